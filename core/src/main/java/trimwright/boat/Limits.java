@@ -1,0 +1,25 @@
+package trimwright.boat;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What must not be passed in straight sailing.
+ *
+ * @param elevatorDownForce largest downward force of the windward elevator (N)
+ * @param heelMax largest windward heel (rad)
+ * @param heelMin least heel, negative to leeward (rad)
+ * @param rideHeightMin lowest ride height when foiling, bottom of the hulls above the water (m)
+ * @param rideHeightMax highest ride height (m)
+ * @param pitchMin least pitch, bow up positive (rad)
+ * @param pitchMax largest pitch (rad)
+ * @param boatSpeedMax speed limit of class or maker (m/s), null where there is none
+ */
+public record Limits(
+        double elevatorDownForce,
+        double heelMax,
+        double heelMin,
+        double rideHeightMin,
+        double rideHeightMax,
+        double pitchMin,
+        double pitchMax,
+        @Nullable Double boatSpeedMax) {}

@@ -1,0 +1,50 @@
+package trimwright.track;
+
+/**
+ * Names of channels. Where the open standard Signal K has a path it is used as it stands; {@code sails.wing.*} is our
+ * own branch, as that standard has none for a rigid wing. SI and radians throughout.
+ */
+public final class Paths {
+    public static final String AWA = "environment.wind.angleApparent";
+    public static final String AWS = "environment.wind.speedApparent";
+    /** As another device computed it, relative to the bow; kept apart from our own. */
+    public static final String TWA_WATER = "environment.wind.angleTrueWater";
+
+    public static final String TWS = "environment.wind.speedTrue";
+    public static final String TWD = "environment.wind.directionTrue";
+    public static final String TWD_MAGNETIC = "environment.wind.directionMagnetic";
+    public static final String WIND_SPEED_OVER_GROUND = "environment.wind.speedOverGround";
+    public static final String STW = "navigation.speedThroughWater";
+    public static final String SOG = "navigation.speedOverGround";
+    public static final String COG = "navigation.courseOverGroundTrue";
+    public static final String COG_MAGNETIC = "navigation.courseOverGroundMagnetic";
+    public static final String HEADING = "navigation.headingTrue";
+    public static final String HEADING_MAGNETIC = "navigation.headingMagnetic";
+    public static final String VARIATION = "navigation.magneticVariation";
+    public static final String DEVIATION = "navigation.magneticDeviation";
+    public static final String RATE_OF_TURN = "navigation.rateOfTurn";
+    public static final String LATITUDE = "navigation.position.latitude";
+    public static final String LONGITUDE = "navigation.position.longitude";
+    /** Positive: list to starboard. */
+    public static final String ROLL = "navigation.attitude.roll";
+    /** Positive: bow up. */
+    public static final String PITCH = "navigation.attitude.pitch";
+
+    public static final String LEEWAY = "navigation.leewayAngle";
+    public static final String RUDDER = "steering.rudderAngle";
+    public static final String AIR_TEMPERATURE = "environment.outside.temperature";
+    public static final String AIR_PRESSURE = "environment.outside.pressure";
+    public static final String WATER_TEMPERATURE = "environment.water.temperature";
+    /** Flap angle at the foot, signed: positive with the flap's trailing edge to starboard (wind from port). */
+    public static final String CAMBER = "sails.wing.camber";
+    /** Flap angle at the foot less flap angle at the head, signed as the camber. */
+    public static final String TWIST = "sails.wing.twist";
+    /** Angle of the main element to the centreline, signed: positive with the trailing edge to starboard. */
+    public static final String SHEET = "sails.wing.sheet";
+    /** Load at the wing (N). */
+    public static final String SHEET_LOAD = "sails.wing.sheetLoad";
+    /** Bottom of the hulls above the water (m). */
+    public static final String RIDE_HEIGHT = "navigation.rideHeight";
+
+    private Paths() {}
+}

@@ -1,0 +1,98 @@
+package trimwright.architecture;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+/** The picture in docs/architecture.md as a test: a package may see what its row lists, and nothing else of ours. */
+class ArchitectureTest {
+    private static final Map<String, Set<String>> MAY_SEE = new TreeMap<>(Map.ofEntries(
+            Map.entry("units", Set.of()),
+            Map.entry("boat", Set.of("units")),
+            Map.entry("air", Set.of("units")),
+            Map.entry("water", Set.of("units")),
+            Map.entry("section", Set.of("units", "air")),
+            Map.entry("wing", Set.of("units", "air", "boat", "section")),
+            Map.entry("foil", Set.of("units", "water", "boat")),
+            Map.entry("hull", Set.of("units", "water", "boat")),
+            Map.entry("platform", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "hull")),
+            Map.entry("target", Set.of("units", "air", "water", "boat", "section", "wing", "platform")),
+            Map.entry("track", Set.of("units")),
+            Map.entry("ingest", Set.of("units", "track")),
+            Map.entry("wind", Set.of("units", "air", "boat", "track")),
+            Map.entry("segment", Set.of("units", "track", "wind")),
+            Map.entry("compare", Set.of("units", "track", "wind", "segment", "target"))));
+
+    private static final JavaClasses MAIN = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("trimwright");
+
+    @Test
+    void everyPackageSeesOnlyWhatThePictureAllows() {
+        List<String> breaches = new ArrayList<>();
+        for (JavaClass from : MAIN) {
+            String own = noun(from);
+            Set<String> allowed = MAY_SEE.get(own);
+            if (allowed == null) {
+                breaches.add("package " + own + " is not in the picture");
+                continue;
+            }
+            for (Dependency dependency : from.getDirectDependenciesFromSelf()) {
+                JavaClass to = dependency.getTargetClass();
+                if (to.getPackageName().startsWith("trimwright")
+                        && !noun(to).equals(own)
+                        && !allowed.contains(noun(to))) {
+                    breaches.add(from.getName() + " sees " + to.getName());
+                }
+            }
+        }
+        assertEquals(List.of(), breaches.stream().distinct().sorted().toList());
+    }
+
+    @Test
+    void coreKnowsNoFilesSocketsThreadsOrClocks() {
+        Set<String> breaches = new TreeSet<>();
+        for (JavaClass from : MAIN) {
+            for (Dependency dependency : from.getDirectDependenciesFromSelf()) {
+                JavaClass to = dependency.getTargetClass();
+                String name = to.getName();
+                if (resideInAPackage("java.net..").test(to)
+                        || resideInAPackage("java.nio.file..").test(to)
+                        || resideInAPackage("java.util.concurrent..").test(to)
+                        || name.equals("java.lang.Thread")
+                        || name.equals("java.time.Clock")
+                        || name.equals("java.io.File")) {
+                    breaches.add(from.getName() + " uses " + name);
+                }
+            }
+        }
+        assertEquals(Set.of(), breaches);
+    }
+
+    @Test
+    void everyPackageSaysWhatIsInItAndIsNullMarked() {
+        for (JavaClass javaClass : MAIN) {
+            assertTrue(
+                    javaClass.getPackage().isAnnotatedWith("org.jspecify.annotations.NullMarked"),
+                    javaClass.getPackageName() + " has no @NullMarked package-info");
+        }
+    }
+
+    private static String noun(JavaClass javaClass) {
+        String[] parts = javaClass.getPackageName().split("\\.", -1);
+        return parts.length < 2 ? "" : parts[1];
+    }
+}
