@@ -35,11 +35,11 @@ public final class Paths {
     public static final String AIR_TEMPERATURE = "environment.outside.temperature";
     public static final String AIR_PRESSURE = "environment.outside.pressure";
     public static final String WATER_TEMPERATURE = "environment.water.temperature";
-    /** Flap angle at the foot, signed: positive with the flap's trailing edge to starboard (wind from port). */
+    /** Flap angle to the main element at the foot; positive: trailing edge to starboard, as set for wind from starboard. */
     public static final String CAMBER = "sails.wing.camber";
     /** Flap angle at the foot less flap angle at the head, signed as the camber. */
     public static final String TWIST = "sails.wing.twist";
-    /** Angle of the main element to the centreline, signed: positive with the trailing edge to starboard. */
+    /** Main element to the centreline; positive: trailing edge to port, as eased with wind from starboard. */
     public static final String SHEET = "sails.wing.sheet";
     /** Load at the wing (N). */
     public static final String SHEET_LOAD = "sails.wing.sheetLoad";
