@@ -1,0 +1,135 @@
+package trimwright.target;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The computed table of best speed, angle and trim of one boat with one wing. Each node holds both branches, foiling and
+ * on the hulls, solved or with the reason why not. Values between the nodes: {@link #find}, {@link #findUpwind},
+ * {@link #findDownwind}; they stay within one branch.
+ */
+public final class TargetBook {
+    private final String boat;
+    private final String wing;
+    private final String modelVersion;
+    private final TargetGrid grid;
+    private final List<TargetPoint> points;
+    private final BookSurface foiling;
+    private final BookSurface displacement;
+
+    /**
+     * @param boat name of the boat
+     * @param wing id of the wing
+     * @param modelVersion version of the model that made it
+     * @param grid winds and angles
+     * @param points all points, each at a node of the grid
+     */
+    public TargetBook(String boat, String wing, String modelVersion, TargetGrid grid, List<TargetPoint> points) {
+        this.boat = boat;
+        this.wing = wing;
+        this.modelVersion = modelVersion;
+        this.grid = grid;
+        this.points = List.copyOf(points);
+        this.foiling = new BookSurface(grid, Branch.FOILING, this.points);
+        this.displacement = new BookSurface(grid, Branch.DISPLACEMENT, this.points);
+    }
+
+    public String boat() {
+        return boat;
+    }
+
+    public String wing() {
+        return wing;
+    }
+
+    public String modelVersion() {
+        return modelVersion;
+    }
+
+    public TargetGrid grid() {
+        return grid;
+    }
+
+    /** All points of both branches. */
+    public List<TargetPoint> points() {
+        return points;
+    }
+
+    /**
+     * One point a node and mode, in the order of {@link #points()}: the better of the two branches, or the unsolved
+     * foiling one where neither is solved.
+     */
+    public List<TargetPoint> listBest() {
+        List<TargetPoint> best = new ArrayList<>();
+        for (TargetPoint point : points) {
+            int last = best.size() - 1;
+            if (last >= 0 && isSameNode(best.get(last), point)) {
+                best.set(last, better(best.get(last), point));
+            } else {
+                best.add(point);
+            }
+        }
+        return best;
+    }
+
+    /**
+     * The target at any wind and angle.
+     *
+     * @param trueWindSpeed at 10 m (m/s)
+     * @param trueWindAngle from the course through the water (rad); either tack, the sign is ignored
+     * @return the target of the better branch, or none with a caveat outside the grid or where no branch is solved
+     */
+    public TargetLookup find(double trueWindSpeed, double trueWindAngle) {
+        TargetLookup onFoils = find(Branch.FOILING, trueWindSpeed, trueWindAngle);
+        TargetLookup onHulls = find(Branch.DISPLACEMENT, trueWindSpeed, trueWindAngle);
+        return better(onFoils, onHulls);
+    }
+
+    /** As {@link #find(double, double)}, within the branch named. */
+    public TargetLookup find(Branch branch, double trueWindSpeed, double trueWindAngle) {
+        return surface(branch).at(trueWindSpeed, Math.abs(trueWindAngle));
+    }
+
+    /** Best speed made good against a wind at 10 m (m/s), the angle free. */
+    public TargetLookup findUpwind(double trueWindSpeed) {
+        return findBest(TargetMode.UPWIND, trueWindSpeed);
+    }
+
+    /** Best speed made good down a wind at 10 m (m/s), the angle free. */
+    public TargetLookup findDownwind(double trueWindSpeed) {
+        return findBest(TargetMode.DOWNWIND, trueWindSpeed);
+    }
+
+    private TargetLookup findBest(TargetMode mode, double trueWindSpeed) {
+        return better(foiling.best(mode, trueWindSpeed), displacement.best(mode, trueWindSpeed));
+    }
+
+    private BookSurface surface(Branch branch) {
+        return branch == Branch.FOILING ? foiling : displacement;
+    }
+
+    private static boolean isSameNode(TargetPoint a, TargetPoint b) {
+        return a.mode() == b.mode()
+                && a.trueWindSpeed() == b.trueWindSpeed()
+                && (a.mode() != TargetMode.ANGLE || a.trueWindAngle() == b.trueWindAngle());
+    }
+
+    private static TargetPoint better(TargetPoint a, TargetPoint b) {
+        if (a.target() == null || b.target() == null) {
+            return b.target() == null ? a : b;
+        }
+        return merit(b) > merit(a) ? b : a;
+    }
+
+    private static TargetLookup better(TargetLookup onFoils, TargetLookup onHulls) {
+        if (onFoils.point() == null || onHulls.point() == null) {
+            return onFoils.point() == null ? onHulls : onFoils;
+        }
+        return merit(onHulls.point()) > merit(onFoils.point()) ? onHulls : onFoils;
+    }
+
+    private static double merit(TargetPoint point) {
+        Target target = point.getTarget();
+        return point.mode() == TargetMode.ANGLE ? target.boatSpeed() : target.velocityMadeGood();
+    }
+}
