@@ -1,10 +1,38 @@
 package trimwright;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import trimwright.cli.CommandRunner;
+import trimwright.cli.Console;
+import trimwright.cli.Folders;
+import trimwright.cli.ProgressStyle;
+import trimwright.cli.WhereCommand;
+
 /** Wiring of the program: the only place where parts are put together. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(0);
+        // Not System.out: its encoding follows the locale, and bytes must not.
+        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        // Set by the launcher, which can ask the shell; Java 17 cannot tell for standard error alone.
+        ProgressStyle style = Boolean.getBoolean("trimwright.terminal") ? ProgressStyle.BAR : ProgressStyle.LINES;
+        System.exit(runner(out, err, style, System.getenv()).run(args));
+    }
+
+    /** All commands, wired; tests call this in process. */
+    public static CommandRunner runner(
+            PrintStream out, PrintStream err, ProgressStyle style, Map<String, String> environment) {
+        Console console = new Console(out, err, style);
+        Folders folders = Folders.from(environment, Path.of(System.getProperty("user.home")));
+        List<Callable<Integer>> commands = List.of(new WhereCommand(console, folders));
+        return new CommandRunner(commands, out, err);
     }
 }

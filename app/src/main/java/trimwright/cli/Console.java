@@ -1,0 +1,55 @@
+package trimwright.cli;
+
+import java.io.PrintStream;
+import java.util.Locale;
+import trimwright.text.JsonOut;
+import trimwright.text.Progress;
+
+/** The two standard streams: answers on the first, progress and notes on the second. */
+public final class Console {
+    private final PrintStream out;
+    private final PrintStream err;
+    private final ProgressStyle style;
+
+    public Console(PrintStream out, PrintStream err, ProgressStyle style) {
+        this.out = out;
+        this.err = err;
+        this.style = style;
+    }
+
+    /** An answer, one line. */
+    public void line(String text) {
+        text(text + "\n");
+    }
+
+    /** An answer, one line, formatted alike in every locale. */
+    public void line(String format, Object... args) {
+        line(String.format(Locale.ROOT, format, args));
+    }
+
+    /** An answer as it stands, line feeds included. */
+    public void text(String text) {
+        out.print(text);
+        out.flush();
+    }
+
+    /** The one JSON document of this command. */
+    public void json(Object document) {
+        text(JsonOut.text(document));
+    }
+
+    /** A note for the person who waits, on standard error. */
+    public void note(String text) {
+        err.print(text + "\n");
+        err.flush();
+    }
+
+    /** Shows how far long work has come, with rate and time left, on standard error; close it at the end. */
+    public Progress progress(String task, long total, String unit) {
+        return switch (style) {
+            case NONE -> Progress.NONE;
+            case BAR -> new ProgressBarLine(err, task, total, unit);
+            case LINES -> new ProgressLines(err, task, total, unit, System::nanoTime);
+        };
+    }
+}

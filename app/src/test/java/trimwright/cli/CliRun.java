@@ -1,0 +1,34 @@
+package trimwright.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Map;
+import trimwright.Main;
+
+/**
+ * One command run in process.
+ *
+ * @param exit the exit code
+ * @param out standard output
+ * @param err standard error
+ */
+public record CliRun(int exit, String out, String err) {
+    /** Runs with all folders below {@code home}. */
+    public static CliRun in(Path home, String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Map<String, String> environment = Map.of(
+                "TRIMWRIGHT_DATA", home.resolve("data").toString(),
+                "TRIMWRIGHT_CONFIG", home.resolve("config").toString(),
+                "TRIMWRIGHT_CACHE", home.resolve("cache").toString());
+        int exit = Main.runner(
+                        new PrintStream(out, true, StandardCharsets.UTF_8),
+                        new PrintStream(err, true, StandardCharsets.UTF_8),
+                        ProgressStyle.LINES,
+                        environment)
+                .run(args);
+        return new CliRun(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,5 @@
+/** Texts and documents. */
+@NullMarked
+package trimwright.text;
+
+import org.jspecify.annotations.NullMarked;
