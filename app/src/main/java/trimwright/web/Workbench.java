@@ -1,0 +1,70 @@
+package trimwright.web;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.util.JavalinBindException;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/** The running server of the pages, on the loopback only. */
+public final class Workbench implements AutoCloseable {
+    /** Chosen: one person with a few tabs; Jetty itself needs three of them. */
+    private static final int THREADS = 16;
+
+    private final Javalin server;
+
+    private Workbench(Javalin server) {
+        this.server = server;
+    }
+
+    /**
+     * Starts to answer.
+     *
+     * @param services what there is to show
+     * @param port on 127.0.0.1; 0 for any free one
+     * @throws PortInUse if another program has that port
+     */
+    public static Workbench start(List<Routes> services, int port) {
+        PageRoutes pages = new PageRoutes();
+        List<Routes> all = new ArrayList<>();
+        all.add(new Guard(pages.inlineScriptHash()));
+        all.add(new Faults());
+        all.add(pages);
+        all.add(new TextRoutes());
+        all.addAll(services);
+        Javalin server = Javalin.create(config -> configure(config, all));
+        try {
+            server.start("127.0.0.1", port);
+        } catch (JavalinBindException e) {
+            throw new PortInUse(port, e);
+        }
+        return new Workbench(server);
+    }
+
+    private static void configure(JavalinConfig config, List<Routes> all) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.compressionStrategy = CompressionStrategy.GZIP;
+        config.jetty.threadPool = new QueuedThreadPool(THREADS, 4);
+        for (Routes routes : all) {
+            routes.addTo(config.routes);
+        }
+    }
+
+    public int port() {
+        return server.port();
+    }
+
+    /** What to type into the browser's address line. */
+    public String address() {
+        return "http://127.0.0.1:" + port() + "/";
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+}

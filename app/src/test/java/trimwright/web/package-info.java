@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.web;
+
+import org.jspecify.annotations.NullMarked;
