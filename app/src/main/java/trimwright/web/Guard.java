@@ -6,6 +6,7 @@ import io.javalin.http.HandlerType;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import trimwright.text.Texts;
 
 /**
  * Who may talk to the workbench. It listens on the loopback only; this keeps other sites that are open in the same
@@ -41,10 +42,10 @@ final class Guard implements Routes {
             ctx.header("Cache-Control", "no-store");
         }
         if (!isOwnHost(ctx.header("Host"), ctx.req().getLocalPort())) {
-            throw Refusal.forbidden("This workbench answers only under the names localhost and 127.0.0.1.");
+            throw Refusal.forbidden(Texts.of("web.refuse.host"));
         }
         if (!READING.contains(ctx.method()) && !isOwnOrigin(ctx)) {
-            throw Refusal.forbidden("This request does not come from a page of this workbench.");
+            throw Refusal.forbidden(Texts.of("web.refuse.origin"));
         }
     }
 

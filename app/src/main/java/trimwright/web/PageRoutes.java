@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import trimwright.text.Texts;
 
 /** The page files: one shell for every place of the workbench, its modules and styles, and the page libraries. */
 final class PageRoutes implements Routes {
@@ -66,7 +67,7 @@ final class PageRoutes implements Routes {
 
     private static void send(Context ctx, @Nullable Asset asset) {
         if (asset == null) {
-            throw Refusal.notFound("There is nothing at " + ctx.path() + ".");
+            throw Refusal.notFound(Texts.of("web.refuse.nothing", ctx.path()));
         }
         // Asked again each time, answered by 304: a newer program never meets an older page.
         ctx.header("Cache-Control", "no-cache").header("ETag", asset.tag());

@@ -7,6 +7,8 @@ import io.javalin.util.JavalinBindException;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
 
 /** The running server of the pages, on the loopback only. */
 public final class Workbench implements AutoCloseable {
@@ -24,7 +26,7 @@ public final class Workbench implements AutoCloseable {
      *
      * @param services what there is to show
      * @param port on 127.0.0.1; 0 for any free one
-     * @throws PortInUse if another program has that port
+     * @throws UserInputException if another program has that port
      */
     public static Workbench start(List<Routes> services, int port) {
         PageRoutes pages = new PageRoutes();
@@ -38,7 +40,7 @@ public final class Workbench implements AutoCloseable {
         try {
             server.start("127.0.0.1", port);
         } catch (JavalinBindException e) {
-            throw new PortInUse(port, e);
+            throw new UserInputException(Texts.of("web.port_in_use", port), e);
         }
         return new Workbench(server);
     }

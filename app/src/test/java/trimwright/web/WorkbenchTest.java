@@ -21,6 +21,9 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import trimwright.text.JsonOut;
+import trimwright.text.NoAnswerException;
+import trimwright.text.UserInputException;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WorkbenchTest {
@@ -31,12 +34,15 @@ class WorkbenchTest {
     void start() {
         Routes faulty = routes -> {
             routes.get("/api/refuses", ctx -> {
-                throw Refusal.noAnswer("No balance exists in 4 kn of wind.");
+                throw new NoAnswerException("No balance exists in 4 kn of wind.");
+            });
+            routes.get("/api/typo", ctx -> {
+                throw new UserInputException("TWA is 200 deg; it is 0 to 180 deg.");
             });
             routes.get("/api/breaks", ctx -> {
                 throw new IllegalStateException("secret detail");
             });
-            routes.post("/api/changes", ctx -> Json.send(ctx, Json.document("done/1")));
+            routes.post("/api/changes", ctx -> Json.send(ctx, JsonOut.document("done/1")));
         };
         workbench = Workbench.start(List.of(faulty), 0);
     }
@@ -82,8 +88,9 @@ class WorkbenchTest {
 
     @Test
     void nothingOutsideThePageFolderIsServed() throws Exception {
-        assertEquals(404, get("/page/../text.properties").statusCode());
-        assertEquals(404, get("/page/%2e%2e/text.properties").statusCode());
+        assertEquals(400, get("/page/../../text/messages.properties").statusCode());
+        assertEquals(400, get("/page/%2e%2e/%2e%2e/text/messages.properties").statusCode());
+        assertEquals(404, get("/page/x/../../simplelogger.properties").statusCode());
         assertEquals(404, get("/page/index.html").statusCode());
         assertEquals(404, get("/vendor/nothing.js").statusCode());
     }
@@ -108,6 +115,7 @@ class WorkbenchTest {
         HttpResponse<String> refused = get("/api/refuses");
         assertEquals(422, refused.statusCode());
         assertEquals("{\"schema\":\"fault/1\",\"message\":\"No balance exists in 4 kn of wind.\"}", refused.body());
+        assertEquals(400, get("/api/typo").statusCode());
         HttpResponse<String> broken = get("/api/breaks");
         assertEquals(500, broken.statusCode());
         assertFalse(broken.body().contains("secret"), broken.body());
@@ -120,8 +128,8 @@ class WorkbenchTest {
     @Test
     void aPortInUseIsOneClearLine() throws IOException {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
-            PortInUse fault = assertThrows(
-                    PortInUse.class,
+            UserInputException fault = assertThrows(
+                    UserInputException.class,
                     () -> Workbench.start(List.of(), taken.getLocalPort()).close());
             assertTrue(String.valueOf(fault.getMessage()).startsWith("Port " + taken.getLocalPort() + " on 127.0.0.1"));
         }
