@@ -1,0 +1,7 @@
+package trimwright.course;
+
+/** On which side a mark is left. */
+public enum Side {
+    PORT,
+    STARBOARD
+}

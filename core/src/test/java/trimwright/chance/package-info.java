@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.chance;
+
+import org.jspecify.annotations.NullMarked;

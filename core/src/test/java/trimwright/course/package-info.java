@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.course;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.weather;
+
+import org.jspecify.annotations.NullMarked;
