@@ -1,0 +1,8 @@
+/**
+ * The water: density, viscosity, vapour pressure, friction, and how things enter and leave it smoothly. Start at
+ * {@link trimwright.water.WaterState}. Uses {@code units} only.
+ */
+@NullMarked
+package trimwright.water;
+
+import org.jspecify.annotations.NullMarked;
