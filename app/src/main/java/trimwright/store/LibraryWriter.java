@@ -1,0 +1,233 @@
+package trimwright.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
+import org.jspecify.annotations.Nullable;
+import trimwright.track.BoatTrack;
+import trimwright.track.ChannelGroup;
+
+/**
+ * The one writer of a library, holding its lock from {@link Library#writer()} to {@link #close()}. A new session is
+ * built in a hidden folder and appears by one renaming, so a writer that dies leaves the library as it was; what it left
+ * behind is cleared by the next writer.
+ */
+public final class LibraryWriter implements AutoCloseable {
+    private static final String ASIDE = ".new-";
+
+    private final Library library;
+    private final FileChannel channel;
+    private final FileLock lock;
+
+    private LibraryWriter(Library library, FileChannel channel, FileLock lock) {
+        this.library = library;
+        this.channel = channel;
+        this.lock = lock;
+    }
+
+    static LibraryWriter begin(Library library) {
+        Path file = library.folder().resolve("library.lock");
+        try {
+            FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            try {
+                LibraryWriter writer = new LibraryWriter(library, channel, channel.lock());
+                writer.clearLeftovers();
+                return writer;
+            } catch (OverlappingFileLockException e) {
+                channel.close();
+                throw new LibraryFault(library.folder() + " is being written by this same program; try again later.");
+            }
+        } catch (IOException e) {
+            throw new LibraryFault(
+                    library.folder() + " cannot be written (" + e.getMessage() + "); check its permissions.");
+        }
+    }
+
+    /** The session that holds bytes of that SHA-256 (lower-case hex), or null. */
+    public @Nullable SessionInfo findSessionOfSource(String sha256) {
+        for (SessionInfo session : library.sessions()) {
+            for (SourceInfo source : session.sources()) {
+                if (source.sha256().equals(sha256)) {
+                    return session;
+                }
+            }
+        }
+        return null;
+    }
+
+    /**
+     * One file to keep: what is said of it, and its bytes as they came.
+     *
+     * @param bytes opened once, when the copy is made
+     */
+    public record RawSource(SourceInfo info, Opener bytes) {}
+
+    /** Opens the bytes of a source. */
+    public interface Opener {
+        InputStream open() throws IOException;
+    }
+
+    /** A track read from a source. */
+    public record SourcedTrack(BoatTrack track, String sha256) {}
+
+    /**
+     * Adds a session.
+     *
+     * @param slug lower-case ASCII word for the id
+     * @param tracks at least one, each with samples
+     */
+    public SessionInfo add(String slug, List<SourcedTrack> tracks, List<RawSource> sources) {
+        long start =
+                tracks.stream().mapToLong(t -> t.track().startNanos()).min().orElseThrow();
+        String id = freeId(Instant.ofEpochSecond(0, start).toString().substring(0, 10) + "-" + Slug.of(slug));
+        Path aside = library.folder().resolve("sessions").resolve(ASIDE + UUID.randomUUID());
+        try {
+            Files.createDirectories(aside);
+            SessionInfo empty = new SessionInfo(id, Instant.EPOCH, Instant.EPOCH, List.of(), List.of());
+            SessionInfo session = writeFiles(aside, empty, tracks, sources);
+            Durable.replace(aside.resolve("session.json"), SessionJson.write(session));
+            Files.move(aside, library.folderOf(id), StandardCopyOption.ATOMIC_MOVE);
+            Durable.forceFolderOf(library.folderOf(id));
+            return session;
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot write session " + id + ": " + e.getMessage(), e);
+        }
+    }
+
+    /** Adds tracks to a session: new files first, then its session.json is replaced. */
+    public SessionInfo extend(SessionInfo session, List<SourcedTrack> tracks, List<RawSource> sources) {
+        Path folder = library.folderOf(session.id());
+        try {
+            SessionInfo grown = writeFiles(folder, session, tracks, sources);
+            Durable.replace(folder.resolve("session.json"), SessionJson.write(grown));
+            return grown;
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot write session " + session.id() + ": " + e.getMessage(), e);
+        }
+    }
+
+    private SessionInfo writeFiles(Path folder, SessionInfo before, List<SourcedTrack> tracks, List<RawSource> sources)
+            throws IOException {
+        Files.createDirectories(folder.resolve("raw"));
+        for (RawSource source : sources) {
+            copy(source, folder.resolve("raw").resolve(source.info().sha256() + ".gz"));
+        }
+        List<BoatInfo> boats = new ArrayList<>(before.boats());
+        for (SourcedTrack sourced : tracks) {
+            String boat = sourced.track().boat();
+            String place = "boats/" + Slug.of(boat);
+            Files.createDirectories(folder.resolve(place));
+            List<GroupInfo> groups = new ArrayList<>();
+            for (ChannelGroup group : sourced.track().groups()) {
+                if (group.size() > 0) {
+                    String file = place + "/" + Slug.of(group.name()) + "-"
+                            + sourced.sha256().substring(0, 12) + ".parquet";
+                    groups.add(writeGroup(folder, file, group));
+                }
+            }
+            include(boats, new BoatInfo(boat, groups));
+        }
+        boats.sort(Comparator.comparing(BoatInfo::boat));
+        List<SourceInfo> infos = new ArrayList<>(before.sources());
+        sources.forEach(source -> infos.add(source.info()));
+        long start = boats.stream()
+                .flatMap(boat -> boat.groups().stream())
+                .mapToLong(GroupInfo::startNanos)
+                .min()
+                .orElseThrow();
+        long end = boats.stream()
+                .flatMap(boat -> boat.groups().stream())
+                .mapToLong(GroupInfo::endNanos)
+                .max()
+                .orElseThrow();
+        return new SessionInfo(
+                before.id(), Instant.ofEpochSecond(0, start), Instant.ofEpochSecond(0, end), boats, infos);
+    }
+
+    private static void include(List<BoatInfo> boats, BoatInfo added) {
+        for (int i = 0; i < boats.size(); i++) {
+            if (boats.get(i).boat().equals(added.boat())) {
+                List<GroupInfo> groups = new ArrayList<>(boats.get(i).groups());
+                groups.addAll(added.groups());
+                boats.set(i, new BoatInfo(added.boat(), groups));
+                return;
+            }
+        }
+        boats.add(added);
+    }
+
+    private GroupInfo writeGroup(Path folder, String file, ChannelGroup group) throws IOException {
+        Path target = folder.resolve(file);
+        Path aside = target.resolveSibling("." + target.getFileName() + ".new");
+        Files.deleteIfExists(aside);
+        library.parquet().write(group, aside);
+        Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        return new GroupInfo(
+                group.name(),
+                file,
+                group.size(),
+                group.timeNanos(0),
+                group.timeNanos(group.size() - 1),
+                group.channels().stream().map(c -> c.path()).toList());
+    }
+
+    private static void copy(RawSource source, Path target) throws IOException {
+        Path aside = target.resolveSibling("." + target.getFileName() + ".new");
+        try (InputStream in = source.bytes().open();
+                OutputStream out = new GZIPOutputStream(Files.newOutputStream(aside), 1 << 16)) {
+            in.transferTo(out);
+        }
+        Durable.force(aside);
+        Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    private String freeId(String wanted) {
+        String id = wanted;
+        for (int n = 2; Files.exists(library.folderOf(id)); n++) {
+            id = wanted + "-" + n;
+        }
+        return id;
+    }
+
+    private void clearLeftovers() throws IOException {
+        Path sessions = library.folder().resolve("sessions");
+        Files.createDirectories(sessions);
+        List<Path> leftovers;
+        try (Stream<Path> entries = Files.list(sessions)) {
+            leftovers = entries.filter(entry -> entry.getFileName().toString().startsWith(ASIDE))
+                    .toList();
+        }
+        for (Path leftover : leftovers) {
+            try (Stream<Path> inside = Files.walk(leftover)) {
+                for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(path);
+                }
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            lock.release();
+            channel.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot unlock " + library.folder() + ": " + e.getMessage(), e);
+        }
+    }
+}

@@ -1,0 +1,135 @@
+package trimwright.store;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** session.json to and from {@link SessionInfo}; the layout is described in docs/formats.md. */
+final class SessionJson {
+    static final String SCHEMA = "session/1";
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private SessionJson() {}
+
+    static String write(SessionInfo session) {
+        ObjectNode root = MAPPER.createObjectNode();
+        root.put("schema", SCHEMA);
+        root.put("session", session.id());
+        root.put("start_utc", session.start().toString());
+        root.put("end_utc", session.end().toString());
+        ArrayNode boats = root.putArray("boats");
+        for (BoatInfo boat : session.boats()) {
+            ObjectNode node = boats.addObject();
+            node.put("boat", boat.boat());
+            ArrayNode groups = node.putArray("groups");
+            boat.groups().forEach(group -> write(group, groups.addObject()));
+        }
+        ArrayNode sources = root.putArray("sources");
+        session.sources().forEach(source -> write(source, sources.addObject()));
+        try {
+            return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("session " + session.id() + " cannot be written", e);
+        }
+    }
+
+    private static void write(GroupInfo group, ObjectNode node) {
+        node.put("group", group.name());
+        node.put("file", group.file());
+        node.put("rows", group.rows());
+        node.put("start_ns", group.startNanos());
+        node.put("end_ns", group.endNanos());
+        ArrayNode paths = node.putArray("channels");
+        group.paths().forEach(paths::add);
+    }
+
+    private static void write(SourceInfo source, ObjectNode node) {
+        node.put("sha256", source.sha256());
+        node.put("name", source.name());
+        node.put("kind", source.kind());
+        node.put("bytes", source.bytes());
+        node.put("lines", source.lines());
+        ObjectNode issues = node.putObject("issues");
+        source.issues().forEach(issues::put);
+        ArrayNode notes = node.putArray("notes");
+        source.notes().forEach(notes::add);
+    }
+
+    /** @param file named in the message of a {@link LibraryFault} when the text is not a session of this version */
+    static SessionInfo read(String text, Path file) {
+        try {
+            JsonNode root = MAPPER.readTree(text);
+            String schema = root.path("schema").asText();
+            if (!schema.equals(SCHEMA)) {
+                throw new LibraryFault(file + " is \"" + schema + "\", this program reads " + SCHEMA
+                        + "; use the version of Trimwright that wrote it, or a newer one.");
+            }
+            List<BoatInfo> boats = new ArrayList<>();
+            for (JsonNode boat : root.required("boats")) {
+                List<GroupInfo> groups = new ArrayList<>();
+                for (JsonNode group : boat.required("groups")) {
+                    groups.add(readGroup(group));
+                }
+                boats.add(new BoatInfo(boat.required("boat").asText(), groups));
+            }
+            List<SourceInfo> sources = new ArrayList<>();
+            for (JsonNode source : root.required("sources")) {
+                sources.add(readSource(source));
+            }
+            return new SessionInfo(
+                    root.required("session").asText(),
+                    Instant.parse(root.required("start_utc").asText()),
+                    Instant.parse(root.required("end_utc").asText()),
+                    boats,
+                    sources);
+        } catch (JsonProcessingException | IllegalArgumentException | DateTimeException e) {
+            throw new LibraryFault(file + " is damaged (" + firstLine(e)
+                    + "); restore it from a copy, or remove its folder and import the files again.");
+        }
+    }
+
+    private static String firstLine(Exception e) {
+        String message = e.getMessage() == null ? "unreadable" : e.getMessage();
+        return message.lines().findFirst().orElse("unreadable");
+    }
+
+    private static GroupInfo readGroup(JsonNode node) {
+        return new GroupInfo(
+                node.required("group").asText(),
+                node.required("file").asText(),
+                node.required("rows").asInt(),
+                node.required("start_ns").asLong(),
+                node.required("end_ns").asLong(),
+                texts(node.required("channels")));
+    }
+
+    private static SourceInfo readSource(JsonNode node) {
+        Map<String, Long> issues = new TreeMap<>();
+        node.required("issues")
+                .properties()
+                .forEach(entry -> issues.put(entry.getKey(), entry.getValue().asLong()));
+        return new SourceInfo(
+                node.required("sha256").asText(),
+                node.required("name").asText(),
+                node.required("kind").asText(),
+                node.required("bytes").asLong(),
+                node.required("lines").asLong(),
+                issues,
+                texts(node.required("notes")));
+    }
+
+    private static List<String> texts(JsonNode array) {
+        List<String> texts = new ArrayList<>();
+        array.forEach(node -> texts.add(node.asText()));
+        return texts;
+    }
+}
