@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import trimwright.text.UserInputException;
 import trimwright.track.BoatTrack;
 import trimwright.track.ChannelGroup;
 import trimwright.track.TrackMerge;
@@ -18,7 +19,7 @@ import trimwright.track.TrackMerge;
 /**
  * A folder of sessions ({@code library/1}, docs/formats.md). Any number of processes may read it at once and while one
  * writes: files are written aside and renamed, and only session.json is ever replaced. Faults of the folder or of what
- * the user asked for are {@link LibraryFault}s.
+ * the user asked for are {@link UserInputException}s.
  */
 public final class Library implements AutoCloseable {
     static final String SCHEMA = "library/1";
@@ -35,12 +36,12 @@ public final class Library implements AutoCloseable {
     public static Library open(Path folder) {
         Path manifest = folder.resolve(MANIFEST);
         if (!Files.exists(manifest)) {
-            throw new LibraryFault(folder + " holds no library (no " + MANIFEST
+            throw new UserInputException(folder + " holds no library (no " + MANIFEST
                     + "); import a log into it, or name another folder with --library.");
         }
         String schema = schemaOf(manifest);
         if (!schema.equals(SCHEMA)) {
-            throw new LibraryFault(manifest + " is \"" + schema + "\", this program reads " + SCHEMA
+            throw new UserInputException(manifest + " is \"" + schema + "\", this program reads " + SCHEMA
                     + "; use the version of Trimwright that wrote it, or a newer one.");
         }
         return new Library(folder);
@@ -52,12 +53,12 @@ public final class Library implements AutoCloseable {
         if (!Files.exists(manifest)) {
             try {
                 if (Files.exists(folder) && !Files.isDirectory(folder)) {
-                    throw new LibraryFault(folder + " is a file, not a folder; name a folder with --library.");
+                    throw new UserInputException(folder + " is a file, not a folder; name a folder with --library.");
                 }
                 Files.createDirectories(folder.resolve("sessions"));
                 Durable.replace(manifest, "{\n  \"schema\" : \"" + SCHEMA + "\"\n}\n");
             } catch (IOException e) {
-                throw new LibraryFault(folder + " cannot be made a library (" + e.getMessage()
+                throw new UserInputException(folder + " cannot be made a library (" + e.getMessage()
                         + "); name a folder that you may write with --library.");
             }
         }
@@ -71,9 +72,9 @@ public final class Library implements AutoCloseable {
                     .path("schema")
                     .asText();
         } catch (JsonProcessingException e) {
-            throw new LibraryFault(manifest + " is damaged; write {\"schema\":\"" + SCHEMA + "\"} into it.");
+            throw new UserInputException(manifest + " is damaged; write {\"schema\":\"" + SCHEMA + "\"} into it.");
         } catch (IOException e) {
-            throw new LibraryFault(manifest + " cannot be read (" + e.getMessage() + ").");
+            throw new UserInputException(manifest + " cannot be read (" + e.getMessage() + ").");
         }
     }
 
@@ -104,7 +105,7 @@ public final class Library implements AutoCloseable {
 
     /**
      * The session of that id, of that unique prefix, or the newest by start for {@code latest}; null where there is
-     * none. A prefix that fits several sessions is a {@link LibraryFault} that names them.
+     * none. A prefix that fits several sessions is a {@link UserInputException} that names them.
      */
     public @Nullable SessionInfo findSession(String idOrPrefixOrLatest) {
         List<SessionInfo> all = sessions();
@@ -121,17 +122,17 @@ public final class Library implements AutoCloseable {
             }
         }
         if (fitting.size() > 1) {
-            throw new LibraryFault("\"" + idOrPrefixOrLatest + "\" fits " + fitting.size() + " sessions ("
+            throw new UserInputException("\"" + idOrPrefixOrLatest + "\" fits " + fitting.size() + " sessions ("
                     + String.join(", ", fitting.stream().map(SessionInfo::id).toList()) + "); give more of the id.");
         }
         return fitting.isEmpty() ? null : fitting.get(0);
     }
 
-    /** As {@link #findSession}, but absence is a {@link LibraryFault}. */
+    /** As {@link #findSession}, but absence is a {@link UserInputException}. */
     public SessionInfo getSession(String idOrPrefixOrLatest) {
         SessionInfo session = findSession(idOrPrefixOrLatest);
         if (session == null) {
-            throw new LibraryFault("no session \"" + idOrPrefixOrLatest + "\" in " + folder
+            throw new UserInputException("no session \"" + idOrPrefixOrLatest + "\" in " + folder
                     + "; `trimwright sessions` lists what is there.");
         }
         return session;

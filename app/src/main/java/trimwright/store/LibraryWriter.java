@@ -19,6 +19,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
+import trimwright.text.UserInputException;
 import trimwright.track.BoatTrack;
 import trimwright.track.ChannelGroup;
 
@@ -50,10 +51,11 @@ public final class LibraryWriter implements AutoCloseable {
                 return writer;
             } catch (OverlappingFileLockException e) {
                 channel.close();
-                throw new LibraryFault(library.folder() + " is being written by this same program; try again later.");
+                throw new UserInputException(
+                        library.folder() + " is being written by this same program; try again later.");
             }
         } catch (IOException e) {
-            throw new LibraryFault(
+            throw new UserInputException(
                     library.folder() + " cannot be written (" + e.getMessage() + "); check its permissions.");
         }
     }

@@ -14,6 +14,7 @@ import java.util.Properties;
 import org.duckdb.DuckDBAppender;
 import org.duckdb.DuckDBConnection;
 import org.jspecify.annotations.Nullable;
+import trimwright.text.UserInputException;
 import trimwright.track.Channel;
 import trimwright.track.ChannelGroup;
 import trimwright.track.Quality;
@@ -73,7 +74,7 @@ final class Parquet implements AutoCloseable {
     /** Reads one file back. */
     ChannelGroup read(GroupInfo info, Path file) {
         if (!Files.isReadable(file)) {
-            throw new LibraryFault(file + " is missing from the library; import the session's files again.");
+            throw new UserInputException(file + " is missing from the library; import the session's files again.");
         }
         List<String> paths = info.paths();
         StringBuilder columns = new StringBuilder("time_ns");
@@ -99,10 +100,11 @@ final class Parquet implements AutoCloseable {
                 rows++;
             }
         } catch (SQLException e) {
-            throw new LibraryFault(file + " cannot be read: " + firstLine(e) + " Import the session's files again.");
+            throw new UserInputException(
+                    file + " cannot be read: " + firstLine(e) + " Import the session's files again.");
         }
         if (rows < capacity) {
-            throw new LibraryFault(
+            throw new UserInputException(
                     file + " holds " + rows + " of " + capacity + " rows; import the session's files again.");
         }
         List<Channel> channels = new ArrayList<>();

@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import trimwright.text.JsonOut;
+import trimwright.text.UserInputException;
 
 /** session.json to and from {@link SessionInfo}; the layout is described in docs/formats.md. */
 final class SessionJson {
@@ -21,8 +23,7 @@ final class SessionJson {
     private SessionJson() {}
 
     static String write(SessionInfo session) {
-        ObjectNode root = MAPPER.createObjectNode();
-        root.put("schema", SCHEMA);
+        ObjectNode root = JsonOut.document(SCHEMA);
         root.put("session", session.id());
         root.put("start_utc", session.start().toString());
         root.put("end_utc", session.end().toString());
@@ -35,11 +36,7 @@ final class SessionJson {
         }
         ArrayNode sources = root.putArray("sources");
         session.sources().forEach(source -> write(source, sources.addObject()));
-        try {
-            return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("session " + session.id() + " cannot be written", e);
-        }
+        return JsonOut.text(root);
     }
 
     private static void write(GroupInfo group, ObjectNode node) {
@@ -64,13 +61,13 @@ final class SessionJson {
         source.notes().forEach(notes::add);
     }
 
-    /** @param file named in the message of a {@link LibraryFault} when the text is not a session of this version */
+    /** @param file named in the message of a {@link UserInputException} when the text is not a session of this version */
     static SessionInfo read(String text, Path file) {
         try {
             JsonNode root = MAPPER.readTree(text);
             String schema = root.path("schema").asText();
             if (!schema.equals(SCHEMA)) {
-                throw new LibraryFault(file + " is \"" + schema + "\", this program reads " + SCHEMA
+                throw new UserInputException(file + " is \"" + schema + "\", this program reads " + SCHEMA
                         + "; use the version of Trimwright that wrote it, or a newer one.");
             }
             List<BoatInfo> boats = new ArrayList<>();
@@ -92,7 +89,7 @@ final class SessionJson {
                     boats,
                     sources);
         } catch (JsonProcessingException | IllegalArgumentException | DateTimeException e) {
-            throw new LibraryFault(file + " is damaged (" + firstLine(e)
+            throw new UserInputException(file + " is damaged (" + firstLine(e)
                     + "); restore it from a copy, or remove its folder and import the files again.");
         }
     }

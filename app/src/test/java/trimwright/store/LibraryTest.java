@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.text.UserInputException;
 import trimwright.track.BoatTrack;
 import trimwright.track.Channel;
 import trimwright.track.ChannelGroup;
@@ -65,8 +66,8 @@ class LibraryTest {
             assertEquals("2026-05-09-dunlin-2", latest.id());
             assertEquals(
                     "2026-05-09-dunlin", library.getSession("2026-05-09-dunlin").id());
-            LibraryFault fault = assertThrows(LibraryFault.class, () -> library.findSession("2026"));
-            assertTrue(fault.getMessage().contains("2026-05-09-dunlin-2"), fault.getMessage());
+            UserInputException fault = assertThrows(UserInputException.class, () -> library.findSession("2026"));
+            assertTrue(lineOf(fault).contains("2026-05-09-dunlin-2"), lineOf(fault));
             assertNull(library.findSession("2025"));
         }
     }
@@ -103,15 +104,15 @@ class LibraryTest {
     @Test
     void aNewerLibraryIsRefusedInOneLine() throws IOException {
         Files.writeString(folder.resolve("library.json"), "{\"schema\":\"library/2\"}");
-        LibraryFault fault = assertThrows(LibraryFault.class, () -> Library.open(folder));
-        assertTrue(fault.getMessage().contains("library/2"), fault.getMessage());
-        assertFalse(fault.getMessage().contains("\n"));
-        assertThrows(LibraryFault.class, () -> Library.openOrCreate(folder));
+        UserInputException fault = assertThrows(UserInputException.class, () -> Library.open(folder));
+        assertTrue(lineOf(fault).contains("library/2"), lineOf(fault));
+        assertFalse(lineOf(fault).contains("\n"));
+        assertThrows(UserInputException.class, () -> Library.openOrCreate(folder));
     }
 
     @Test
     void aFolderWithoutLibraryIsRefusedForReading() {
-        assertThrows(LibraryFault.class, () -> Library.open(folder));
+        assertThrows(UserInputException.class, () -> Library.open(folder));
     }
 
     @Test
@@ -120,8 +121,8 @@ class LibraryTest {
             SessionInfo session = add(library, "Dunlin", DAY, "a".repeat(64));
             Path json = folder.resolve("sessions/" + session.id() + "/session.json");
             Files.writeString(json, Files.readString(json).substring(0, 100));
-            LibraryFault fault = assertThrows(LibraryFault.class, library::sessions);
-            assertTrue(fault.getMessage().contains("session.json"), fault.getMessage());
+            UserInputException fault = assertThrows(UserInputException.class, library::sessions);
+            assertTrue(lineOf(fault).contains("session.json"), lineOf(fault));
         }
     }
 
@@ -132,9 +133,9 @@ class LibraryTest {
             Path file = folder.resolve("sessions/" + session.id())
                     .resolve(session.boats().get(0).groups().get(0).file());
             Files.write(file, new byte[] {1, 2, 3});
-            LibraryFault fault = assertThrows(LibraryFault.class, () -> library.load(session));
-            assertTrue(fault.getMessage().startsWith(file.toString()), fault.getMessage());
-            assertFalse(fault.getMessage().contains("\n"));
+            UserInputException fault = assertThrows(UserInputException.class, () -> library.load(session));
+            assertTrue(lineOf(fault).startsWith(file.toString()), lineOf(fault));
+            assertFalse(lineOf(fault).contains("\n"));
         }
     }
 
@@ -186,7 +187,8 @@ class LibraryTest {
 
     private static LibraryWriter.RawSource source(String sha) {
         SourceInfo info = new SourceInfo(sha, "log.nmea", "nmea0183", 10, 3, Map.of("bad_checksum", 2L), List.of("x"));
-        return new LibraryWriter.RawSource(info, () -> new ByteArrayInputStream(("made of " + sha).getBytes(StandardCharsets.UTF_8)));
+        return new LibraryWriter.RawSource(
+                info, () -> new ByteArrayInputStream(("made of " + sha).getBytes(StandardCharsets.UTF_8)));
     }
 
     private String rawOf(SessionInfo session, String sha) throws IOException {
@@ -194,5 +196,9 @@ class LibraryTest {
         try (GZIPInputStream in = new GZIPInputStream(Files.newInputStream(raw))) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
+    }
+
+    private static String lineOf(UserInputException fault) {
+        return String.valueOf(fault.getMessage());
     }
 }
