@@ -110,15 +110,15 @@ public final class CourseGeometry {
             return new PlaneLine(plane.toPlane(gate.portMark()), plane.toPlane(gate.starboardMark()));
         }
         if (waypoint instanceof Mark mark) {
-            return outward(plane.toPlane(mark.position()), mark.leaveTo(), from, next);
+            return outward(plane.toPlane(mark.position()), mark.rounding(), from, next);
         }
         throw new AssertionError(waypoint);
     }
 
     /** From the mark away from both neighbours, unless the side on which it is left asks for the other way. */
-    private static PlaneLine outward(PlanePoint mark, Side leaveTo, PlanePoint from, PlanePoint next) {
+    private static PlaneLine outward(PlanePoint mark, Rounding rounding, PlanePoint from, PlanePoint next) {
         double toNext = from.bearingTo(next);
-        double right = leaveTo == Side.PORT ? 1 : -1;
+        double right = rounding == Rounding.PORT ? 1 : -1;
         double sideNorth = -StrictMath.sin(toNext) * right;
         double sideEast = StrictMath.cos(toNext) * right;
         double a = from.bearingTo(mark);
@@ -132,6 +132,6 @@ public final class CourseGeometry {
             length = 1;
         }
         PlanePoint far = mark.plus(OUTWARD * north / length, OUTWARD * east / length);
-        return leaveTo == Side.PORT ? new PlaneLine(mark, far) : new PlaneLine(far, mark);
+        return rounding == Rounding.PORT ? new PlaneLine(mark, far) : new PlaneLine(far, mark);
     }
 }

@@ -5,6 +5,6 @@ package trimwright.course;
  *
  * @param id name in the course's order
  * @param position where it lies
- * @param leaveTo side on which it is left
+ * @param rounding side on which it is left
  */
-public record Mark(String id, Position position, Side leaveTo) implements Waypoint {}
+public record Mark(String id, Position position, Rounding rounding) implements Waypoint {}

@@ -21,7 +21,9 @@ class CourseGeometryTest {
                 "test",
                 0,
                 new Line(at(0, -100), at(0, 100)),
-                List.of(new Gate("top", at(1000, -60), at(1000, 60)), new Mark("wing", at(1000, 500), Side.STARBOARD)),
+                List.of(
+                        new Gate("top", at(1000, -60), at(1000, 60)),
+                        new Mark("wing", at(1000, 500), Rounding.STARBOARD)),
                 new Line(at(0, 100), at(0, -100)),
                 List.of(at(-300, -600), at(-300, 600), at(1300, 600), at(1300, -600)));
     }
