@@ -1,0 +1,15 @@
+package trimwright.wind;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How wind is found.
+ *
+ * @param longestGap two samples further apart than this (s), and further than three of their own intervals, are not
+ *     joined
+ * @param speed the boat speed to judge, or null to choose from the data
+ */
+public record WindOptions(double longestGap, @Nullable SpeedSource speed) {
+    /** A gap of 2.5 s (chosen: two lost fixes of a receiver that gives one a second), speed chosen from the data. */
+    public static final WindOptions DEFAULT = new WindOptions(2.5, null);
+}

@@ -1,0 +1,33 @@
+package trimwright.wind;
+
+import trimwright.units.Angles;
+
+/**
+ * True wind from apparent wind in three dimensions. The sensor measures along the boat's x and y axes, which heel and
+ * pitch tilt; the true wind and the boat's velocity are taken as horizontal, so the two measured components give it
+ * exactly: no small-angle form. Derivation: docs/theory/analysis.md, "True wind". Left out: upwash of the wing.
+ */
+public final class WindTriangle {
+    /** Beyond this cosine of heel or pitch (some 84 deg) the sensor lies on its side and tells nothing (chosen). */
+    private static final double LEAST_COSINE = 0.1;
+
+    private WindTriangle() {}
+
+    /** The true wind; both members are NaN where the boat lies on its side. */
+    public static TrueWind trueWind(ApparentWind apparent, Attitude attitude, BoatVelocity velocity) {
+        double cosPitch = Math.cos(attitude.pitch());
+        double cosRoll = Math.cos(attitude.roll());
+        if (cosPitch < LEAST_COSINE || cosRoll < LEAST_COSINE) {
+            return new TrueWind(Double.NaN, Double.NaN);
+        }
+        // Components of where the wind comes from, along the tilted axes.
+        double alongX = apparent.speed() * Math.cos(apparent.angle());
+        double alongY = apparent.speed() * Math.sin(apparent.angle());
+        // Rows of the rotation from level to boat axes for a horizontal vector, solved for that vector.
+        double ahead = alongX / cosPitch;
+        double starboard = (alongY - Math.sin(attitude.pitch()) * Math.sin(attitude.roll()) * ahead) / cosRoll;
+        double x = ahead - velocity.ahead();
+        double y = starboard - velocity.starboard();
+        return new TrueWind(Math.hypot(x, y), Angles.signed(Math.atan2(y, x)));
+    }
+}
