@@ -178,7 +178,7 @@ public final class SailedWind {
         return Resampling.interval(track, Paths.AWA);
     }
 
-    /** A short gap in roll or pitch is taken as upright: half a degree of wind angle at most in normal sailing. */
+    /** Where roll or pitch is missing the boat counts as upright; a log without either says so in a caveat. */
     private double known(Quantity quantity, int i) {
         double[] column = values.get(quantity);
         return column == null || Double.isNaN(column[i]) ? 0 : column[i];
