@@ -23,7 +23,8 @@ public final class Resampling {
     private Resampling() {}
 
     /** The channel on the clock; all NaN where the track has none. */
-    public static double[] onto(SessionClock clock, BoatTrack track, String path, Quantity.Kind kind, double longestGap) {
+    public static double[] onto(
+            SessionClock clock, BoatTrack track, String path, Quantity.Kind kind, double longestGap) {
         ChannelGroup group = track.findGroupOf(path);
         Channel channel = group == null ? null : group.find(path);
         double[] out = new double[clock.size()];
@@ -147,8 +148,7 @@ public final class Resampling {
                 steps[i - 1] = times[i] - times[i - 1];
             }
             Arrays.sort(steps);
-            return new Samples(
-                    Arrays.copyOf(times, n), Arrays.copyOf(values, n), steps[(n - 1) / 2] / 1e9);
+            return new Samples(Arrays.copyOf(times, n), Arrays.copyOf(values, n), steps[(n - 1) / 2] / 1e9);
         }
     }
 }

@@ -71,8 +71,7 @@ public final class SailedWind {
         put(Quantity.HEADING, heading);
         put(Quantity.RATE_OF_TURN, Rates.of(heading, clock.steps(TURN_WINDOW), clock.step()));
         boolean foils = boat != null || values.containsKey(Quantity.RIDE_HEIGHT);
-        WindTrack.Basis basis =
-                SpeedChoice.of(column(Quantity.STW), column(Quantity.SOG), foils, options.speed());
+        WindTrack.Basis basis = SpeedChoice.of(column(Quantity.STW), column(Quantity.SOG), foils, options.speed());
         BoatVelocity[] velocity = move(basis.source());
         double interval = rawWind(velocity);
         WindSmoothing.Smoothed smoothed = WindSmoothing.of(

@@ -36,8 +36,7 @@ class LocalLevelTest {
 
     @Test
     void beforeTheFirstObservationTheVarianceGrowsBackwards() {
-        LocalLevel.Estimate smooth =
-                new LocalLevel(1, 0.25).smooth(new double[] {Double.NaN, Double.NaN, 5, 5, 5});
+        LocalLevel.Estimate smooth = new LocalLevel(1, 0.25).smooth(new double[] {Double.NaN, Double.NaN, 5, 5, 5});
         assertEquals(5, smooth.level()[0], 1e-12);
         assertEquals(0.5, smooth.variance()[0] - smooth.variance()[2], 1e-12);
     }

@@ -55,10 +55,7 @@ class ResamplingTest {
     @Test
     void aLongGapAndBothEndsStayAbsent() {
         double[] out = onto(
-                clock(12, 1),
-                new double[] {1, 2, 3, 8, 9, 10},
-                new double[] {1, 2, 3, 8, 9, 10},
-                Quantity.Kind.PLAIN);
+                clock(12, 1), new double[] {1, 2, 3, 8, 9, 10}, new double[] {1, 2, 3, 8, 9, 10}, Quantity.Kind.PLAIN);
         assertTrue(Double.isNaN(out[0]));
         assertEquals(3, out[3], 0);
         for (int i = 4; i < 8; i++) {
@@ -93,8 +90,8 @@ class ResamplingTest {
         byte jump = (byte) Quality.JUMP.ordinal();
         byte repaired = (byte) Quality.TIME_REPAIRED.ordinal();
         Channel channel = new Channel(PATH, new double[] {0, 99, 2, 3}, new byte[] {0, jump, repaired, 0});
-        double[] out = Resampling.onto(
-                clock(3, 1), track(new double[] {0, 1, 2, 3}, channel), PATH, Quantity.Kind.PLAIN, 2.5);
+        double[] out =
+                Resampling.onto(clock(3, 1), track(new double[] {0, 1, 2, 3}, channel), PATH, Quantity.Kind.PLAIN, 2.5);
         assertEquals(1, out[1], 1e-12);
         assertEquals(2, out[2], 1e-12);
     }

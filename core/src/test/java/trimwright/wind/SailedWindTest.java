@@ -38,16 +38,16 @@ class SailedWindTest {
             assertEquals(45, Math.toDegrees(wind.get(Quantity.TWA, i)), 1e-6);
             assertEquals(49, Math.toDegrees(wind.get(Quantity.COURSE_TWA, i)), 1e-6);
             assertEquals(
-                    (13 + 2 * Math.sin(i * 0.2 / 7)) * Math.cos(Math.toRadians(49)),
-                    wind.get(Quantity.VMG, i),
-                    1e-6);
+                    (13 + 2 * Math.sin(i * 0.2 / 7)) * Math.cos(Math.toRadians(49)), wind.get(Quantity.VMG, i), 1e-6);
         }
     }
 
     @Test
     void leavingHeelOutWouldBeWrongByDegrees() {
-        BoatTrack heeled =
-                new SyntheticTrack(60, 5).heading(t -> 50).attitude(t -> -20, t -> 0).build();
+        BoatTrack heeled = new SyntheticTrack(60, 5)
+                .heading(t -> 50)
+                .attitude(t -> -20, t -> 0)
+                .build();
         BoatTrack uprightByMistake = new BoatTrack(
                 "Dunlin",
                 heeled.groups().stream()
@@ -166,11 +166,19 @@ class SailedWindTest {
     @Test
     void aDryLogIsNotJudged() {
         WindTrack dry = find(
-                new SyntheticTrack(60, 5).heading(t -> 45).with(Paths.STW, t -> 0.2).build(), 5);
+                new SyntheticTrack(60, 5)
+                        .heading(t -> 45)
+                        .with(Paths.STW, t -> 0.2)
+                        .build(),
+                5);
         assertEquals(SpeedSource.OVER_GROUND, dry.speedSource());
         assertEquals(SpeedReason.LOG_DRY, dry.speedReason());
         WindTrack wet = find(
-                new SyntheticTrack(60, 5).heading(t -> 45).with(Paths.STW, t -> 9.8).build(), 5);
+                new SyntheticTrack(60, 5)
+                        .heading(t -> 45)
+                        .with(Paths.STW, t -> 9.8)
+                        .build(),
+                5);
         assertEquals(SpeedSource.THROUGH_WATER, wet.speedSource());
         WindTrack foiling = find(
                 new SyntheticTrack(60, 5)
@@ -199,7 +207,8 @@ class SailedWindTest {
 
     @Test
     void rateOfTurnIsThatOfTheHeadingAcrossNorth() {
-        WindTrack wind = find(new SyntheticTrack(60, 5).heading(t -> 300 + 4 * t).build(), 5);
+        WindTrack wind =
+                find(new SyntheticTrack(60, 5).heading(t -> 300 + 4 * t).build(), 5);
         assertEquals(4, Math.toDegrees(wind.get(Quantity.RATE_OF_TURN, 75)), 1e-9);
     }
 

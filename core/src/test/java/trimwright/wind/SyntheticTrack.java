@@ -70,8 +70,8 @@ public final class SyntheticTrack {
     public BoatTrack build() {
         long[] times = new long[size];
         Map<String, double[]> columns = new LinkedHashMap<>();
-        for (String path : List.of(
-                Paths.HEADING, Paths.SOG, Paths.COG, Paths.AWA, Paths.AWS, Paths.ROLL, Paths.PITCH)) {
+        for (String path :
+                List.of(Paths.HEADING, Paths.SOG, Paths.COG, Paths.AWA, Paths.AWS, Paths.ROLL, Paths.PITCH)) {
             columns.put(path, new double[size]);
         }
         extra.keySet().forEach(path -> columns.put(path, new double[size]));
@@ -108,21 +108,15 @@ public final class SyntheticTrack {
     }
 
     private static double[] aboutX(double[] v, double a) {
-        return new double[] {
-            v[0], v[1] * Math.cos(a) - v[2] * Math.sin(a), v[1] * Math.sin(a) + v[2] * Math.cos(a)
-        };
+        return new double[] {v[0], v[1] * Math.cos(a) - v[2] * Math.sin(a), v[1] * Math.sin(a) + v[2] * Math.cos(a)};
     }
 
     private static double[] aboutY(double[] v, double a) {
-        return new double[] {
-            v[0] * Math.cos(a) + v[2] * Math.sin(a), v[1], -v[0] * Math.sin(a) + v[2] * Math.cos(a)
-        };
+        return new double[] {v[0] * Math.cos(a) + v[2] * Math.sin(a), v[1], -v[0] * Math.sin(a) + v[2] * Math.cos(a)};
     }
 
     private static double[] aboutZ(double[] v, double a) {
-        return new double[] {
-            v[0] * Math.cos(a) - v[1] * Math.sin(a), v[0] * Math.sin(a) + v[1] * Math.cos(a), v[2]
-        };
+        return new double[] {v[0] * Math.cos(a) - v[1] * Math.sin(a), v[0] * Math.sin(a) + v[1] * Math.cos(a), v[2]};
     }
 
     private static void set(Map<String, double[]> columns, String path, int i, double value) {

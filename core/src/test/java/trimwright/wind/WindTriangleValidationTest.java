@@ -37,7 +37,8 @@ class WindTriangleValidationTest {
     @Test
     @ValidatedAgainst(
             source = "WIND-EXAMPLES",
-            where = "course 180 at 22 kn, apparent 70 deg to port at 20 kn; answer computed independently: 051.1, 24.15 kn",
+            where =
+                    "course 180 at 22 kn, apparent 70 deg to port at 20 kn; answer computed independently: 051.1, 24.15 kn",
             tolerance = "last digit of the independent computation")
     void windFromAheadOfThePortBeamIsMet() {
         TrueWind wind = level(20, -70, 22);
