@@ -1,0 +1,171 @@
+package trimwright.target.search;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Sequential quadratic programming inside a trust region (box), merit the sum of broken equations and limits (l1), one
+ * second-order correction a step: Nocedal and Wright, Numerical Optimization, chapter 18 (from memory). Second
+ * derivatives come from the problem and are kept until the point has moved far; where the model is not convex in the
+ * null space its eigenvalues are made positive.
+ */
+public final class Search {
+    /** Largest step of any scaled variable at first; chosen. */
+    private static final double FIRST_RADIUS = 0.5;
+
+    private static final double LARGEST_RADIUS = 2;
+    private static final double SMALLEST_RADIUS = 1e-9;
+
+    /** Converged when the step of every scaled variable is below this. */
+    private static final double STEP_TOLERANCE = 1e-7;
+
+    /** Converged when no equation or limit is broken by more, each in its scale. */
+    private static final double BROKEN_TOLERANCE = 1e-9;
+
+    /** Second derivatives are taken anew after a move this long, or after this many steps; chosen. */
+    private static final double FAR = 0.35;
+
+    private static final int STEPS_A_CURVATURE = 5;
+    private static final int MOST_STEPS = 60;
+
+    private final Problem problem;
+    private double radius = FIRST_RADIUS;
+    private double weight = 1e-3;
+    private int steps;
+
+    private Search(Problem problem) {
+        this.problem = problem;
+    }
+
+    /** Searches from a point. */
+    public static Answer from(Problem problem, double[] start) {
+        return new Search(problem).run(start, Multipliers.zero(problem));
+    }
+
+    /** Searches from a point with the multipliers of a neighbouring answer of a problem of the same shape. */
+    public static Answer from(Problem problem, double[] start, Answer neighbour) {
+        return new Search(problem).run(start, neighbour.multipliers());
+    }
+
+    private Answer run(double[] start, Multipliers known) {
+        double[] x = insideBounds(start);
+        Multipliers multipliers = known;
+        Local local = localAt(x);
+        if (local == null) {
+            return new Answer(Answer.Ending.STALLED, 0, x, multipliers, Double.POSITIVE_INFINITY);
+        }
+        Hessian hessian = null;
+        double[] hessianAt = x;
+        int sinceHessian = 0;
+        while (steps < MOST_STEPS) {
+            if (hessian == null
+                    || sinceHessian >= STEPS_A_CURVATURE
+                    || Dense.largest(Dense.plus(x, -1, hessianAt)) > FAR) {
+                double[][][] curvature = problem.curvatureAt(x);
+                if (curvature == null) {
+                    return ended(Answer.Ending.STALLED, local, multipliers);
+                }
+                hessian = new Hessian(curvature, problem.equations());
+                hessianAt = x;
+                sinceHessian = 0;
+            }
+            Step step = new StepFinder(local, hessian.ofLagrangian(multipliers), radius).find();
+            double broken = Local.brokenMost(problem, local.values);
+            if (step.length() < STEP_TOLERANCE && broken < BROKEN_TOLERANCE) {
+                return ended(Answer.Ending.CONVERGED, local, step.multipliers);
+            }
+            Local next = tryStep(local, step);
+            steps++;
+            sinceHessian++;
+            if (next == null) {
+                if (radius < SMALLEST_RADIUS) {
+                    return ended(endingWhenShort(broken), local, step.multipliers);
+                }
+                multipliers = sinceHessian == 1 ? step.multipliers : multipliers;
+                continue;
+            }
+            local = next;
+            x = local.x;
+            multipliers = step.multipliers;
+        }
+        double broken = Local.brokenMost(problem, local.values);
+        return ended(broken > 1e-6 ? Answer.Ending.NO_ALLOWED_POINT : Answer.Ending.STALLED, local, multipliers);
+    }
+
+    private static Answer.Ending endingWhenShort(double broken) {
+        return broken < BROKEN_TOLERANCE ? Answer.Ending.CONVERGED : Answer.Ending.NO_ALLOWED_POINT;
+    }
+
+    private Answer ended(Answer.Ending ending, Local local, Multipliers multipliers) {
+        return new Answer(ending, steps, local.x, multipliers, Local.brokenMost(problem, local.values));
+    }
+
+    /** The next point, or null where the step is refused and the box made smaller. */
+    private @Nullable Local tryStep(Local local, Step step) {
+        weight = Math.max(weight, 1.5 * step.multipliers.largest());
+        double before = local.values[0] + weight * Local.brokenSum(problem, local.values);
+        double promised =
+                -step.modelChange + weight * (Local.brokenSum(problem, local.values) - local.brokenSumAfter(step.p));
+        double[] trial = Dense.plus(local.x, 1, step.p);
+        double[] values = problem.valuesAt(trial);
+        double gained = values == null ? Double.NEGATIVE_INFINITY : before - merit(values);
+        if (values != null && !isGood(gained, promised)) {
+            double[] corrected = correct(local, step, trial, values);
+            double[] correctedValues = problem.valuesAt(corrected);
+            if (correctedValues != null && isGood(before - merit(correctedValues), promised)) {
+                trial = corrected;
+                values = correctedValues;
+                gained = before - merit(correctedValues);
+            }
+        }
+        double length = step.length();
+        if (values == null || !isGood(gained, promised)) {
+            radius = 0.35 * Math.min(radius, length);
+            return null;
+        }
+        double ratio = gained / Math.max(promised, 1e-16);
+        if (ratio > 0.7 && length > 0.9 * radius) {
+            radius = Math.min(LARGEST_RADIUS, 2 * radius);
+        } else if (ratio < 0.2 && promised > 1e-9) {
+            radius = Math.max(10 * STEP_TOLERANCE, 0.5 * length);
+        }
+        Local next = localAt(trial);
+        if (next == null) {
+            radius = 0.35 * Math.min(radius, length);
+        }
+        return next;
+    }
+
+    /** Rounding hides gains below about 1e-12; such steps are taken, they are at the end of convergence. */
+    private static boolean isGood(double gained, double promised) {
+        return gained > 1e-4 * promised || (Math.abs(promised) < 1e-10 && gained > -1e-10);
+    }
+
+    private double merit(double[] values) {
+        return values[0] + weight * Local.brokenSum(problem, values);
+    }
+
+    /** Second-order correction: the shortest way back to the equations as they are at the trial point. */
+    private double[] correct(Local local, Step step, double[] trial, double[] values) {
+        double[] missed = local.equationValues();
+        Arrays.fill(missed, 0);
+        System.arraycopy(values, 1, missed, 0, problem.equations());
+        return insideBounds(Dense.plus(trial, -1, step.space.shortestStep(missed)));
+    }
+
+    private @Nullable Local localAt(double[] x) {
+        double[] values = problem.valuesAt(x);
+        double[][] slopes = values == null ? null : problem.slopesAt(x);
+        return values == null || slopes == null ? null : new Local(problem, x, values, slopes);
+    }
+
+    private double[] insideBounds(double[] x) {
+        double[] inside = x.clone();
+        double[] lower = problem.lower();
+        double[] upper = problem.upper();
+        for (int i = 0; i < x.length; i++) {
+            inside[i] = Math.max(lower[i], Math.min(upper[i], x[i]));
+        }
+        return inside;
+    }
+}
