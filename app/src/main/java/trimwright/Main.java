@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import trimwright.cli.BoatCheckCommand;
+import trimwright.cli.BoatExportCommand;
+import trimwright.cli.CommandGroup;
 import trimwright.cli.CommandRunner;
 import trimwright.cli.Console;
 import trimwright.cli.Folders;
@@ -32,7 +35,9 @@ public final class Main {
             PrintStream out, PrintStream err, ProgressStyle style, Map<String, String> environment) {
         Console console = new Console(out, err, style);
         Folders folders = Folders.from(environment, Path.of(System.getProperty("user.home")));
-        List<Callable<Integer>> commands = List.of(new WhereCommand(console, folders));
+        List<Callable<Integer>> commands = List.of(
+                new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
+                new WhereCommand(console, folders));
         return new CommandRunner(commands, out, err);
     }
 }

@@ -1,0 +1,142 @@
+package trimwright.boatfile;
+
+import java.util.List;
+import trimwright.boat.Antenna;
+import trimwright.boat.Boat;
+import trimwright.boat.Crew;
+import trimwright.boat.Hulls;
+import trimwright.boat.Limits;
+import trimwright.boat.MainFoil;
+import trimwright.boat.Mass;
+import trimwright.boat.Rudder;
+import trimwright.boat.SheetTackle;
+import trimwright.boat.TrimRange;
+import trimwright.boat.WindSensor;
+import trimwright.boat.Windage;
+import trimwright.boat.WingSpec;
+import trimwright.boat.WingStation;
+import trimwright.keyfile.Values;
+
+/** From the checked values of a file to the boat. */
+final class BoatLoader {
+    private BoatLoader() {}
+
+    static Boat load(Values file) {
+        return new Boat(
+                file.getText("name"),
+                file.getText("title"),
+                hulls(file),
+                new Mass(
+                        file.number("platform.mass_kg"), file.number("platform.x_m"), file.number("platform.height_m")),
+                crew(file),
+                file.list("wing").stream().map(BoatLoader::wing).toList(),
+                mainFoil(file),
+                rudder(file),
+                windage(file),
+                limits(file),
+                new WindSensor(
+                        file.number("sensor.wind.height_m"),
+                        file.number("sensor.wind.x_m"),
+                        file.isSet("sensor.wind.turns_with_wing")),
+                new Antenna(file.number("antenna.aft_of_bow_m"), file.number("antenna.starboard_m")));
+    }
+
+    private static Hulls hulls(Values file) {
+        return new Hulls(
+                file.number("hulls.length_overall_m"),
+                file.number("hulls.waterline_length_m"),
+                file.number("hulls.beam_m"),
+                file.number("hulls.draft_m"),
+                file.number("hulls.spacing_m"),
+                file.number("hulls.block_coefficient_ratio"));
+    }
+
+    private static Crew crew(Values file) {
+        return new Crew(
+                file.count("crew.count"),
+                file.number("crew.mass_each_kg"),
+                file.number("crew.x_m"),
+                file.number("crew.y_max_m"),
+                file.number("crew.height_m"));
+    }
+
+    private static WingSpec wing(Values wing) {
+        List<WingStation> stations = wing.list("station").stream()
+                .map(row ->
+                        new WingStation(row.number("height_m"), row.number("chord_m"), row.number("thickness_ratio")))
+                .toList();
+        TrimRange trim = new TrimRange(
+                wing.number("trim.camber_max_deg"),
+                wing.number("trim.twist_max_deg"),
+                wing.number("trim.head_flap_min_deg"),
+                wing.number("trim.sheet_max_deg"),
+                wing.number("trim.stall_margin_min_deg"));
+        SheetTackle sheet = new SheetTackle(
+                wing.number("sheet.lever_m"),
+                wing.number("sheet.purchase_ratio"),
+                wing.number("sheet.efficiency_ratio"),
+                wing.number("sheet.load_max_n"));
+        return new WingSpec(
+                wing.getText("id"),
+                stations,
+                wing.number("foot_height_m"),
+                wing.number("x_m"),
+                wing.number("flap_chord_ratio"),
+                wing.number("turning_axis_ratio"),
+                wing.number("slot_gap_ratio"),
+                wing.number("mass_kg"),
+                wing.number("mass_height_m"),
+                trim,
+                sheet);
+    }
+
+    private static MainFoil mainFoil(Values file) {
+        return new MainFoil(
+                file.number("main_foil.shaft_length_m"),
+                file.number("main_foil.shaft_chord_m"),
+                file.number("main_foil.shaft_thickness_ratio"),
+                file.number("main_foil.tip_span_m"),
+                file.number("main_foil.tip_chord_m"),
+                file.number("main_foil.tip_thickness_ratio"),
+                file.number("main_foil.tip_design_lift_ratio"),
+                file.number("main_foil.tip_dihedral_deg"),
+                file.number("main_foil.y_junction_m"),
+                file.number("main_foil.y_lift_m"),
+                file.number("main_foil.rake_min_deg"),
+                file.number("main_foil.rake_max_deg"),
+                file.number("main_foil.immersion_min_m"));
+    }
+
+    private static Rudder rudder(Values file) {
+        return new Rudder(
+                file.number("rudder.x_m"),
+                file.number("rudder.shaft_length_m"),
+                file.number("rudder.shaft_chord_m"),
+                file.number("rudder.shaft_thickness_ratio"),
+                file.number("rudder.elevator_span_m"),
+                file.number("rudder.elevator_chord_m"),
+                file.number("rudder.elevator_thickness_ratio"),
+                file.number("rudder.elevator_angle_max_deg"),
+                file.number("rudder.rudder_angle_max_deg"));
+    }
+
+    private static Windage windage(Values file) {
+        return new Windage(
+                file.number("windage.area_ahead_m2"),
+                file.number("windage.area_abeam_m2"),
+                file.number("windage.height_m"),
+                file.number("windage.x_m"));
+    }
+
+    private static Limits limits(Values file) {
+        return new Limits(
+                file.number("limits.elevator_down_force_n"),
+                file.number("limits.heel_max_deg"),
+                file.number("limits.heel_min_deg"),
+                file.number("limits.ride_height_min_m"),
+                file.number("limits.ride_height_max_m"),
+                file.number("limits.pitch_min_deg"),
+                file.number("limits.pitch_max_deg"),
+                file.findNumber("limits.boat_speed_max_kn"));
+    }
+}

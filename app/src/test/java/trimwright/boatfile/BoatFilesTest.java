@@ -1,0 +1,159 @@
+package trimwright.boatfile;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import trimwright.boat.Boat;
+import trimwright.keyfile.Fault;
+import trimwright.text.UserInputException;
+
+class BoatFilesTest {
+    private static final String GOOD = BoatFiles.shippedText("whimbrel14");
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void theShippedBoatHasNoFaultsAndReadsAsSi() {
+        assertEquals(List.of(), faultsOf(GOOD));
+        Boat boat = BoatFiles.find("whimbrel14").boat();
+        assertEquals("Whimbrel 14", boat.title());
+        assertEquals(26.0, boat.getWing("tall").span());
+        assertEquals(38 * Math.PI / 180, boat.getWing("tall").trim().camberMax(), 1e-15);
+        assertEquals(3, boat.getWing("short").stations().size());
+        assertEquals(510, boat.crew().mass());
+        assertEquals(6500, boat.limits().elevatorDownForce());
+        assertTrue(boat.windSensor().turnsWithWing());
+    }
+
+    @Test
+    void classSpeedLimitMayBeLeftOutAndIsReadInMetresPerSecond() {
+        assertEquals(null, BoatFiles.find("whimbrel14").boat().limits().boatSpeedMax());
+        String limited = GOOD.replace("[limits]", "[limits]\nboat_speed_max_kn = 54");
+        Double limit = BoatFiles.parse("a.toml", bytes(limited)).boat().limits().boatSpeedMax();
+        assertEquals(100_008 / 3600.0, limit == null ? Double.NaN : limit, 1e-12);
+    }
+
+    @Test
+    void everyFaultIsFoundAtOnceWithItsLineAndKey() {
+        String bad = GOOD.replace("beam_m = 0.70 ", "beam_m = 70 ")
+                .replace("mass_each_kg = 85", "mass_each_lb = 187")
+                .replace("elevator_down_force_n = 6500", "")
+                .replace("turns_with_wing = true", "turns_with_wing = \"yes\"")
+                .replace("height_m = 13.0,", "height_m = 27.0,");
+        List<Fault> faults = faultsOf(bad);
+        assertEquals(
+                List.of(
+                        "hulls.beam_m",
+                        "crew.mass_each_kg",
+                        "crew.mass_each_lb",
+                        "wing[0].station[2].height_m",
+                        "limits.elevator_down_force_n",
+                        "sensor.wind.turns_with_wing"),
+                faults.stream().map(Fault::key).toList());
+        assertEquals(lineOf(bad, "beam_m = 70"), faults.get(0).line());
+        assertEquals("70 m; expected 0.1 to 3 m", faults.get(0).message());
+        assertEquals("unknown key; maybe mass_each_kg is meant", faults.get(2).message());
+        assertEquals(lineOf(bad, "mass_each_lb"), faults.get(2).line());
+        assertEquals(lineOf(bad, "[limits]"), faults.get(4).line());
+        assertTrue(
+                faults.get(5).message().contains("true or false"), faults.get(5).message());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"jib_area_m2", "headsail_area_m2", "genoa", "storm-jib"})
+    void aHeadsailIsRefusedWithTheReason(String key) {
+        List<Fault> faults = faultsOf(GOOD + "\n[" + key + "]\narea = 12\n");
+        assertEquals(1, faults.size());
+        assertTrue(
+                faults.get(0).message().contains("no headsail"), faults.get(0).message());
+    }
+
+    /** Each row makes one boat that cannot be, by one replacement, and names the key at fault. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "y_max_m = 3.7|y_max_m = 5.1|crew.y_max_m",
+                "waterline_length_m = 13.9|waterline_length_m = 14.9|hulls.waterline_length_m",
+                "mass_kg = 1930|mass_kg = 4000|hulls.draft_m",
+                "x_m = -1.75|x_m = 3|platform.x_m",
+                "y_lift_m = 3.75|y_lift_m = 4.5|main_foil.y_lift_m",
+                "y_lift_m = 3.75|y_lift_m = 2.5|main_foil.y_lift_m",
+                "rake_min_deg = -3|rake_min_deg = 9|main_foil.rake_min_deg",
+                "heel_min_deg = -2|heel_min_deg = 6|limits.heel_min_deg",
+                "ride_height_max_m = 1.4|ride_height_max_m = 1.85|limits.ride_height_max_m",
+                "immersion_min_m = 0.4|immersion_min_m = 1|limits.ride_height_max_m",
+                "pitch_max_deg = 4|pitch_max_deg = -3|limits.pitch_min_deg",
+                "mass_height_m = 9.9|mass_height_m = 27|wing[0].mass_height_m",
+                "lever_m = 2.6|lever_m = 5.5|wing[0].sheet.lever_m",
+                "turning_axis_ratio = 0.22 |turning_axis_ratio = 0.6000001|wing[0].turning_axis_ratio",
+                "height_m = 0.0, chord_m = 5.2|height_m = 1.0, chord_m = 5.2|wing[0].station[0].height_m",
+                "height_m = 26.0|height_m = 13.0|wing[0].station[2].height_m",
+                "id = \"short\"|id = \"tall\"|wing[1].id",
+                "name = \"whimbrel14\"|name = \"Whimbrel 14\"|name",
+                "aft_of_bow_m = 12.5|aft_of_bow_m = 15|antenna.aft_of_bow_m"
+            })
+    void boatsThatCannotBeAreFaulty(String good, String bad, String key) {
+        assertTrue(GOOD.contains(good), good);
+        List<Fault> faults = faultsOf(GOOD.replaceFirst(java.util.regex.Pattern.quote(good), bad));
+        assertTrue(faults.stream().anyMatch(fault -> fault.key().equals(key) && fault.line() > 0), faults.toString());
+    }
+
+    @Test
+    void filesThatAreNoBoatFilesGetOneLine() {
+        assertEquals(1, faultsOf("\u0000\u0001").size());
+        assertEquals(1, BoatFiles.check(new byte[] {(byte) 0xC3, (byte) 0x28}).size());
+        List<Fault> broken = faultsOf("schema = \"boat/1\"\nname = \n");
+        assertTrue(broken.get(0).line() == 2 && broken.get(0).message().startsWith("not TOML"), broken.toString());
+        assertTrue(faultsOf("").size() > 5);
+        assertTrue(faultsOf(GOOD.replace("boat/1", "boat/9")).get(0).message().contains("boat/9"));
+        assertEquals(List.of(), faultsOf("\uFEFF" + GOOD));
+        assertTrue(faultsOf(GOOD.replace("beam_m = 0.70 ", "beam_m = nan "))
+                .get(0)
+                .message()
+                .startsWith("NaN m"));
+    }
+
+    @Test
+    void aPathHasASlashOrTheEndingAndAllElseIsShipped() throws IOException {
+        Path file = folder.resolve("mine.toml");
+        Files.writeString(file, GOOD);
+        assertEquals(BoatFiles.find("whimbrel14"), BoatFiles.find(file.toString()));
+        for (String missing : new String[] {"nosuchboat", "nosuchboat.toml", folder + "/none", folder.toString()}) {
+            UserInputException e = assertThrows(UserInputException.class, () -> BoatFiles.find(missing));
+            assertEquals(1, String.valueOf(e.getMessage()).lines().count());
+        }
+    }
+
+    @Test
+    void theHashFollowsTheBytes() {
+        String hash = BoatFiles.find("whimbrel14").hash();
+        assertTrue(hash.matches("[0-9a-f]{16}"), hash);
+        assertTrue(!hash.equals(BoatFiles.parse("a", bytes(GOOD + "# note\n")).hash()));
+    }
+
+    private static List<Fault> faultsOf(String toml) {
+        return BoatFiles.check(bytes(toml));
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static int lineOf(String text, String part) {
+        return (int) text.substring(0, text.indexOf(part)).lines().count()
+                + (text.charAt(text.indexOf(part) - 1) == '\n' ? 1 : 0);
+    }
+}

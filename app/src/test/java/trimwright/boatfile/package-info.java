@@ -1,0 +1,5 @@
+/** Files that people write. */
+@NullMarked
+package trimwright.boatfile;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Files that people write. */
+@NullMarked
+package trimwright.keyfile;
+
+import org.jspecify.annotations.NullMarked;
