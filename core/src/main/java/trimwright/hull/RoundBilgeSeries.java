@@ -1,0 +1,143 @@
+package trimwright.hull;
+
+import trimwright.units.Units;
+import trimwright.water.FrictionLine;
+import trimwright.water.Wetting;
+
+/**
+ * Resistance of a round-bilge catamaran by the regressions of the Southampton series (Molland, Turnock and Hudson, ch.
+ * 10). Measured for Froude numbers 0.2 to 1.0, length over the cube root of volume ("slenderness") 6.3 to 9.5, hull
+ * spacing over length 0.2 to 0.5. Outside the range of slenderness the values of its end are used.
+ *
+ * <p>The series' residuary coefficient holds the form drag at the models' Reynolds number; it is taken out here (eq.
+ * 10.64), so that form drag is counted once.
+ */
+public final class RoundBilgeSeries {
+    static final double SLENDERNESS_MIN = 6.3;
+    static final double SLENDERNESS_MAX = 9.5;
+
+    /** Over this much of slenderness the value bends into the end of the range (-), chosen. */
+    private static final double BEND = 0.2;
+
+    /** First Froude number of the regressions and their step (-). */
+    private static final int FIRST = 4;
+
+    private static final int LAST = 10;
+
+    /** Table 10.10: 1000 CR = a slenderness^n of one hull, Froude 0.4 to 1.0. */
+    private static final double[][] RESIDUARY = {
+        {152, -1.76}, {2225, -3.00}, {1702, -2.96}, {896, -2.76}, {533, -2.58}, {273, -2.31}, {122, -1.96}
+    };
+
+    /** Table 10.11: interference factor a slenderness^n for spacing over length 0.3, 0.4, 0.5. */
+    private static final double[][][] INTERFERENCE = {
+        {{.941, .17}, {1.598, -.05}, {1.042, .09}, {.545, .39}, {.338, .61}, {.300, .67}, {.393, .55}},
+        {{.730, .28}, {.856, .20}, {.599, .34}, {.456, .47}, {.368, .57}, {.352, .60}, {.541, .40}},
+        {{.645, .32}, {.485, .45}, {.555, .36}, {.518, .41}, {.426, .51}, {.414, .52}, {.533, .39}}
+    };
+
+    /** Length of the models (m) and viscosity of the tank's water at 15 degrees (m2/s). */
+    private static final double MODEL_LENGTH = 1.6;
+
+    private static final double MODEL_VISCOSITY = 1.1386e-6;
+
+    /** Friction of the models at the tabulated Froude numbers (-). */
+    private static final double[] MODEL_FRICTION = modelFriction();
+
+    private RoundBilgeSeries() {}
+
+    /** Slenderness held inside the range of the series (-), continuous with its slope. */
+    public static double inRange(double slenderness) {
+        double upper = SLENDERNESS_MAX - bent(SLENDERNESS_MAX - slenderness);
+        return SLENDERNESS_MIN + bent(upper - SLENDERNESS_MIN);
+    }
+
+    /** Residuary coefficient of one hull alone (-) at a tabulated Froude number of 0.4 to 1.0 in tenths. */
+    public static double residuary(int froudeTenths, double slenderness) {
+        double[] row = RESIDUARY[froudeTenths - FIRST];
+        return 1e-3 * row[0] * Math.pow(slenderness, row[1]);
+    }
+
+    /** Residuary drag of two hulls over that of the same hulls apart (-), spacing over length held to 0.3 to 0.5. */
+    public static double interference(int froudeTenths, double slenderness, double spacingRatio) {
+        double at = Math.max(0, Math.min(2, (spacingRatio - 0.3) * 10));
+        int i = Math.min(1, (int) at);
+        double[] near = INTERFERENCE[i][froudeTenths - FIRST];
+        double[] far = INTERFERENCE[i + 1][froudeTenths - FIRST];
+        double t = at - i;
+        return (1 - t) * near[0] * Math.pow(slenderness, near[1]) + t * far[0] * Math.pow(slenderness, far[1]);
+    }
+
+    /** Form factor 1 + k of one hull alone (-), eq. 10.58. */
+    public static double formFactorAlone(double slenderness) {
+        return 2.76 * Math.pow(slenderness, -0.40);
+    }
+
+    /** Form factor 1 + beta k of a catamaran (-), eq. 10.59. */
+    public static double formFactorPaired(double slenderness) {
+        return 3.03 * Math.pow(slenderness, -0.40);
+    }
+
+    /** Wetted area over the root of volume times length, one hull at rest (-); eq. 10.89. */
+    public static double wettedAreaCoefficient(double beamOverDraft, double blockCoefficient) {
+        double r = beamOverDraft;
+        double cb = blockCoefficient;
+        return 6.554
+                - 1.226 * r
+                + 0.216 * r * r
+                + cb * (-15.409 + 4.468 * r - 0.694 * r * r)
+                + cb * cb * (15.404 - 4.527 * r + 0.655 * r * r);
+    }
+
+    /**
+     * Wave-making coefficient on wetted area (-): residuary less the models' form drag. Below Froude 0.4 it is scaled
+     * with the fourth power of the Froude number (assumed), above 1.0 held.
+     *
+     * @param paired 1 with an equal second hull in the water, 0 without, between where it is lightly loaded (-)
+     */
+    static double waveMaking(double froude, double slenderness, double spacingRatio, double paired) {
+        double at = Math.min(froude * 10, LAST);
+        int i = Math.min((int) at, LAST - 1);
+        double t = at - i;
+        double before = node(i - 1, slenderness, spacingRatio, paired);
+        double left = node(i, slenderness, spacingRatio, paired);
+        double right = node(i + 1, slenderness, spacingRatio, paired);
+        double after = node(i + 2, slenderness, spacingRatio, paired);
+        // Cubic through the nodes with slopes from their neighbours (Catmull and Rom)
+        double a = right - before;
+        double b = after - left;
+        double r = 1 - t;
+        return r * r * (left * (1 + 2 * t) + 0.5 * a * t) + t * t * (right * (1 + 2 * r) - 0.5 * b * r);
+    }
+
+    /** Value at a node; beyond both ends the table is mirrored, which makes the slope there zero. */
+    private static double node(int tenths, double slenderness, double spacingRatio, double paired) {
+        int i = Math.abs(tenths > LAST ? 2 * LAST - tenths : tenths);
+        if (i < FIRST) {
+            double ratio = (double) i / FIRST;
+            return ratio * ratio * ratio * ratio * node(FIRST, slenderness, spacingRatio, paired);
+        }
+        double form = formFactor(slenderness, paired) - 1;
+        double interference = 1 + paired * (interference(i, slenderness, spacingRatio) - 1);
+        return interference * residuary(i, slenderness) - form * MODEL_FRICTION[i];
+    }
+
+    /** Form factor between a hull alone and a pair (-). */
+    static double formFactor(double slenderness, double paired) {
+        double alone = formFactorAlone(slenderness);
+        return alone + paired * (formFactorPaired(slenderness) - alone);
+    }
+
+    private static double[] modelFriction() {
+        double[] friction = new double[LAST + 1];
+        for (int i = 0; i <= LAST; i++) {
+            double speed = 0.1 * i * Math.sqrt(Units.G * MODEL_LENGTH);
+            friction[i] = FrictionLine.coefficient(speed * MODEL_LENGTH / MODEL_VISCOSITY);
+        }
+        return friction;
+    }
+
+    private static double bent(double x) {
+        return Wetting.length(x, BEND);
+    }
+}
