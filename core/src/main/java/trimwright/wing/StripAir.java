@@ -1,0 +1,89 @@
+package trimwright.wing;
+
+import trimwright.air.AirState;
+
+/**
+ * The air that each strip meets: its velocity relative to the wing there, before the wing disturbs it, in body axes. The
+ * caller puts in wind profile, boat speed, heel, roll rate.
+ */
+public final class StripAir {
+    private final double[] x;
+    private final double[] y;
+    private final double[] z;
+    private final AirState state;
+
+    /**
+     * Copies the arrays, one value a strip from the foot up.
+     *
+     * @param x forward (m/s): negative when the wind comes from ahead
+     * @param y to starboard (m/s): negative when the wind comes from starboard
+     * @param z down (m/s)
+     */
+    public StripAir(double[] x, double[] y, double[] z, AirState state) {
+        if (x.length != y.length || x.length != z.length) {
+            throw new IllegalArgumentException("air velocities of " + x.length + ", " + y.length + ", " + z.length
+                    + " strips; the three must agree");
+        }
+        this.x = x.clone();
+        this.y = y.clone();
+        this.z = z.clone();
+        this.state = state;
+        for (int i = 0; i < x.length; i++) {
+            if (!(Math.abs(x[i]) + Math.abs(y[i]) + Math.abs(z[i]) < 400)) {
+                throw new IllegalArgumentException("air velocity at strip " + i + " is not a speed below 400 m/s: "
+                        + x[i] + ", " + y[i] + ", " + z[i]);
+            }
+        }
+    }
+
+    /** The same air at every strip, level, from its speed (m/s) and the angle (rad) from the bow it comes from. */
+    public static StripAir uniform(int strips, double speed, double angle, AirState state) {
+        double[] x = new double[strips];
+        double[] y = new double[strips];
+        java.util.Arrays.fill(x, -speed * Math.cos(angle));
+        java.util.Arrays.fill(y, -speed * Math.sin(angle));
+        return new StripAir(x, y, new double[strips], state);
+    }
+
+    /** Mirrored in the centreplane. */
+    public StripAir mirror() {
+        double[] other = y.clone();
+        for (int i = 0; i < other.length; i++) {
+            other[i] = -other[i];
+        }
+        return new StripAir(x, other, z, state);
+    }
+
+    /** All velocities times a factor (-). */
+    public StripAir scaled(double factor) {
+        double[] sx = x.clone();
+        double[] sy = y.clone();
+        double[] sz = z.clone();
+        for (int i = 0; i < sx.length; i++) {
+            sx[i] *= factor;
+            sy[i] *= factor;
+            sz[i] *= factor;
+        }
+        return new StripAir(sx, sy, sz, state);
+    }
+
+    public int strips() {
+        return x.length;
+    }
+
+    public double x(int strip) {
+        return x[strip];
+    }
+
+    public double y(int strip) {
+        return y[strip];
+    }
+
+    public double z(int strip) {
+        return z[strip];
+    }
+
+    public AirState state() {
+        return state;
+    }
+}

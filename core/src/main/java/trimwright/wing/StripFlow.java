@@ -1,0 +1,98 @@
+package trimwright.wing;
+
+import trimwright.section.SectionPoint;
+
+/**
+ * The flow at every strip for given circulations: local velocity, angle of attack, section answer, and the error in each
+ * strip's equation, circulation = half of chord x speed x cl. A workspace of one solve.
+ */
+final class StripFlow {
+    /** Square of a speed (m2/s2) that keeps directions defined in still air; far below any wind that matters. */
+    private static final double STILL = 1e-12;
+
+    final Wing wing;
+    final StripAir air;
+    final WingSetting setting;
+    final Influence influence;
+    final int n;
+    final double[] flap;
+    final double[] reynolds;
+    final double[] gamma;
+    final double[] vx;
+    final double[] vy;
+    final double[] speed;
+    final double[] alpha;
+    final double[] error;
+    final SectionPoint[] point;
+    final double chordX;
+    final double chordY;
+
+    StripFlow(Wing wing, StripAir air, WingSetting setting, Influence influence) {
+        this.wing = wing;
+        this.air = air;
+        this.setting = setting;
+        this.influence = influence;
+        n = wing.strips();
+        flap = new double[n];
+        reynolds = new double[n];
+        gamma = new double[n];
+        vx = new double[n];
+        vy = new double[n];
+        speed = new double[n];
+        alpha = new double[n];
+        error = new double[n];
+        point = new SectionPoint[n];
+        // From the leading to the trailing edge; across it to the suction side is (-chordY, chordX).
+        chordX = -Math.cos(setting.sheet());
+        chordY = -Math.sin(setting.sheet());
+        double viscosity = air.state().kinematicViscosity();
+        for (int i = 0; i < n; i++) {
+            flap[i] = setting.flapAngle(wing.stripHeight(i) / wing.span());
+            reynolds[i] = Math.sqrt(air.x(i) * air.x(i) + air.y(i) * air.y(i)) * wing.stripChord(i) / viscosity;
+            point[i] = new SectionPoint();
+        }
+    }
+
+    /** Brings all up to date with {@code gamma}; returns the sum of squared errors. */
+    double update() {
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            double x = air.x(i);
+            double y = air.y(i);
+            int at = i * n;
+            for (int j = 0; j < n; j++) {
+                x += influence.x[at + j] * gamma[j];
+                y += influence.y[at + j] * gamma[j];
+            }
+            vx[i] = x;
+            vy[i] = y;
+            speed[i] = Math.sqrt(x * x + y * y + STILL);
+            alpha[i] = Math.atan2(chordX * y - chordY * x, chordX * x + chordY * y);
+            wing.section(i).evaluate(alpha[i], flap[i], reynolds[i], point[i]);
+            error[i] = gamma[i] - 0.5 * wing.stripChord(i) * speed[i] * point[i].cl;
+            sum += error[i] * error[i];
+        }
+        return sum;
+    }
+
+    /**
+     * Derivatives of the errors by the circulations.
+     *
+     * @param leastSlope lift slopes below it are raised to it (per rad); minus infinity for the true derivatives
+     */
+    void jacobian(double[] a, double leastSlope) {
+        for (int i = 0; i < n; i++) {
+            double half = 0.5 * wing.stripChord(i) / speed[i];
+            double cl = half * point[i].cl;
+            double slope = half * Math.max(point[i].clAlpha, leastSlope);
+            // d(speed) = (vx dvx + vy dvy)/speed; d(alpha) = (vx dvy - vy dvx)/speed^2.
+            double fx = cl * vx[i] - slope * vy[i];
+            double fy = cl * vy[i] + slope * vx[i];
+            int at = i * n;
+            for (int j = 0; j < n; j++) {
+                a[at + j] = -fx * influence.x[at + j] - fy * influence.y[at + j];
+            }
+            a[at + i] += 1;
+        }
+    }
+}

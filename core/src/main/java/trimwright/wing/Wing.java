@@ -1,0 +1,147 @@
+package trimwright.wing;
+
+import trimwright.boat.WingSpec;
+import trimwright.boat.WingStation;
+import trimwright.section.SectionFamily;
+import trimwright.section.SectionModel;
+import trimwright.section.SectionShape;
+
+/**
+ * A rigid wing cut into cosine-spaced strips. Built once from its description; all that does not depend on heel, height,
+ * wind or trim is computed here. Place it over the water to solve.
+ *
+ * <p>The lifting line is the straight turning axis; forces act there, sections add their couple about it. Chord and
+ * thickness run straight between stations. Left out: sweep, bending, the platform's own flow under the foot.
+ */
+public final class Wing {
+    private final double span;
+    private final double area;
+    private final double[] node;
+    private final double[] height;
+    private final double[] chord;
+    private final double[] width;
+    private final SectionModel[] section;
+    private final double[] leg;
+
+    private Wing(WingSpec spec, SectionFamily family, int strips) {
+        if (strips < 4 || strips > 400) {
+            throw new IllegalArgumentException("a wing is cut into 4 to 400 strips, not " + strips);
+        }
+        span = spec.span();
+        area = area(spec);
+        node = new double[strips + 1];
+        height = new double[strips];
+        chord = new double[strips];
+        width = new double[strips];
+        section = new SectionModel[strips];
+        for (int k = 0; k <= strips; k++) {
+            node[k] = span / 2 * (1 - Math.cos(Math.PI * k / strips));
+        }
+        for (int i = 0; i < strips; i++) {
+            height[i] = span / 2 * (1 - Math.cos(Math.PI * (i + 0.5) / strips));
+            width[i] = node[i + 1] - node[i];
+            WingStation at = stationAt(spec, height[i]);
+            chord[i] = at.chord();
+            section[i] = family.sectionOf(new SectionShape(
+                    spec.flapChordRatio(), spec.turningAxisRatio(), spec.slotGapRatio(), at.thicknessRatio()));
+        }
+        leg = new double[strips * (strips + 1)];
+        for (int i = 0; i < strips; i++) {
+            for (int k = 0; k <= strips; k++) {
+                leg[i * (strips + 1) + k] = 1 / (4 * Math.PI * (node[k] - height[i]));
+            }
+        }
+    }
+
+    /** A wing with the given sections, cut into strips (20 to 40 serve; 4 to 400 are accepted). */
+    public static Wing of(WingSpec spec, SectionFamily family, int strips) {
+        return new Wing(spec, family, strips);
+    }
+
+    /** A wing with closed-form two-element sections. */
+    public static Wing of(WingSpec spec, int strips) {
+        return new Wing(spec, SectionFamily.closedForm(spec.span() * spec.span() / area(spec)), strips);
+    }
+
+    /** Area between foot and head (m2). */
+    public static double area(WingSpec spec) {
+        double sum = 0;
+        for (int k = 1; k < spec.stations().size(); k++) {
+            WingStation low = spec.stations().get(k - 1);
+            WingStation high = spec.stations().get(k);
+            sum += 0.5 * (low.chord() + high.chord()) * (high.height() - low.height());
+        }
+        return sum;
+    }
+
+    /**
+     * The wing over the sea.
+     *
+     * @param heel signed roll, starboard down (rad), -1.4 to 1.4
+     * @param footHeight height of the foot above the water (m), positive; less than it is where a deck seals the gap
+     */
+    public PlacedWing placedAt(double heel, double footHeight) {
+        return PlacedWing.overSea(this, heel, footHeight);
+    }
+
+    /** The wing with no sea near: tests and comparisons. */
+    public PlacedWing inFreeAir() {
+        return PlacedWing.inFreeAir(this);
+    }
+
+    public int strips() {
+        return height.length;
+    }
+
+    /** Foot to head (m). */
+    public double span() {
+        return span;
+    }
+
+    /** Total-chord area (m2). */
+    public double area() {
+        return area;
+    }
+
+    /** Height of a strip's middle above the foot, along the span (m). */
+    public double stripHeight(int strip) {
+        return height[strip];
+    }
+
+    /** Total chord at a strip (m). */
+    public double stripChord(int strip) {
+        return chord[strip];
+    }
+
+    /** Extent of a strip along the span (m). */
+    public double stripWidth(int strip) {
+        return width[strip];
+    }
+
+    SectionModel section(int strip) {
+        return section[strip];
+    }
+
+    double node(int k) {
+        return node[k];
+    }
+
+    /** 1/(4 pi (node - strip)) of each strip and node, row by strip. */
+    double[] legs() {
+        return leg;
+    }
+
+    private static WingStation stationAt(WingSpec spec, double height) {
+        int k = 1;
+        while (k < spec.stations().size() - 1 && spec.stations().get(k).height() < height) {
+            k++;
+        }
+        WingStation low = spec.stations().get(k - 1);
+        WingStation high = spec.stations().get(k);
+        double share = (height - low.height()) / (high.height() - low.height());
+        return new WingStation(
+                height,
+                low.chord() + share * (high.chord() - low.chord()),
+                low.thicknessRatio() + share * (high.thicknessRatio() - low.thicknessRatio()));
+    }
+}
