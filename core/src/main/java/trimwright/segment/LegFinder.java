@@ -1,0 +1,63 @@
+package trimwright.segment;
+
+import java.util.ArrayList;
+import java.util.List;
+import trimwright.units.Angles;
+import trimwright.wind.Quantity;
+import trimwright.wind.WindTrack;
+
+/** Finds spans of one point of sail; short departures, such as building speed out of a tack, do not end one. */
+final class LegFinder {
+    private static final double SHORTEST = 60.0;
+
+    /** A departure, or a gap, shorter than this stays in the leg (s), chosen. */
+    private static final double DEPARTURE = 10.0;
+
+    /** Slower than this on average (m/s) a boat lies or drifts and sails no leg (chosen). */
+    private static final double SAILING = 1.0;
+
+    private LegFinder() {}
+
+    static List<Leg> find(WindTrack track, Courses courses) {
+        int departure = track.clock().steps(DEPARTURE);
+        List<Leg> legs = new ArrayList<>();
+        int i = 0;
+        while (i < track.size()) {
+            PointOfSail on = courses.pointOfSail[i];
+            if (on == null) {
+                i++;
+                continue;
+            }
+            int last = i;
+            for (int k = i; k < track.size() && k - last <= departure; k++) {
+                last = courses.pointOfSail[k] == on ? k : last;
+            }
+            Span span = new Span(i, last + 1);
+            if (span.length() * track.clock().step() >= SHORTEST
+                    && track.mean(Quantity.SPEED, span.from(), span.to()) > SAILING) {
+                legs.add(leg(track, on, span));
+                i = span.to();
+            } else {
+                // Not a leg: go on behind the first run of this class, a longer span may begin there.
+                while (i < track.size() && courses.pointOfSail[i] == on) {
+                    i++;
+                }
+            }
+        }
+        return legs;
+    }
+
+    private static Leg leg(WindTrack track, PointOfSail on, Span span) {
+        double north = 0;
+        double east = 0;
+        for (int i = span.from(); i < span.to(); i++) {
+            double speed = track.get(Quantity.SPEED, i);
+            double course = track.get(Quantity.COURSE, i);
+            if (!Double.isNaN(speed) && !Double.isNaN(course)) {
+                north += speed * Math.cos(course) * track.clock().step();
+                east += speed * Math.sin(course) * track.clock().step();
+            }
+        }
+        return new Leg(on, span, Angles.compass(Math.atan2(east, north)), Math.hypot(north, east));
+    }
+}
