@@ -42,7 +42,8 @@ public final class Matching {
         for (int f = 0; f < found.size(); f++) {
             for (int t = 0; t < truth.size(); t++) {
                 double overlap = overlapOverUnion(found.get(f), truth.get(t));
-                if (overlap >= LEAST_OVERLAP && found.get(f).kind().equals(truth.get(t).kind())) {
+                if (overlap >= LEAST_OVERLAP
+                        && found.get(f).kind().equals(truth.get(t).kind())) {
                     pairs.add(new Pair(f, t, overlap));
                 }
             }

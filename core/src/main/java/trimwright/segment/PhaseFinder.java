@@ -26,7 +26,8 @@ final class PhaseFinder {
     static List<Phase> find(WindTrack track, Courses courses, List<Leg> legs, List<Turn> turns) {
         PhaseFinder finder = new PhaseFinder(track, courses);
         boolean[] turning = new boolean[track.size()];
-        turns.forEach(turn -> Arrays.fill(turning, turn.span().from(), turn.span().to(), true));
+        turns.forEach(
+                turn -> Arrays.fill(turning, turn.span().from(), turn.span().to(), true));
         List<Phase> phases = new ArrayList<>();
         for (Leg leg : legs) {
             int i = leg.span().from();

@@ -27,12 +27,11 @@ public enum PointOfSail {
             return this;
         }
         double angle = Math.abs(windAngle);
-        boolean holds =
-                switch (this) {
-                    case UPWIND -> angle < BELOW_UPWIND + HOLD;
-                    case DOWNWIND -> angle > ABOVE_DOWNWIND - HOLD;
-                    case REACHING -> angle > BELOW_UPWIND - HOLD && angle < ABOVE_DOWNWIND + HOLD;
-                };
+        boolean holds = switch (this) {
+            case UPWIND -> angle < BELOW_UPWIND + HOLD;
+            case DOWNWIND -> angle > ABOVE_DOWNWIND - HOLD;
+            case REACHING -> angle > BELOW_UPWIND - HOLD && angle < ABOVE_DOWNWIND + HOLD;
+        };
         return holds ? this : plain;
     }
 

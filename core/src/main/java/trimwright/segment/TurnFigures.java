@@ -48,7 +48,8 @@ final class TurnFigures {
         }
         double step = track.clock().step();
         int back = track.clock().steps(BACK_FOR);
-        int close = Math.min(Math.min(track.size(), nextTurn), span.to() + track.clock().steps(CLOSED_AFTER));
+        int close = Math.min(
+                Math.min(track.size(), nextTurn), span.to() + track.clock().steps(CLOSED_AFTER));
         int until = span.to();
         while (until < close
                 && !(meanGood(track, direction, until, Math.min(track.size(), until + back)) * sign >= BACK * entry)) {

@@ -97,8 +97,11 @@ final class TurnFinder {
 
     /** By what the wind did as seen from the boat; null where it is no turn. */
     private static @Nullable TurnKind kindOf(double before, double after, double turned) {
-        if (Double.isNaN(before) || Double.isNaN(after) || Double.isNaN(turned)
-                || Math.abs(turned) < LEAST_ANGLE || Math.abs(turned) > GREATEST_ANGLE) {
+        if (Double.isNaN(before)
+                || Double.isNaN(after)
+                || Double.isNaN(turned)
+                || Math.abs(turned) < LEAST_ANGLE
+                || Math.abs(turned) > GREATEST_ANGLE) {
             return null;
         }
         if (Tack.of(before) != Tack.of(after)) {

@@ -141,11 +141,12 @@ class CuttingTest {
 
     @Test
     void aCircleIsNoTurnAndNoPhase() {
-        Pieces pieces = cut(new SyntheticTrack(300, RATE)
-                .heading(steer(8, new Course(120, -45), new Course(300, 315))));
+        Pieces pieces =
+                cut(new SyntheticTrack(300, RATE).heading(steer(8, new Course(120, -45), new Course(300, 315))));
         assertEquals(List.of(), pieces.turns());
         for (Phase phase : pieces.phases()) {
-            assertTrue(seconds(phase.span().to()) <= 121.5 || seconds(phase.span().from()) >= 163);
+            assertTrue(
+                    seconds(phase.span().to()) <= 121.5 || seconds(phase.span().from()) >= 163);
         }
     }
 
@@ -172,8 +173,8 @@ class CuttingTest {
     @Test
     void aPhaseEndsWhereTheWindAngleLeavesItsMedian() {
         // A slow bear-off of 24 deg on a reach: one phase cannot hold it all.
-        Pieces pieces = cut(new SyntheticTrack(300, RATE)
-                .heading(t -> -80 - (t < 100 ? 0 : Math.min(24, (t - 100) * 0.5))));
+        Pieces pieces =
+                cut(new SyntheticTrack(300, RATE).heading(t -> -80 - (t < 100 ? 0 : Math.min(24, (t - 100) * 0.5))));
         assertEquals(1, pieces.legs().size());
         assertTrue(pieces.phases().size() >= 2);
         for (Phase phase : pieces.phases()) {
@@ -189,7 +190,8 @@ class CuttingTest {
                         Paths.RIDE_HEIGHT,
                         t -> t > 40 && t <= 60 ? 0.0 : t > 60 && t < 63 ? 0.1 : t > 90 && t < 91 ? 0.0 : 1.0)
                 .build());
-        List<OffFoil> spells = Cutting.of(track, FoilingRule.ByRideHeight.DEFAULT).offFoil();
+        List<OffFoil> spells =
+                Cutting.of(track, FoilingRule.ByRideHeight.DEFAULT).offFoil();
         assertEquals(1, spells.size());
         assertEquals(40, seconds(spells.get(0).span().from()), 0.4);
         assertEquals(63, seconds(spells.get(0).span().to()), 0.4);
