@@ -22,7 +22,7 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        // Not System.out: its encoding follows the locale, and bytes must not.
+        // Not the stream that Java opens: its encoding follows the locale, and bytes must not.
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         // Set by the launcher, which can ask the shell; Java 17 cannot tell for standard error alone.

@@ -2,6 +2,7 @@ package trimwright.wind;
 
 import java.util.Arrays;
 import trimwright.units.Angles;
+import trimwright.units.Units;
 
 /**
  * Smooths the wind as a vector: means over blocks, then {@link LocalLevel} on each component with {@link WindNoise} from
@@ -13,7 +14,7 @@ final class WindSmoothing {
     private static final double SHORTEST_BLOCK = 1.0;
 
     /** Rate of turn above which a reading is left out, and the time around it (chosen). */
-    private static final double FAST_TURN = Math.toRadians(5);
+    private static final double FAST_TURN = Units.fromDegrees(5);
 
     private static final double AROUND_TURN = 2.0;
 

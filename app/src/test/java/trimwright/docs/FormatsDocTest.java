@@ -1,0 +1,31 @@
+package trimwright.docs;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import trimwright.boatfile.BoatFiles;
+import trimwright.keyfile.Key;
+import trimwright.keyfile.KeyFile;
+import trimwright.keyfile.KeyTable;
+
+class FormatsDocTest {
+    @Test
+    void theListOfBoatKeysIsTheOneThatTheCheckerUses() {
+        GeneratedBlock.check("docs/formats.md", BoatFiles.keys().schema(), tableOf(BoatFiles.keys()));
+    }
+
+    private static String tableOf(KeyTable keys) {
+        StringBuilder table = new StringBuilder("| key | what | needed | meaning |\n|---|---|---|---|\n");
+        for (Key key : keys.keys()) {
+            String what = switch (key.kind()) {
+                case NUMBER -> KeyFile.rangeOf(key);
+                case COUNT -> "whole number, " + KeyFile.rangeOf(key);
+                case FLAG -> "true or false";
+                case TEXT -> "text";
+            };
+            String needed = key.presence() == Key.Presence.REQUIRED ? "yes" : "no";
+            table.append(
+                    String.format(Locale.ROOT, "| `%s` | %s | %s | %s |%n", key.path(), what, needed, key.meaning()));
+        }
+        return table.toString().replace("\r\n", "\n");
+    }
+}
