@@ -14,7 +14,7 @@ final class Vendor {
         String uplot = webjar("uplot") + "/dist/";
         String htm = "META-INF/resources/_static/htm/" + Bundled.versionOf("org.mvnpm", "htm") + "/dist/";
         Map<String, byte[]> files = new TreeMap<>();
-        files.put("preact.js", Bundled.get(preact + "dist/preact.min.module.js"));
+        files.put("preact.js", Bundled.get(preact + "dist/preact.module.js"));
         files.put("hooks.js", Bundled.get(preact + "hooks/dist/hooks.module.js"));
         files.put("htm.js", Bundled.get(htm + "htm.module.js"));
         files.put("uplot.js", asModule(Bundled.get(uplot + "uPlot.iife.min.js")));

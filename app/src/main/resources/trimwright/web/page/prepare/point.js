@@ -1,0 +1,96 @@
+// The chosen point: speed, trim with its bands, loads, what binds, what to doubt, and the wing as it is set.
+import { html } from '../dom.js';
+import { fixed, degrees, percent } from '../format.js';
+import { t, wordFor } from '../text.js';
+import { WingDrawing } from './wing.js';
+
+export function PointPanel({ boat, wing, point }) {
+  if (!point) return html`<section class="panel point"><p class="quiet">${t('web.prepare.no_point')}</p></section>`;
+  return html`
+    <section class="panel point" aria-labelledby="point-title">
+      <div class="point-head">
+        <h2 id="point-title">${t('web.prepare.point_title', { tws: fixed(point.tws_kn, 0), twa: fixed(point.twa_deg, 1) })}</h2>
+        <p class="tags">
+          <span class=${point.foiling ? 'tag foiling' : 'tag hulls'}>${t(point.foiling ? 'web.prepare.foiling' : 'web.prepare.on_hulls')}</span>
+          ${point.mode !== 'angle' && html`<span class="tag best">${t(`web.prepare.best_${point.mode}`)}</span>`}
+        </p>
+      </div>
+      <dl class="figures">
+        <${Figure} name="boat_speed" value=${fixed(point.boat_speed_kn)} unit="kn" main />
+        <${Figure} name=${point.vmg_kn < 0 ? 'vmg_down' : 'vmg'} value=${fixed(Math.abs(point.vmg_kn))} unit="kn" />
+        <${Figure} name="awa" value=${degrees(point.awa_deg, 1)} />
+        <${Figure} name="aws" value=${fixed(point.aws_kn)} unit="kn" />
+      </dl>
+      <div class="point-body">
+        <div class="trims">
+          <h3>${t('web.prepare.trim')}</h3>
+          <${Band} name="camber" point=${point} low=${0} high=${wing.camber_max_deg} />
+          <${Band} name="twist" point=${point} low=${0} high=${wing.twist_max_deg} />
+          <${Band} name="sheet" point=${point} low=${0} high=${wing.sheet_max_deg} />
+          <p class="quiet">${t('web.prepare.band_note')}</p>
+        </div>
+        <${WingDrawing} boat=${boat} wing=${wing} point=${point} />
+        <div class="rest">
+          <h3>${t('web.prepare.lies')}</h3>
+          <dl class="pairs">
+            <${Pair} name="heel" value=${degrees(point.heel_deg, 1)} />
+            <${Pair} name="ride_height" value=${`${fixed(point.ride_height_m, 2)} m`} />
+            <${Pair} name="leeway" value=${degrees(point.leeway_deg, 1)} />
+          </dl>
+          <h3>${t('web.prepare.loads')}</h3>
+          <${Load} name="righting_moment" ratio=${point.righting_moment_ratio} text=${percent(point.righting_moment_ratio)} />
+          <${Load} name="sheet_load" ratio=${point.sheet_load_n / wing.sheet_load_max_n}
+            text=${`${fixed(point.sheet_load_n / 1000, 2)} kN`} of=${`${fixed(wing.sheet_load_max_n / 1000, 1)} kN`} />
+          <h3>${t('web.prepare.limits')}</h3>
+          ${point.limits.length
+            ? html`<ul class="plainlist">${point.limits.map((key) => html`<li>${wordFor(`web.limit.${key}`, key)}</li>`)}</ul>`
+            : html`<p class="quiet">${t('web.prepare.no_limits')}</p>`}
+          ${point.caveats?.length > 0 && html`
+            <h3>${t('web.prepare.caveats')}</h3>
+            <ul class="plainlist doubt">${point.caveats.map((key) => html`<li>${wordFor(`web.caveat.${key}`, key)}</li>`)}</ul>`}
+        </div>
+      </div>
+    </section>`;
+}
+
+function Figure({ name, value, unit, main }) {
+  return html`<div class=${main ? 'main' : ''}><dt>${t(`web.number.${name}`)}</dt><dd>${value}${unit && html` <span class="unit">${unit}</span>`}</dd></div>`;
+}
+
+function Pair({ name, value }) {
+  return html`<div><dt>${t(`web.number.${name}`)}</dt><dd>${value}</dd></div>`;
+}
+
+/** A control's whole range as a bar, the band that costs next to nothing upon it, and the target as a mark. */
+function Band({ name, point, low, high }) {
+  const value = point[`${name}_deg`];
+  const from = point[`${name}_low_deg`];
+  const to = point[`${name}_high_deg`];
+  const place = (deg) => 100 * Math.max(0, Math.min(1, (deg - low) / (high - low)));
+  return html`
+    <div class="band">
+      <span class="band-name">${t(`web.number.${name}`)}</span>
+      <svg width="100%" height="16" aria-hidden="true">
+        <rect class="range" x="0" y="6" width="100%" height="4" rx="2" />
+        <rect class="ridge" x=${`${place(from)}%`} y="3" width=${`${Math.max(0.8, place(to) - place(from))}%`} height="10" rx="3" />
+        <svg x=${`${place(value)}%`} overflow="visible"><path class="target" d="M0 0V16" /></svg>
+      </svg>
+      <span class="number">${degrees(value, 1)}</span>
+      <span class="number quiet">${fixed(from, 1)} \u2013 ${fixed(to, 1)}</span>
+    </div>`;
+}
+
+function Load({ name, ratio, text, of }) {
+  const share = Math.max(0, Math.min(1, ratio));
+  return html`
+    <div class="band">
+      <span class="band-name">${t(`web.number.${name}`)}</span>
+      <svg width="100%" height="16" aria-hidden="true">
+        <rect class="range" x="0" y="6" width="100%" height="4" rx="2" />
+        <rect class="load" x="0" y="3" width=${`${100 * share}%`} height="10" rx="2" />
+        <rect class="stop" x="99.3%" y="0" width="0.7%" height="16" />
+      </svg>
+      <span class="number">${text}</span>
+      <span class="number quiet">${of ? t('web.prepare.of', { most: of }) : t('web.prepare.of_limit')}</span>
+    </div>`;
+}
