@@ -34,23 +34,20 @@ export async function getWork(path, options) {
   return { ready: answer.status === 200, body: await answer.json() };
 }
 
-export async function post(path) {
-  return (await ask(path, { method: 'POST' })).json();
-}
-
 /**
- * Columns of 64-bit numbers: a head of four (layout, columns, rows, step in seconds), then column after column.
- * @returns {Promise<{rows: number, step: number, columns: Float64Array[]}>}
+ * Columns of 64-bit numbers: layout, number of columns, the length of each, then column after column.
+ * @returns {Promise<Float64Array[]>}
  */
 export async function getColumns(path, options) {
-  const buffer = await (await ask(path, options)).arrayBuffer();
-  const head = new Float64Array(buffer, 0, 4);
-  if (head[0] !== 1) throw new Refusal(0, `This page does not know chart layout ${head[0]}.`);
+  const numbers = new Float64Array(await (await ask(path, options)).arrayBuffer());
+  if (numbers[0] !== 1) throw new Refusal(0, `This page does not know column layout ${numbers[0]}.`);
   const columns = [];
-  for (let i = 0; i < head[1]; i++) {
-    columns.push(new Float64Array(buffer, 8 * (4 + i * head[2]), head[2]));
+  let at = 2 + numbers[1];
+  for (let i = 0; i < numbers[1]; i++) {
+    columns.push(numbers.subarray(at, at + numbers[2 + i]));
+    at += numbers[2 + i];
   }
-  return { rows: head[2], step: head[3], columns };
+  return columns;
 }
 
 /** Query string of the given parts; absent ones are left out, lists repeated. */

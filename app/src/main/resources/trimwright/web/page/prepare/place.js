@@ -1,7 +1,7 @@
 // Prepare: what to aim at. Boat and wing on top, lanes of speed on the left, the chosen point on the right.
-import { html, useState } from '../dom.js';
+import { html, useEffect, useState } from '../dom.js';
 import { choose } from '../address.js';
-import { getJson, post } from '../api.js';
+import { getJson } from '../api.js';
 import { t } from '../text.js';
 import { useAnswer } from '../hooks.js';
 import { Fault, Waiting } from '../shell.js';
@@ -13,14 +13,16 @@ import { LaneTable } from './table.js';
 
 export function Place({ choice }) {
   const [turn, setTurn] = useState(0);
+  const readAgain = () => setTurn((old) => old + 1);
+  // A boat file is changed in an editor: coming back to this window is the moment to look.
+  useEffect(() => {
+    window.addEventListener('focus', readAgain);
+    return () => window.removeEventListener('focus', readAgain);
+  }, []);
   const boats = useAnswer((signal) => getJson('/api/boats', { signal }), [turn]);
   if (boats.fault) return html`<${Fault} fault=${boats.fault} />`;
   if (!boats.value) return null;
   const boat = boats.value.boats.find((one) => one.id === choice.boat) ?? boats.value.boats[0];
-  const readAgain = async () => {
-    await post(`/api/boats/${encodeURIComponent(boat.id)}/reload`);
-    setTurn(turn + 1);
-  };
   return html`
     <div class="bar">
       <h1>${t('web.prepare.title')}</h1>

@@ -13,7 +13,7 @@ const LABELS = 46;
 
 export function WingDrawing({ boat, wing, point }) {
   const path = `/api/boats/${encodeURIComponent(boat.id)}/wings/${encodeURIComponent(wing.id)}/shape` + query({
-    camber_deg: point.camber_deg, twist_deg: point.twist_deg, twist_mid_ratio: point.twist_mid_ratio, sheet_deg: point.sheet_deg, awa_deg: point.awa_deg,
+    camber_deg: point.camber_deg, twist_deg: point.twist_deg, twist_mid_ratio: point.twist_mid_ratio, sheet_deg: point.sheet_deg,
   });
   const shape = useAnswer((signal) => getJson(path, { signal }), [path, boat.hash]);
   return html`
@@ -22,7 +22,7 @@ export function WingDrawing({ boat, wing, point }) {
       ${shape.value && html`
         <svg viewBox=${`0 0 ${ABEAM + 3 * COLUMN} ${HEIGHT}`} role="img" aria-label=${t('web.wing.label')}>
           <${FromAbeam} shape=${shape.value} />
-          <${FromAbove} shape=${shape.value} />
+          <${FromAbove} shape=${shape.value} awa=${point.awa_deg} />
         </svg>`}
       <figcaption class="quiet">${t('web.wing.caption')}</figcaption>
     </figure>`;
@@ -32,8 +32,8 @@ export function WingDrawing({ boat, wing, point }) {
 const outline = (points, place) => points.map(([a, b], i) => `${i ? 'L' : 'M'}${place(a, b).map((v) => v.toFixed(2)).join(' ')}`).join('') + 'Z';
 
 /** Sections at foot, middle and head side by side at one scale: bow up, starboard right, wind from starboard. */
-function FromAbove({ shape }) {
-  const all = shape.stations.flatMap((one) => [...one.main, ...one.flap]);
+function FromAbove({ shape, awa }) {
+  const all = shape.stations.flatMap((one) => [...one.main_m, ...one.flap_m]);
   const fore = Math.max(...all.map(([forward]) => forward));
   const aft = Math.min(...all.map(([forward]) => forward));
   const side = Math.max(...all.map(([, starboard]) => Math.abs(starboard)));
@@ -45,19 +45,19 @@ function FromAbove({ shape }) {
     return html`
       <g class=${`station ${one.place}`}>
         <line class="centre" x1=${middle} x2=${middle} y1=${TOP - 6} y2=${HEIGHT - LABELS - 4} />
-        <path class="main" d=${outline(one.main, place)} />
-        <path class="flap" d=${outline(one.flap, place)} />
+        <path class="main" d=${outline(one.main_m, place)} />
+        <path class="flap" d=${outline(one.flap_m, place)} />
         <circle class="axis-mark" cx=${middle} cy=${y(0)} r="2" />
         <text class="name" x=${middle} y=${HEIGHT - LABELS + 14} text-anchor="middle">${t(`web.wing.${one.place}`)} ${degrees(one.flap_deg, 1)}</text>
         <text class="sizes" x=${middle} y=${HEIGHT - LABELS + 29} text-anchor="middle">${t('web.wing.sizes', { height: fixed(one.height_m), chord: fixed(one.chord_m, 2) })}</text>
-        <g class="wind-arrow" transform=${`translate(${middle + 20} ${TOP - 22}) rotate(${shape.awa_deg})`}><path d="M0 -15V13M-4.5 6L0 14L4.5 6" /></g>
+        <g class="wind-arrow" transform=${`translate(${middle + 20} ${TOP - 22}) rotate(${awa})`}><path d="M0 -15V13M-4.5 6L0 14L4.5 6" /></g>
       </g>`;
   });
 }
 
 /** The wing from abeam: leading edge left, foot down; the heights of the three sections marked. */
 function FromAbeam({ shape }) {
-  const points = [...shape.planform.main, ...shape.planform.flap];
+  const points = [...shape.planform.main_m, ...shape.planform.flap_m];
   const span = Math.max(...points.map(([, z]) => z));
   const fore = Math.max(...points.map(([forward]) => forward));
   const aft = Math.min(...points.map(([forward]) => forward));
@@ -67,8 +67,8 @@ function FromAbeam({ shape }) {
   const place = (forward, z) => [x(forward), y(z)];
   return html`
     <g class="abeam">
-      <path class="main" d=${outline(shape.planform.main, place)} />
-      <path class="flap" d=${outline(shape.planform.flap, place)} />
+      <path class="main" d=${outline(shape.planform.main_m, place)} />
+      <path class="flap" d=${outline(shape.planform.flap_m, place)} />
       <line class="axis-mark" x1=${x(0)} x2=${x(0)} y1=${y(0) + 5} y2=${y(span) - 5} />
       ${shape.stations.map((one) => html`<line class=${`cut ${one.place}`} x1="2" x2=${x(aft) + 10} y1=${y(one.height_m)} y2=${y(one.height_m)} />`)}
     </g>`;

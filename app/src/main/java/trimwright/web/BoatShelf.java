@@ -1,0 +1,73 @@
+package trimwright.web;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import trimwright.boatfile.BoatFile;
+import trimwright.boatfile.BoatFiles;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+
+/**
+ * The boats that can be picked: the files named on the command line first, then those that come with the program. Files
+ * are read each time they are asked for, so a change saved in an editor is there at the next look.
+ */
+public final class BoatShelf {
+    private final List<Place> places = new ArrayList<>();
+
+    private record Place(String id, String given, boolean isFile) {}
+
+    /**
+     * A boat as it stands now.
+     *
+     * @param id its name in addresses
+     * @param path the file that the user named, null for a boat of the program
+     * @param file what the file holds, null where it has faults
+     * @param faults one line each, empty where there are none
+     */
+    record Entry(String id, @Nullable String path, @Nullable BoatFile file, List<String> faults) {}
+
+    /** @param files paths as given on the command line */
+    public BoatShelf(List<Path> files) {
+        Set<String> taken = new HashSet<>(BoatFiles.SHIPPED);
+        for (Path path : files) {
+            String name = path.getFileName().toString().replaceFirst("\\.toml$", "");
+            String id = name;
+            for (int n = 2; !taken.add(id); n++) {
+                id = name + "-" + n;
+            }
+            places.add(new Place(id, path.toAbsolutePath().normalize().toString(), true));
+        }
+        for (String name : BoatFiles.SHIPPED) {
+            places.add(new Place(name, name, false));
+        }
+    }
+
+    List<Entry> list() {
+        return places.stream().map(BoatShelf::read).toList();
+    }
+
+    /** The boat of that id; throws {@link Refusal} if there is none and {@link UserInputException} if its file has faults. */
+    BoatFile get(String id) {
+        for (Place place : places) {
+            if (place.id().equals(id)) {
+                return BoatFiles.find(place.given());
+            }
+        }
+        throw Refusal.notFound(Texts.of("web.refuse.boat", id));
+    }
+
+    private static Entry read(Place place) {
+        String path = place.isFile() ? place.given() : null;
+        try {
+            return new Entry(place.id(), path, BoatFiles.find(place.given()), List.of());
+        } catch (UserInputException e) {
+            List<String> faults = Arrays.asList(String.valueOf(e.getMessage()).split("\n"));
+            return new Entry(place.id(), path, null, faults);
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package trimwright.web;
+
+import io.javalin.http.Context;
+import org.jspecify.annotations.Nullable;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+
+/** Reads what a request asks for, in the units it was asked in. */
+final class Query {
+    private Query() {}
+
+    static String text(Context ctx, String name) {
+        String given = ctx.queryParam(name);
+        if (given == null || given.isBlank()) {
+            throw new UserInputException(Texts.of("web.query.missing", name));
+        }
+        return given;
+    }
+
+    /** A number between the bounds, both included. */
+    static double number(Context ctx, String name, double low, double high) {
+        String given = text(ctx, name);
+        double value = parse(given);
+        if (!(value >= low && value <= high)) {
+            throw new UserInputException(Texts.of("web.query.number", name, given, low, high));
+        }
+        return value;
+    }
+
+    /** As {@link #number}; the other value where the request does not name it. */
+    static double numberOr(Context ctx, String name, double low, double high, double otherwise) {
+        @Nullable String given = ctx.queryParam(name);
+        return given == null ? otherwise : number(ctx, name, low, high);
+    }
+
+    private static double parse(String given) {
+        try {
+            return Double.parseDouble(given);
+        } catch (NumberFormatException e) {
+            return Double.NaN;
+        }
+    }
+}

@@ -1,0 +1,135 @@
+package trimwright.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import trimwright.store.BoatInfo;
+import trimwright.store.SessionInfo;
+import trimwright.store.SourceInfo;
+import trimwright.text.JsonOut;
+import trimwright.text.Texts;
+import trimwright.track.Decimation;
+
+/** Sessions of the library, their channels, and columns for charts and track. */
+public final class SessionRoutes implements Routes {
+    private static final int MOST_BUCKETS = 8000;
+    private static final int MOST_POSITIONS = 20_000;
+    private static final double LAST_SECOND = 4_000_000_000.0;
+
+    private final SessionShelf shelf;
+
+    public SessionRoutes(SessionShelf shelf) {
+        this.shelf = shelf;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/api/sessions", this::sendSessions);
+        routes.get("/api/sessions/{session}", this::sendSession);
+        routes.get("/api/sessions/{session}/boats/{boat}/channels", this::sendChannels);
+        routes.get("/api/sessions/{session}/boats/{boat}/chart", this::sendChart);
+        routes.get("/api/sessions/{session}/boats/{boat}/track", this::sendTrack);
+    }
+
+    private void sendSessions(Context ctx) {
+        ObjectNode document = JsonOut.document("sessions/1");
+        ArrayNode sessions = document.putArray("sessions");
+        shelf.list().forEach(session -> describe(sessions.addObject(), session));
+        Json.send(ctx, document);
+    }
+
+    private void sendSession(Context ctx) {
+        ObjectNode document = JsonOut.document("session/1");
+        describe(document, shelf.get(ctx.pathParam("session")));
+        Json.send(ctx, document);
+    }
+
+    private static void describe(ObjectNode node, SessionInfo session) {
+        node.put("id", session.id());
+        node.put("start_utc", session.start().toString());
+        node.put("start_s", seconds(session.start()));
+        node.put("end_s", seconds(session.end()));
+        ArrayNode boats = node.putArray("boats");
+        for (BoatInfo boat : session.boats()) {
+            boats.addObject()
+                    .put("boat", boat.boat())
+                    .put("channels", boat.paths().size());
+        }
+        ArrayNode sources = node.putArray("sources");
+        for (SourceInfo source : session.sources()) {
+            ObjectNode one = sources.addObject();
+            one.put("name", source.name()).put("kind", source.kind()).put("lines", source.lines());
+            ObjectNode issues = one.putObject("issues");
+            source.issues().forEach(issues::put);
+            ArrayNode notes = one.putArray("notes");
+            source.notes().forEach(notes::add);
+        }
+    }
+
+    private static double seconds(Instant instant) {
+        return instant.getEpochSecond() + instant.getNano() / 1e9;
+    }
+
+    private void sendChannels(Context ctx) {
+        ChartTrack track = track(ctx);
+        ObjectNode document = JsonOut.document("channels/1");
+        ArrayNode lanes = document.putArray("lanes");
+        ChannelFace.LANES.forEach(lanes::add);
+        ArrayNode channels = document.putArray("channels");
+        for (String path : track.paths()) {
+            ChannelFace face = ChannelFace.of(path);
+            channels.addObject()
+                    .put("path", path)
+                    .put("lane", face.lane())
+                    .put("unit", face.unit())
+                    .put("turn", face.turn().name().toLowerCase(Locale.ROOT));
+        }
+        Json.send(ctx, document);
+    }
+
+    /** For each channel asked for, in that order: a column of times (s since 1970) and one of values. */
+    private void sendChart(Context ctx) {
+        ChartTrack track = track(ctx);
+        long from = nanos(ctx, "from");
+        long to = nanos(ctx, "to");
+        int buckets = (int) Query.numberOr(ctx, "buckets", 1, MOST_BUCKETS, 1000);
+        List<double[]> columns = new ArrayList<>();
+        for (String path : ctx.queryParams("channel")) {
+            @Nullable ChartChannel channel = track.find(path);
+            if (channel == null) {
+                throw Refusal.notFound(Texts.of("web.refuse.channel", path));
+            }
+            Decimation thinned = channel.between(from, to, buckets);
+            double[] times = new double[thinned.size()];
+            double[] values = new double[thinned.size()];
+            for (int i = 0; i < times.length; i++) {
+                times[i] = thinned.timeNanos(i) / 1e9;
+                values[i] = thinned.value(i);
+            }
+            columns.add(times);
+            columns.add(values);
+        }
+        Columns.send(ctx, columns);
+    }
+
+    /** Time (s since 1970), north and east of the first position (m). */
+    private void sendTrack(Context ctx) {
+        int most = (int) Query.numberOr(ctx, "positions", 2, MOST_POSITIONS, 4000);
+        double[][] columns = track(ctx).line().between(nanos(ctx, "from"), nanos(ctx, "to"), most);
+        Columns.send(ctx, List.of(columns));
+    }
+
+    private ChartTrack track(Context ctx) {
+        return shelf.track(shelf.get(ctx.pathParam("session")), ctx.pathParam("boat"));
+    }
+
+    private static long nanos(Context ctx, String name) {
+        return (long) (Query.number(ctx, name, 0, LAST_SECOND) * 1e9);
+    }
+}

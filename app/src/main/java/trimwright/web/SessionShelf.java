@@ -1,0 +1,61 @@
+package trimwright.web;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import trimwright.store.BoatInfo;
+import trimwright.store.Library;
+import trimwright.store.SessionInfo;
+import trimwright.text.Texts;
+
+/** The library's sessions, with the tracks that were looked at last kept in memory. */
+public final class SessionShelf {
+    /** Chosen: the boats of one race; a long day of one boat takes some 50 MB. */
+    private static final int TRACKS_KEPT = 8;
+
+    private final Library library;
+    private final Map<Key, ChartTrack> tracks = new LinkedHashMap<>(16, 0.75f, true);
+
+    /** The files are part of the key: a session that grew by another import is read anew. */
+    private record Key(String session, BoatInfo boat) {}
+
+    public SessionShelf(Library library) {
+        this.library = library;
+    }
+
+    List<SessionInfo> list() {
+        List<SessionInfo> newestFirst = new ArrayList<>(library.sessions());
+        java.util.Collections.reverse(newestFirst);
+        return newestFirst;
+    }
+
+    SessionInfo get(String id) {
+        SessionInfo session = library.findSession(id);
+        if (session == null) {
+            throw Refusal.notFound(Texts.of("web.refuse.session", id));
+        }
+        return session;
+    }
+
+    ChartTrack track(SessionInfo session, String boat) {
+        BoatInfo info = session.findBoat(boat);
+        if (info == null) {
+            throw Refusal.notFound(Texts.of("web.refuse.boat_of_session", session.id(), boat));
+        }
+        return track(session, info);
+    }
+
+    private synchronized ChartTrack track(SessionInfo session, BoatInfo boat) {
+        Key key = new Key(session.id(), boat);
+        ChartTrack known = tracks.get(key);
+        if (known == null) {
+            known = new ChartTrack(library.load(session, boat));
+            tracks.put(key, known);
+            if (tracks.size() > TRACKS_KEPT) {
+                tracks.remove(tracks.keySet().iterator().next());
+            }
+        }
+        return known;
+    }
+}
