@@ -1,0 +1,56 @@
+// The chart's numbers: asked for a little more than is shown, so that moving does not wait for the server.
+import { useEffect, useRef, useState } from '../dom.js';
+import { getColumns, query } from '../api.js';
+import { useStore } from '../store.js';
+
+const AROUND = 0.6;
+const WAIT_MILLIS = 60;
+
+/**
+ * Columns of the given channels for what the view shows.
+ * @returns {{paths: string[], times: Float64Array[], values: Float64Array[]}|null}
+ */
+export function useColumns(base, paths, view, width) {
+  const { from, to } = useStore(view);
+  const [data, setData] = useState(null);
+  const have = useRef(null);
+  const wanted = paths.join('\n');
+  useEffect(() => {
+    if (!width || !paths.length) return undefined;
+    const span = to - from;
+    const old = have.current;
+    const fits = old && old.wanted === wanted && old.base === base && old.from <= Math.max(from, view.whole.from)
+      && old.to >= Math.min(to, view.whole.to) && old.to - old.from < 3.5 * span && old.width >= width;
+    if (fits) return undefined;
+    const abort = new AbortController();
+    const timer = setTimeout(async () => {
+      const first = Math.max(view.whole.from, from - AROUND * span);
+      const last = Math.min(view.whole.to, to + AROUND * span);
+      const buckets = Math.max(50, Math.round((width * (last - first)) / span));
+      try {
+        const columns = await getColumns(`${base}/chart${query({ from: first, to: last, buckets, channel: paths })}`, { signal: abort.signal });
+        have.current = { wanted, base, from: first, to: last, width };
+        setData({ paths, times: paths.map((_, i) => columns[2 * i]), values: paths.map((_, i) => columns[2 * i + 1]) });
+      } catch (fault) {
+        if (fault.name !== 'AbortError') throw fault;
+      }
+    }, old ? WAIT_MILLIS : 0);
+    return () => {
+      clearTimeout(timer);
+      abort.abort();
+    };
+  }, [base, wanted, from, to, width]);
+  return data;
+}
+
+/** The value at an instant: that of the last sample before it, or null in a gap. */
+export function valueAt(times, values, instant) {
+  let low = 0;
+  let high = times.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (times[middle] <= instant) low = middle + 1;
+    else high = middle;
+  }
+  return low === 0 || low === times.length || Number.isNaN(values[low - 1]) ? null : values[low - 1];
+}

@@ -1,0 +1,163 @@
+// One lane: some channels over the time that is shown, drawn by uPlot. Cursor and gestures belong to the whole stack.
+import uPlot from 'uplot';
+import { html, useEffect, useLayoutEffect, useRef } from '../dom.js';
+import { useStore } from '../store.js';
+import { timeOfDay } from '../format.js';
+import { t, wordFor } from '../text.js';
+import { valueAt } from './columns.js';
+import { tick, unitOf, written } from './units.js';
+
+export const LEFT = 54;
+export const RIGHT = 10;
+const INK = '#566270';
+const RULE = '#e6eaec';
+const COLOURS = ['#0072b2', '#d55e00', '#009e73', '#cc79a7', '#56b4e9', '#e69f00', '#16202b'];
+const DASHES = [[], [7, 3], [2, 3], [9, 3, 2, 3]];
+const TIME_STEPS = [0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14400];
+
+export const colourOf = (i) => COLOURS[i % COLOURS.length];
+const dashOf = (i) => DASHES[i % DASHES.length];
+
+/**
+ * @param {{lane: {name: string, channels: any[]}, data: any, view: any, pieces: any[], width: number, height: number, last: boolean}} props
+ */
+export function Lane({ lane, data, view, pieces, width, height, last }) {
+  const place = useRef(null);
+  const plot = useRef(null);
+  const shown = useRef(null);
+  const { from, to } = useStore(view);
+  shown.current = { from, to, pieces };
+
+  const names = lane.channels.map((channel) => channel.path).join('\n');
+  useLayoutEffect(() => {
+    plot.current = new uPlot(options(lane, width, height, last, shown), lane.channels.map(() => []).concat([[]]), place.current);
+    return () => plot.current.destroy();
+  }, [names, last]);
+  useLayoutEffect(() => plot.current.setSize({ width, height }), [width, height]);
+  useEffect(() => {
+    if (data) plot.current.setData(aligned(lane, data), false);
+    plot.current.setScale('x', { min: from, max: to });
+  }, [data, from, to, names, last]);
+
+  return html`
+    <section class="lane-box" data-lane=${lane.name}>
+      <${LaneHead} lane=${lane} data=${data} view=${view} />
+      <div class="lane-plot" ref=${place}></div>
+    </section>`;
+}
+
+/** The lane's name, and each channel with its colour, dash and value at the cursor. */
+function LaneHead({ lane, data, view }) {
+  const { cursor } = useStore(view);
+  return html`
+    <div class="lane-head"><h3>${wordFor(`web.lane.${lane.name}`, lane.name)}</h3>
+      ${lane.channels.map((channel, i) => {
+        const column = data?.paths.indexOf(channel.path) ?? -1;
+        const value = cursor !== null && column >= 0 ? valueAt(data.times[column], data.values[column], cursor) : null;
+        return html`<span class="entry"><svg width="22" height="8"><line x1="0" x2="22" y1="4" y2="4" stroke=${colourOf(i)} stroke-width="2.4" stroke-dasharray=${dashOf(i).join(' ')} /></svg>
+          ${channelName(channel.path)} <b class="number">${written(channel, value)}</b> <span class="unit">${unitOf(channel)}</span></span>`;
+      })}
+    </div>`;
+}
+
+/** The name of a channel; what another device gave of the same quantity carries that device's mark. */
+export function channelName(path) {
+  const [base, source] = path.split('@');
+  const name = wordFor(`web.channel.${base}`, base);
+  return source ? `${name} (${source})` : name;
+}
+
+/** All channels over one list of times: a break is null, no sample at that time is undefined. */
+function aligned(lane, data) {
+  const tables = [];
+  let middle = null;
+  for (const channel of lane.channels) {
+    const i = data.paths.indexOf(channel.path);
+    if (i < 0) {
+      tables.push([[], []]);
+      continue;
+    }
+    let values = Array.from(data.values[i], (value) => (Number.isNaN(value) ? null : value));
+    if (channel.turn !== 'none') {
+      const own = meanOf(data.values[i]);
+      middle ??= own;
+      const turns = Number.isFinite(own) && Number.isFinite(middle) ? Math.round((middle - own) / 360) : 0;
+      if (turns) values = values.map((value) => (value === null ? null : value + 360 * turns));
+    }
+    tables.push([Array.from(data.times[i]), values]);
+  }
+  return tables.length === 1 ? tables[0] : uPlot.join(tables);
+}
+
+/** Which turn of the compass a line is drawn on, nothing more. */
+function meanOf(values) {
+  let sum = 0;
+  let count = 0;
+  for (const value of values) {
+    if (!Number.isNaN(value)) {
+      sum += value;
+      count++;
+    }
+  }
+  return count ? sum / count : NaN;
+}
+
+function options(lane, width, height, last, shown) {
+  const [first] = lane.channels;
+  const angles = first.turn !== 'none';
+  return {
+    width,
+    height,
+    padding: [4, RIGHT, last ? 0 : 4, 0],
+    legend: { show: false },
+    cursor: { show: false },
+    select: { show: false },
+    scales: {
+      x: { time: false, range: () => [shown.current.from, shown.current.to] },
+      y: { range: (u, low, high) => roomy(low, high, angles ? 12 : first.unit === 'kn' ? 2 : 0.5) },
+    },
+    axes: [
+      {
+        size: last ? 26 : 0, show: true, stroke: INK, grid: { stroke: RULE, width: 1 }, ticks: { stroke: RULE, size: last ? 4 : 0 },
+        font: '12px system-ui, sans-serif', incrs: TIME_STEPS, space: 90, gap: 4,
+        values: (u, splits) => splits.map((at) => (last ? label(at, splits) : '')),
+      },
+      {
+        size: LEFT, stroke: INK, grid: { stroke: RULE, width: 1 }, ticks: { show: false }, font: '12px system-ui, sans-serif', space: 24, gap: 6,
+        incrs: angles ? [1, 2, 5, 10, 15, 30, 45, 90, 180] : undefined,
+        values: (u, splits) => splits.map((value) => tick(first, value)),
+      },
+    ],
+    series: [
+      {},
+      ...lane.channels.map((channel, i) => ({ stroke: colourOf(i), width: 1.6, dash: dashOf(i), points: { show: false }, spanGaps: false })),
+    ],
+    hooks: { drawClear: [(u) => shadeTurns(u, shown.current.pieces)] },
+  };
+}
+
+function label(at, splits) {
+  const step = splits.length > 1 ? splits[1] - splits[0] : 1;
+  const text = timeOfDay(at + 1e-6);
+  return step < 1 ? `${text}.${Math.round((at % 1) * 10)}` : step < 60 ? text : text.slice(0, 5);
+}
+
+function roomy(low, high, least) {
+  if (low === null || low === undefined) return [0, 1];
+  const room = Math.max(0.08 * (high - low), (least - (high - low)) / 2, 0);
+  return [low - room, high + room];
+}
+
+/** Turns as a faint ground, so that a change of course is seen in every lane. */
+function shadeTurns(u, pieces) {
+  const { ctx, bbox } = u;
+  ctx.save();
+  ctx.fillStyle = '#e69f0026';
+  for (const piece of pieces) {
+    if (piece.group !== 'turn') continue;
+    const x1 = Math.max(bbox.left, u.valToPos(piece.from, 'x', true));
+    const x2 = Math.min(bbox.left + bbox.width, u.valToPos(piece.to, 'x', true));
+    if (x2 > x1) ctx.fillRect(x1, bbox.top, x2 - x1, bbox.height);
+  }
+  ctx.restore();
+}

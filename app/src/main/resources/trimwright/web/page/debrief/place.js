@@ -1,0 +1,108 @@
+// Debrief: one session of one boat over time.
+import { html, useMemo, useState } from '../dom.js';
+import { choose, follow } from '../address.js';
+import { getJson } from '../api.js';
+import { useStore } from '../store.js';
+import { day, duration, timeOfDay } from '../format.js';
+import { t, wordFor } from '../text.js';
+import { useAnswer } from '../hooks.js';
+import { Fault } from '../shell.js';
+import { Bands, Overview } from './bands.js';
+import { channelName } from './lane.js';
+import { Lanes } from './lanes.js';
+import { Track } from './track.js';
+import { createView } from './view.js';
+
+const NO_PIECES = [];
+const FIRST_LANES = ['speed', 'wind_speed', 'wind_angle', 'direction', 'wing'];
+
+export function Place({ item, choice }) {
+  const session = useAnswer((signal) => getJson(`/api/sessions/${encodeURIComponent(item ?? 'latest')}`, { signal }), [item]);
+  if (session.fault?.status === 404 && !item) return html`<${NoSession} />`;
+  if (session.fault) return html`<${Fault} fault=${session.fault} />`;
+  if (!session.value) return null;
+  const boat = session.value.boats.find((one) => one.boat === choice.of) ?? session.value.boats[0];
+  return html`<${Session} key=${`${session.value.id} ${boat.boat}`} session=${session.value} boat=${boat.boat} choice=${choice} />`;
+}
+
+function NoSession() {
+  return html`<div class="bar"><h1>${t('web.debrief.title')}</h1></div>
+    <section class="panel empty"><p>${t('web.debrief.none')}</p><p><a href="/library" onClick=${follow}>${t('web.place.library')}</a></p></section>`;
+}
+
+function Session({ session, boat, choice }) {
+  const base = `/api/sessions/${encodeURIComponent(session.id)}/boats/${encodeURIComponent(boat)}`;
+  const view = useMemo(() => createView(session.start_s, session.end_s), [base]);
+  const channels = useAnswer((signal) => getJson(`${base}/channels`, { signal }), [base]);
+  const [picked, setPicked] = useState(null);
+  const pieces = NO_PIECES;
+  if (channels.fault) return html`<${Fault} fault=${channels.fault} />`;
+  if (!channels.value) return null;
+  const chosen = picked ?? firstChannels(channels.value);
+  const lanes = lanesOf(channels.value, chosen);
+  return html`
+    <${Head} session=${session} boat=${boat} view=${view} channels=${channels.value} chosen=${chosen} setPicked=${setPicked} />
+    <div class="debrief-grid">
+      <section class="panel charts" aria-label=${t('web.debrief.charts')}>
+        <${Overview} view=${view} pieces=${pieces} />
+        <${Bands} view=${view} pieces=${pieces} onPick=${(piece) => view.showPiece(piece.from, piece.to)} />
+        <${Lanes} base=${base} lanes=${lanes} view=${view} pieces=${pieces} />
+        <${Keys} />
+      </section>
+      <aside class="side">
+        <section class="panel track-panel"><${Track} base=${base} view=${view} pieces=${pieces} /></section>
+      </aside>
+    </div>`;
+}
+
+function Head({ session, boat, view, channels, chosen, setPicked }) {
+  const { from, to } = useStore(view);
+  const whole = from <= view.whole.from && to >= view.whole.to;
+  return html`
+    <div class="bar">
+      <h1>${session.id}</h1>
+      ${session.boats.length > 1
+        ? html`<label class="field">${t('web.debrief.boat')}
+            <select value=${boat} onChange=${(e) => choose({ of: e.target.value })}>${session.boats.map((one) => html`<option value=${one.boat}>${one.boat}</option>`)}</select></label>`
+        : html`<span>${boat}</span>`}
+      <output class="window-shown">${day(from)} ${timeOfDay(from)} \u2013 ${timeOfDay(to)} ${t('web.library.utc')} (${duration(to - from)})</output>
+      <button onClick=${view.all} disabled=${whole}>${t('web.debrief.whole')}</button>
+      <span class="grow"></span>
+      <${ChannelPicker} channels=${channels} chosen=${chosen} setPicked=${setPicked} />
+    </div>`;
+}
+
+/** Which channels are drawn, lane by lane. */
+function ChannelPicker({ channels, chosen, setPicked }) {
+  const turn = (path) => setPicked(chosen.includes(path) ? chosen.filter((one) => one !== path) : [...chosen, path]);
+  return html`
+    <details class="picker"><summary>${t('web.debrief.channels', { shown: chosen.length, all: channels.channels.length })}</summary>
+      <div class="picker-list">${[...channels.lanes, 'other'].map((lane) => {
+        const here = channels.channels.filter((channel) => channel.lane === lane);
+        return here.length > 0 && html`
+          <fieldset><legend>${wordFor(`web.lane.${lane}`, lane)}</legend>
+            ${here.map((channel) => html`<label><input type="checkbox" checked=${chosen.includes(channel.path)} onChange=${() => turn(channel.path)} /> ${channelName(channel.path)}</label>`)}
+          </fieldset>`;
+      })}</div>
+    </details>`;
+}
+
+/** What is drawn at first: the boat's own channels of the lanes that every debrief starts from. */
+function firstChannels({ channels }) {
+  return channels.filter((channel) => FIRST_LANES.includes(channel.lane) && !channel.path.includes('@')).map((channel) => channel.path);
+}
+
+/** Chosen channels by lane; those of no known lane get one each. */
+function lanesOf({ lanes, channels }, chosen) {
+  const shown = channels.filter((channel) => chosen.includes(channel.path));
+  const known = lanes.map((name) => ({ name, channels: shown.filter((channel) => channel.lane === name) }));
+  const others = shown.filter((channel) => channel.lane === 'other').map((channel) => ({ name: channelName(channel.path), channels: [channel] }));
+  return [...known, ...others].filter((lane) => lane.channels.length > 0);
+}
+
+function Keys() {
+  return html`
+    <p class="keys"><span>${t('web.debrief.mouse')}</span><span><kbd>\u2190</kbd> <kbd>\u2192</kbd> ${t('web.debrief.key_pan')}</span>
+      <span><kbd>\u2191</kbd> <kbd>\u2193</kbd> ${t('web.debrief.key_zoom')}</span><span><kbd>,</kbd> <kbd>.</kbd> ${t('web.debrief.key_cursor')}</span>
+      <span><kbd>0</kbd> ${t('web.debrief.key_all')}</span></p>`;
+}
