@@ -51,22 +51,24 @@ public final class MainFoilModel {
     }
 
     /**
-     * Velocity (m/s, down) to add to the water at an elevator in the tip's wake.
+     * Velocity (m/s, down) to add to the water at an elevator behind the tip.
      *
      * @param own what {@link #tip} filled for that flow
      * @param distance aft (m), positive
+     * @param depth of the elevator below the surface (m)
      */
-    public double downwash(Flow atTip, FoilLoad own, double distance) {
-        return tip.downwash(atTip, own, distance);
+    public double downwash(Flow atTip, FoilLoad own, double distance, double depth) {
+        return tip.downwash(atTip, own, distance, depth);
     }
 
     /**
-     * Velocity (m/s, to starboard) to add to the water at a rudder in the shaft's wake.
+     * Velocity (m/s, to starboard) to add to the water at a rudder behind the shaft.
      *
      * @param own what {@link #shaft} filled for that flow
      * @param distance aft (m), positive
+     * @param y of the rudder, to starboard of the centreline (m)
      */
-    public double sidewash(Flow atShaft, FoilLoad own, double distance) {
-        return shaft.sidewash(atShaft, own, distance);
+    public double sidewash(Flow atShaft, FoilLoad own, double distance, double y) {
+        return shaft.sidewash(atShaft, own, distance, y);
     }
 }

@@ -109,17 +109,19 @@ public final class SubmergedFoil {
     }
 
     /**
-     * Velocity (m/s, down) that the foil gives to the water far enough behind it, in its wake: what an elevator there
-     * must be given on top of the boat's own flow.
+     * Velocity (m/s, down) that the foil and its image above the surface give to the water behind it.
      *
      * @param own load that this foil last returned for that flow
      * @param distance aft of the foil (m), positive
+     * @param depth where it is asked for, below the surface (m)
      */
-    double downwash(Flow flow, FoilLoad own, double distance) {
-        double depth = Math.max(flow.depth(), 0);
-        double image = 1 + FreeSurface.biplaneFactor(2 * depth / shape.span());
+    double downwash(Flow flow, FoilLoad own, double distance, double depth) {
+        double induced = own.liftCoefficient() / (Math.PI * aspectRatio);
+        double span = shape.span();
+        double wake = flow.depth() + TandemWash.sinking(induced, distance, span);
+        double nearness = TandemWash.away(depth - wake, span) + TandemWash.away(depth + wake, span);
         double speed = Math.sqrt(flow.u() * flow.u() + flow.w() * flow.w());
-        return TandemWash.angle(own.liftCoefficient(), aspectRatio / image, distance, shape.span()) * speed;
+        return TandemWash.growth(distance, span) * induced * nearness * speed;
     }
 
     private static double square(double a) {

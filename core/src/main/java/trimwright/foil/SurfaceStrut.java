@@ -126,16 +126,18 @@ public final class SurfaceStrut {
     }
 
     /**
-     * Velocity (m/s, to starboard) that the shaft gives to the water far enough behind it: what a rudder there must be
-     * given on top of the boat's own flow.
+     * Velocity (m/s, to starboard) that the shaft gives to the water behind it.
      *
      * @param own load that this shaft last returned for that flow
      * @param distance aft of the shaft (m), positive
+     * @param y where it is asked for, to starboard of the centreline (m)
      */
-    double sidewash(Flow flow, FoilLoad own, double distance) {
+    double sidewash(Flow flow, FoilLoad own, double distance, double y) {
         double length = wettedLength(flow.depth()) + LENGTH_FLOOR;
-        double aspectRatio = shape.efficiency() * length / shape.chord();
+        double induced = -own.liftCoefficient() * shape.chord() / (Math.PI * shape.efficiency() * length);
+        double span = 2 * length;
         double speed = Math.sqrt(flow.u() * flow.u() + flow.v() * flow.v());
-        return -TandemWash.angle(own.liftCoefficient(), aspectRatio, distance, 2 * length) * speed;
+        double wake = this.y + distance * flow.v() / (speed + 1e-9) + TandemWash.sinking(induced, distance, span);
+        return TandemWash.growth(distance, span) * induced * TandemWash.away(y - wake, span) * speed;
     }
 }

@@ -1,24 +1,33 @@
 package trimwright.foil;
 
-/** Flow turned by a lifting surface, some way behind it, in the plane of its wake. */
+/**
+ * Flow turned by a lifting surface, some way behind it. Elliptic load, flat wake that sinks with its own downwash and does
+ * not roll up.
+ */
 public final class TandemWash {
+    /** Rounds the wake's edge-on crossing (-) in semispans, chosen: about the thickness of a real wake. */
+    private static final double ROUNDING = 0.05;
+
     private TandemWash() {}
 
-    /**
-     * Angle by which the water is turned (rad), same sign as the lift coefficient; twice the induced angle far behind.
-     *
-     * @param aspectRatio effective, any image's share included (-)
-     * @param distance behind the surface (m), positive
-     * @param span of the surface (m)
-     */
-    public static double angle(double liftCoefficient, double aspectRatio, double distance, double span) {
-        return growth(distance, span) * liftCoefficient / (Math.PI * aspectRatio);
-    }
-
-    /** Downwash over the induced angle at the surface itself (-), elliptic load: tends to 2. */
+    /** Downwash in the wake over the induced angle at the surface itself (-): tends to 2 far behind. */
     public static double growth(double distance, double span) {
         double overSemispan = 2 * distance / span;
         double k2 = 1 / (1 + overSemispan * overSemispan);
         return 1 + 2 / Math.PI * EllipticIntegrals.second(k2) / Math.sqrt(1 - k2);
+    }
+
+    /** Downwash that far (m, either way) out of the wake's plane over that in it (-), at the wake's middle. */
+    public static double away(double offset, double span) {
+        double overSemispan = 2 * offset / span;
+        double square = overSemispan * overSemispan;
+        return 1 - Math.sqrt((square + ROUNDING * ROUNDING) / (square + ROUNDING * ROUNDING + 1));
+    }
+
+    /** How far the wake has sunk (m) that distance (m) behind, for that induced angle (rad); sign of the angle. */
+    public static double sinking(double inducedAngle, double distance, double span) {
+        double semispan = 0.5 * span;
+        // Trailing vortices alone: the downwash grows as 1 + x / sqrt(x^2 + s^2).
+        return inducedAngle * (distance + Math.sqrt(distance * distance + semispan * semispan) - semispan);
     }
 }

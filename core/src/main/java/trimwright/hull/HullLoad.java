@@ -33,7 +33,7 @@ public final class HullLoad {
 
     /**
      * Length over the cube root of the displaced volume (-); infinite out of the water. Above
-     * {@link HullModel#SLENDERNESS_MAX} the regression is used at the end of its range, and the drag is doubtful.
+     * {@link HullModel#SLENDERNESS_MAX} the regression is used beyond its range, and the drag is doubtful.
      */
     public double slenderness() {
         return slenderness;

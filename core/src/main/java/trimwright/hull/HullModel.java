@@ -78,7 +78,7 @@ public final class HullModel {
         }
         double length = shape.length();
         double volume = shape.volume(carried);
-        double slenderness = RoundBilgeSeries.inRange(length / StrictMath.cbrt(volume));
+        double slenderness = length / StrictMath.cbrt(volume);
         double total = carried + Math.max(carriedByOther, 0);
         // 1 for two equal hulls, 0 for one, smooth between; chosen
         double paired = 4 * carried * (total - carried) / (total * total);

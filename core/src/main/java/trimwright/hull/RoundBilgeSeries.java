@@ -7,17 +7,16 @@ import trimwright.water.Wetting;
 /**
  * Resistance of a round-bilge catamaran by the regressions of the Southampton series (Molland, Turnock and Hudson, ch.
  * 10). Measured for Froude numbers 0.2 to 1.0, length over the cube root of volume ("slenderness") 6.3 to 9.5, hull
- * spacing over length 0.2 to 0.5. Outside the range of slenderness the values of its end are used.
+ * spacing over length 0.2 to 0.5. Beyond in slenderness the formulas are continued; docs/theory/hull.md says why.
  *
  * <p>The series' residuary coefficient holds the form drag at the models' Reynolds number; it is taken out here (eq.
  * 10.64), so that form drag is counted once.
  */
 public final class RoundBilgeSeries {
-    static final double SLENDERNESS_MIN = 6.3;
     static final double SLENDERNESS_MAX = 9.5;
 
-    /** Over this much of slenderness the value bends into the end of the range (-), chosen. */
-    private static final double BEND = 0.2;
+    /** Over this much the form drag of ever more slender hulls fades to none (-), chosen. */
+    private static final double FADE = 0.02;
 
     /** First Froude number of the regressions and their step (-). */
     private static final int FIRST = 4;
@@ -45,12 +44,6 @@ public final class RoundBilgeSeries {
     private static final double[] MODEL_FRICTION = modelFriction();
 
     private RoundBilgeSeries() {}
-
-    /** Slenderness held inside the range of the series (-), continuous with its slope. */
-    public static double inRange(double slenderness) {
-        double upper = SLENDERNESS_MAX - bent(SLENDERNESS_MAX - slenderness);
-        return SLENDERNESS_MIN + bent(upper - SLENDERNESS_MIN);
-    }
 
     /** Residuary coefficient of one hull alone (-) at a tabulated Froude number of 0.4 to 1.0 in tenths. */
     public static double residuary(int froudeTenths, double slenderness) {
@@ -125,7 +118,7 @@ public final class RoundBilgeSeries {
     /** Form factor between a hull alone and a pair (-). */
     static double formFactor(double slenderness, double paired) {
         double alone = formFactorAlone(slenderness);
-        return alone + paired * (formFactorPaired(slenderness) - alone);
+        return 1 + Wetting.length(alone + paired * (formFactorPaired(slenderness) - alone) - 1, FADE);
     }
 
     private static double[] modelFriction() {
@@ -135,9 +128,5 @@ public final class RoundBilgeSeries {
             friction[i] = FrictionLine.coefficient(speed * MODEL_LENGTH / MODEL_VISCOSITY);
         }
         return friction;
-    }
-
-    private static double bent(double x) {
-        return Wetting.length(x, BEND);
     }
 }

@@ -101,7 +101,7 @@ class FoilElementPropertyTest {
     void anElevatorInDownwashNeedsMoreAngleForTheSameLift() {
         Flow at = new Flow(-15, 0, 0, 1.2);
         main.tip(at, 0.03, load);
-        double wash = main.downwash(at, load, 6.5);
+        double wash = main.downwash(at, load, 6.5, 1.2);
         assertTrue(wash > 0, "water behind a lifting tip goes down");
         rudder.elevator(new Flow(-15, 0, 0, 1.2), 0, 0.05, load);
         double without = load.lift();
@@ -125,11 +125,42 @@ class FoilElementPropertyTest {
     }
 
     @Test
+    void downwashAboveTheWakeMatchesTheSheetOfTrailingVortices() {
+        // Far behind an elliptically loaded wing: strengths y / sqrt(1 - y^2) along the span, summed at a height.
+        for (double height : new double[] {0.3, 0.8, 1.5, 3}) {
+            double sum = 0;
+            int n = 20_000;
+            for (int i = 0; i < n; i++) {
+                double phi = Math.PI * (i + 0.5) / n;
+                double y = Math.cos(phi);
+                sum += y * y / (y * y + height * height);
+            }
+            double overInSheet = sum / n;
+            assertEquals(overInSheet, TandemWash.away(height, 2), 0.01);
+        }
+    }
+
+    @Test
+    void anElevatorOutOfTheWakeFeelsLess() {
+        Flow at = new Flow(-15, 0, 0, 1.2);
+        main.tip(at, 0.03, load);
+        double inside = main.downwash(at, load, 6.5, 1.6);
+        double above = main.downwash(at, load, 6.5, 0.9);
+        assertTrue(above > 0 && above < 0.7 * inside);
+    }
+
+    @Test
     void waterBehindALoadedShaftTurnsAgainstItsForce() {
         Flow at = new Flow(-15, -1, 0, 1.2);
         main.shaft(at, load);
         assertTrue(load.lift() < 0);
-        assertTrue(main.sidewash(at, load, 6.5) > 0);
+        double near = main.sidewash(at, load, 6.5, 4.2);
+        assertTrue(near > 0);
+        assertTrue(main.sidewash(at, load, 6.5, 2.5) < 0.5 * near, "the wake passes by");
+        Flow mirrored = new Flow(-15, 1, 0, 1.2);
+        MainFoilModel port = new MainFoilModel(DemoFoils.MAIN, Side.PORT, DemoFoils.SEA);
+        port.shaft(mirrored, load);
+        assertEquals(-near, port.sidewash(mirrored, load, 6.5, -4.2), 0);
     }
 
     private static double spare(double speed) {
