@@ -14,7 +14,7 @@ public final class SurfaceStrut {
     /** Span efficiency of a strut with a free lower end when the surface is a plane of constant pressure (-). */
     static final double FREE_TIP = 64 / (9 * Math.PI * Math.PI);
 
-    /** The same of a shaft with an L tip (-), assumed. */
+    /** The same of a shaft with an L tip (-), chosen: the tip is an end plate of a kind. */
     static final double L_TIP = 1.1;
 
     /** The same against a rigid wall: a slow surface or the bottom of a hull (-). */
