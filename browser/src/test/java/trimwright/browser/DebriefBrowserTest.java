@@ -1,0 +1,140 @@
+package trimwright.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import trimwright.store.Library;
+import trimwright.store.SessionInfo;
+import trimwright.web.SessionRoutes;
+import trimwright.web.SessionShelf;
+import trimwright.web.Workbench;
+
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class DebriefBrowserTest {
+    private Browser browser;
+    private Library library;
+    private Workbench workbench;
+    private SessionInfo session;
+
+    @BeforeAll
+    void start(@TempDir Path folder) {
+        browser = new Browser();
+        session = InventedSession.write(folder);
+        library = Library.open(folder);
+        workbench = Workbench.start(List.of(new SessionRoutes(new SessionShelf(library))), 0);
+    }
+
+    @AfterAll
+    void stop() {
+        workbench.close();
+        library.close();
+        browser.close();
+    }
+
+    @AfterEach
+    void thePagesHadNothingToComplainAbout() {
+        browser.expectNoComplaint();
+    }
+
+    @Test
+    void theLibraryListsTheSessionAndOpensIt() {
+        Page page = browser.page(1280, 800);
+        page.navigate(workbench.address() + "library");
+        Locator link = page.locator("table.sessions a");
+        assertThat(link).hasText(session.id());
+        assertThat(page.locator("table.sessions tbody")).containsText("Avocet, Dunlin");
+        assertThat(page.locator("table.sessions tbody")).containsText("10:00:00");
+        Browser.keep(page, "library");
+        link.click();
+        assertThat(page.locator("h1")).hasText(session.id());
+        assertThat(page.locator(".lane-box")).hasCount(2);
+        page.goBack();
+        assertThat(page.locator("table.sessions a")).hasText(session.id());
+    }
+
+    @Test
+    void theWholeDayIsZoomedAndMovedByWheelDragKeysAndDoubleClick() {
+        Page page = open(1280, 800);
+        Locator shown = page.locator(".window-shown");
+        String whole = shown.textContent();
+        assertTrue(whole.contains("(10:00:00)"), whole);
+        BoundingBox stack = page.locator(".lane-stack").boundingBox();
+        double x = stack.x + stack.width / 2;
+        double y = stack.y + 60;
+        page.mouse().move(x, y);
+        for (int i = 0; i < 8; i++) {
+            page.mouse().wheel(0, -400);
+        }
+        assertThat(shown).not().hasText(whole);
+        String zoomed = shown.textContent();
+        Browser.keep(page, "debrief-zoomed");
+
+        page.mouse().down();
+        page.mouse().move(x - 200, y);
+        page.mouse().up();
+        assertThat(shown).not().hasText(zoomed);
+        String moved = shown.textContent();
+        assertEquals(lengthOf(zoomed), lengthOf(moved));
+
+        page.locator(".lane-stack").focus();
+        page.keyboard().press("ArrowRight");
+        assertThat(shown).not().hasText(moved);
+        page.keyboard().press("ArrowUp");
+        assertNotEquals(lengthOf(moved), lengthOf(shown.textContent()));
+        page.mouse().dblclick(x, y);
+        assertThat(shown).hasText(whole);
+    }
+
+    @Test
+    void oneCursorReadsEveryLane() {
+        Page page = open(1280, 800);
+        Locator value = page.locator(".lane-box[data-lane=speed] .entry b");
+        assertThat(value).hasText("\u2013");
+        BoundingBox stack = page.locator(".lane-stack").boundingBox();
+        page.mouse().move(stack.x + stack.width * 0.6, stack.y + 100);
+        assertThat(page.locator(".cursor")).isVisible();
+        assertThat(value).hasText(java.util.regex.Pattern.compile("\\d+\\.\\d"));
+        assertThat(page.locator(".lane-box[data-lane=direction] .entry b"))
+                .hasText(java.util.regex.Pattern.compile("\\d{3}\u00b0"));
+        page.locator(".lane-stack").focus();
+        String before = page.locator(".cursor").textContent();
+        page.keyboard().press(".");
+        assertThat(page.locator(".cursor")).not().hasText(before);
+        Browser.keep(page, "debrief-cursor");
+    }
+
+    @Test
+    void anotherBoatOfTheSessionCanBePicked() {
+        Page page = open(834, 1112);
+        page.locator("select").selectOption("Dunlin");
+        assertThat(page.locator("select")).hasValue("Dunlin");
+        assertTrue(page.url().endsWith("?of=Dunlin"), page.url());
+        assertThat(page.locator(".lane-box")).hasCount(2);
+        Browser.keep(page, "debrief-tablet");
+    }
+
+    private Page open(int width, int height) {
+        Page page = browser.page(width, height);
+        page.navigate(workbench.address() + "debrief/" + session.id());
+        assertThat(page.locator(".lane-box canvas").first()).isVisible();
+        return page;
+    }
+
+    /** The length of the window at the end of the readout, in brackets. */
+    private static String lengthOf(String readout) {
+        return readout.substring(readout.indexOf('('));
+    }
+}
