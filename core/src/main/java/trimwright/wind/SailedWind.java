@@ -6,6 +6,8 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import trimwright.air.ApparentWind;
+import trimwright.air.TrueWind;
 import trimwright.boat.Boat;
 import trimwright.boat.WindSensor;
 import trimwright.track.BoatTrack;
@@ -159,25 +161,37 @@ public final class SailedWind {
         double[] awa = awaFromBow();
         double[] aws = column(Quantity.AWS);
         double[] heading = column(Quantity.HEADING);
+        if (boat == null) {
+            caveats.add(WindCaveat.WIND_AT_SENSOR_HEIGHT);
+        }
         double[] speed = new double[awa.length];
         double[] direction = new double[awa.length];
         for (int i = 0; i < awa.length; i++) {
             ApparentWind felt = motion.removedFrom(new ApparentWind(aws[i], awa[i]), i);
             Attitude attitude = new Attitude(known(Quantity.ROLL, i), known(Quantity.PITCH, i));
             TrueWind wind = WindTriangle.trueWind(felt, attitude, velocity[i]);
-            speed[i] = wind.speed();
+            speed[i] = wind.speed() * toReference(wind.speed(), i);
             direction[i] = Angles.compass(heading[i] + wind.angle());
             if (Double.isNaN(direction[i])) {
                 speed[i] = Double.NaN;
             }
         }
-        caveats.add(WindCaveat.WIND_AT_SENSOR_HEIGHT);
         put(Quantity.RAW_TWS, speed);
         put(Quantity.RAW_TWD, direction);
         return Resampling.interval(track, Paths.AWA);
     }
 
-    /** Where roll or pitch is missing the boat counts as upright; a log without either says so in a caveat. */
+    /** Factor from the sensor's height to the reference height. Without ride height the hulls' bottom is at the water. */
+    private double toReference(double speed, int i) {
+        if (boat == null || Double.isNaN(speed)) {
+            return 1;
+        }
+        double height = known(Quantity.RIDE_HEIGHT, i)
+                + boat.windSensor().height() * Math.cos(known(Quantity.ROLL, i));
+        return SensorHeight.toReference(speed, height);
+    }
+
+    /** Where roll, pitch or ride height is missing it counts as zero; a log without roll or pitch says so in a caveat. */
     private double known(Quantity quantity, int i) {
         double[] column = values.get(quantity);
         return column == null || Double.isNaN(column[i]) ? 0 : column[i];

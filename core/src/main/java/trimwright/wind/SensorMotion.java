@@ -1,6 +1,7 @@
 package trimwright.wind;
 
 import org.jspecify.annotations.Nullable;
+import trimwright.air.ApparentWind;
 import trimwright.boat.WindSensor;
 
 /**
@@ -31,7 +32,7 @@ final class SensorMotion {
         double starboard = or0(yawRate[i]) * sensor.x() + or0(rollRate[i]) * sensor.height();
         double x = felt.speed() * Math.cos(felt.angle()) - ahead;
         double y = felt.speed() * Math.sin(felt.angle()) - starboard;
-        return new ApparentWind(Math.hypot(x, y), Math.atan2(y, x));
+        return ApparentWind.fromComponents(x, y);
     }
 
     private static double or0(double rate) {

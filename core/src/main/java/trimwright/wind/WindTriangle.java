@@ -1,6 +1,7 @@
 package trimwright.wind;
 
-import trimwright.units.Angles;
+import trimwright.air.ApparentWind;
+import trimwright.air.TrueWind;
 
 /**
  * True wind from apparent wind in three dimensions. The sensor measures along the boat's x and y axes, which heel and
@@ -14,20 +15,23 @@ public final class WindTriangle {
     private WindTriangle() {}
 
     /** The true wind; both members are NaN where the boat lies on its side. */
-    public static TrueWind trueWind(ApparentWind apparent, Attitude attitude, BoatVelocity velocity) {
+    public static TrueWind trueWind(ApparentWind measured, Attitude attitude, BoatVelocity velocity) {
+        return level(measured, attitude).trueWind(velocity.ahead(), velocity.starboard());
+    }
+
+    /** What a sensor held level would have measured; NaN where the boat lies on its side. */
+    public static ApparentWind level(ApparentWind measured, Attitude attitude) {
         double cosPitch = Math.cos(attitude.pitch());
         double cosRoll = Math.cos(attitude.roll());
         if (cosPitch < LEAST_COSINE || cosRoll < LEAST_COSINE) {
-            return new TrueWind(Double.NaN, Double.NaN);
+            return new ApparentWind(Double.NaN, Double.NaN);
         }
         // Components of where the wind comes from, along the tilted axes.
-        double alongX = apparent.speed() * Math.cos(apparent.angle());
-        double alongY = apparent.speed() * Math.sin(apparent.angle());
+        double alongX = measured.speed() * Math.cos(measured.angle());
+        double alongY = measured.speed() * Math.sin(measured.angle());
         // Rows of the rotation from level to boat axes for a horizontal vector, solved for that vector.
         double ahead = alongX / cosPitch;
         double starboard = (alongY - Math.sin(attitude.pitch()) * Math.sin(attitude.roll()) * ahead) / cosRoll;
-        double x = ahead - velocity.ahead();
-        double y = starboard - velocity.starboard();
-        return new TrueWind(Math.hypot(x, y), Angles.signed(Math.atan2(y, x)));
+        return ApparentWind.fromComponents(ahead, starboard);
     }
 }

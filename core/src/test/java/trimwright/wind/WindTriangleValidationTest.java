@@ -3,6 +3,8 @@ package trimwright.wind;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import trimwright.air.ApparentWind;
+import trimwright.air.TrueWind;
 import trimwright.evidence.ValidatedAgainst;
 
 class WindTriangleValidationTest {

@@ -1,0 +1,43 @@
+package trimwright.compare;
+
+import trimwright.segment.PointOfSail;
+import trimwright.target.Target;
+import trimwright.target.TargetBook;
+import trimwright.target.TargetLookup;
+
+/** The target book of the boat and wing. */
+public record TargetReference(TargetBook book) implements Reference {
+    @Override
+    public String key() {
+        return "target";
+    }
+
+    @Override
+    public Rate rate(PointOfSail on, double tws, double twaToMark) {
+        TargetLookup lookup = lookup(on, tws, twaToMark);
+        Target target = lookup.target();
+        if (target == null) {
+            return Rate.NONE;
+        }
+        double value = on.isJudgedByVmg() ? target.velocityMadeGood() : target.boatSpeed();
+        return new Rate(value, !lookup.caveats().isEmpty());
+    }
+
+    @Override
+    public double rateAtAngle(PointOfSail on, double tws, double courseTwa, double offMark) {
+        Target target = book.find(tws, courseTwa).target();
+        if (target == null) {
+            return Double.NaN;
+        }
+        double towards = on.isJudgedByVmg() ? on.windwardSign() * Math.cos(courseTwa) : Math.cos(offMark);
+        return target.boatSpeed() * towards;
+    }
+
+    private TargetLookup lookup(PointOfSail on, double tws, double twaToMark) {
+        return switch (on) {
+            case UPWIND -> book.findUpwind(tws);
+            case DOWNWIND -> book.findDownwind(tws);
+            case REACHING -> book.find(tws, twaToMark);
+        };
+    }
+}
