@@ -29,7 +29,8 @@ final class LedgerBook {
         }
         for (Turn turn : pieces.turns()) {
             Turn.Recovery recovery = turn.recovery();
-            int until = recovery == null ? turn.span().to() : Math.max(turn.span().to(), recovery.until());
+            int until =
+                    recovery == null ? turn.span().to() : Math.max(turn.span().to(), recovery.until());
             Arrays.fill(turning, turn.span().from(), until, true);
         }
         double own = steady(progress, pieces.phases());

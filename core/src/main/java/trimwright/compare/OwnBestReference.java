@@ -70,7 +70,8 @@ public final class OwnBestReference implements Reference {
 
     @Override
     public Rate rate(PointOfSail on, double tws, double twaToMark) {
-        Double best = Double.isNaN(tws) ? null : rates.getOrDefault(on, Map.of()).get(bin(tws));
+        Double best =
+                Double.isNaN(tws) ? null : rates.getOrDefault(on, Map.of()).get(bin(tws));
         return best == null ? Rate.NONE : new Rate(best, false);
     }
 

@@ -99,8 +99,9 @@ class ComparisonTest {
                 .speed(t -> t > 150 && t <= 170 ? 4 : 10)
                 .with(Paths.RIDE_HEIGHT, t -> t > 150 && t <= 170 ? 0 : 1));
         Pieces pieces = cut(track);
-        LegLedger ledger =
-                Comparison.of(track, pieces, new TargetReference(tenEverywhere())).ledgers().get(0);
+        LegLedger ledger = Comparison.of(track, pieces, new TargetReference(tenEverywhere()))
+                .ledgers()
+                .get(0);
         assertAddsUp(ledger);
         // The whole leg is one phase, so the boat's own steady progress contains the spell: 1 - 0.6 * 20 / 300.
         double steady = 1 - 0.6 * 20 / 300;
@@ -170,7 +171,8 @@ class ComparisonTest {
         LegLedger ledger = comparison.ledgers().get(0);
         assertAddsUp(ledger);
         assertEquals(1001.0 / RATE, loss(ledger, Cause.UNJUDGED), 1e-9);
-        assertEquals(Set.of(CompareCaveat.NO_REFERENCE), comparison.phases().get(0).caveats());
+        assertEquals(
+                Set.of(CompareCaveat.NO_REFERENCE), comparison.phases().get(0).caveats());
         assertNull(comparison.phases().get(0).difference());
     }
 
@@ -178,9 +180,8 @@ class ComparisonTest {
     void ownBestIsTheNinetiethPercentileOfSteadyVmg() {
         Random random = new Random(2);
         double[] speeds = random.doubles(1001, 8, 12).toArray();
-        WindTrack track = wind(new SyntheticTrack(200, RATE)
-                .heading(t -> -45)
-                .speed(t -> speeds[(int) Math.round(t * RATE)]));
+        WindTrack track =
+                wind(new SyntheticTrack(200, RATE).heading(t -> -45).speed(t -> speeds[(int) Math.round(t * RATE)]));
         Pieces pieces = cut(track);
         Reference own = OwnBestReference.of(track, pieces.phases());
         // 8 m/s are 15.55 kn: the bin of 16.
@@ -192,9 +193,7 @@ class ComparisonTest {
 
     @Test
     void ownBestNeedsSixtySecondsOfAWind() {
-        WindTrack track = wind(new SyntheticTrack(150, RATE)
-                .heading(t -> -45)
-                .wind(t -> t < 100 ? 8 : 12, t -> 0));
+        WindTrack track = wind(new SyntheticTrack(150, RATE).heading(t -> -45).wind(t -> t < 100 ? 8 : 12, t -> 0));
         Reference own = OwnBestReference.of(track, cut(track).phases());
         assertTrue(own.rate(PointOfSail.UPWIND, 8, 0).value() > 0);
         assertTrue(Double.isNaN(own.rate(PointOfSail.UPWIND, 12, 0).value()));
