@@ -20,8 +20,8 @@ final class SensorHeight {
     static double toReference(double speed, double height) {
         double reference = Math.max(CALMEST, Math.min(STRONGEST, speed));
         double ratio = 1;
-        // The share changes by hundredths over the whole range of winds, so two rounds settle it.
-        for (int round = 0; round < 2; round++) {
+        // The share changes by hundredths over the whole range of winds, so three rounds settle it to 1e-5.
+        for (int round = 0; round < 3; round++) {
             ratio = reference / WindProfile.overSea(reference).speedAt(height);
             reference = Math.max(CALMEST, Math.min(STRONGEST, speed * ratio));
         }
