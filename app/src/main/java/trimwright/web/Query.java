@@ -22,7 +22,7 @@ final class Query {
         String given = text(ctx, name);
         double value = parse(given);
         if (!(value >= low && value <= high)) {
-            throw new UserInputException(Texts.of("web.query.number", name, given, low, high));
+            throw new UserInputException(Texts.of("web.query.number", name, given, plain(low), plain(high)));
         }
         return value;
     }
@@ -39,5 +39,9 @@ final class Query {
         } catch (NumberFormatException e) {
             return Double.NaN;
         }
+    }
+
+    private static String plain(double bound) {
+        return bound == Math.rint(bound) ? Long.toString((long) bound) : Double.toString(bound);
     }
 }

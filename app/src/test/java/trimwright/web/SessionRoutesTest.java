@@ -1,0 +1,184 @@
+package trimwright.web;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.ByteArrayInputStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.DoubleBuffer;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import trimwright.store.Library;
+import trimwright.store.LibraryWriter;
+import trimwright.store.SourceInfo;
+import trimwright.text.JsonOut;
+import trimwright.track.BoatTrack;
+import trimwright.track.Channel;
+import trimwright.track.ChannelGroup;
+import trimwright.track.Paths;
+
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class SessionRoutesTest {
+    private static final long START = 1_600_000_000L;
+    private static final int SECONDS = 5000;
+
+    private final HttpClient client = HttpClient.newHttpClient();
+    private Library library;
+    private Workbench workbench;
+    private String base;
+
+    @BeforeAll
+    void start(@TempDir Path folder) {
+        library = Library.openOrCreate(folder);
+        String hash = "a".repeat(64);
+        SourceInfo source = new SourceInfo(hash, "a.csv", "csv", 1, 5000, Map.of("bad_number", 2L), List.of());
+        try (LibraryWriter writer = library.writer()) {
+            writer.add(
+                    "trial",
+                    List.of(new LibraryWriter.SourcedTrack(track(), hash)),
+                    List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(new byte[1]))));
+        }
+        workbench = Workbench.start(List.of(new SessionRoutes(new SessionShelf(library))), 0);
+        base = "api/sessions/2020-09-13-trial/boats/Dunlin";
+    }
+
+    /** A speed of 3600 s/h times the second's number in nautical miles: as many knots as seconds, but for one spike. */
+    private static BoatTrack track() {
+        long[] times = new long[SECONDS];
+        double[] speed = new double[SECONDS];
+        double[] latitude = new double[SECONDS];
+        double[] longitude = new double[SECONDS];
+        for (int i = 0; i < SECONDS; i++) {
+            times[i] = (START + i) * 1_000_000_000L;
+            speed[i] = i * 1852.0 / 3600;
+            latitude[i] = 10 + i / 60.0 / 1000;
+            longitude[i] = -35;
+        }
+        speed[1234] = -7 * 1852.0 / 3600;
+        return new BoatTrack(
+                "Dunlin",
+                List.of(new ChannelGroup(
+                        "gnss",
+                        times,
+                        List.of(
+                                Channel.of(Paths.SOG, speed),
+                                Channel.of(Paths.LATITUDE, latitude),
+                                Channel.of(Paths.LONGITUDE, longitude)))));
+    }
+
+    @AfterAll
+    void stop() {
+        workbench.close();
+        library.close();
+    }
+
+    @Test
+    void sessionsNameTheirBoatsAndSources() throws Exception {
+        JsonNode session = json("api/sessions").get("sessions").get(0);
+        assertEquals("2020-09-13-trial", session.get("id").asText());
+        assertEquals(START, session.get("start_s").asDouble());
+        assertEquals(START + SECONDS - 1, session.get("end_s").asDouble());
+        assertEquals("Dunlin", session.get("boats").get(0).get("boat").asText());
+        assertEquals(
+                2, session.get("sources").get(0).get("issues").get("bad_number").asInt());
+        assertEquals(json("api/sessions/latest").get("id"), session.get("id"));
+    }
+
+    @Test
+    void aChartOfAFewSamplesHasThemAllInKnots() throws Exception {
+        double[][] columns =
+                columns(base + "/chart?channel=" + Paths.SOG + "&from=1600000100&to=1600000104&buckets=800");
+        assertEquals(2, columns.length);
+        assertEquals(START + 100, columns[0][0], 1e-6);
+        assertEquals(100, columns[1][0], 1e-9);
+        assertEquals(104, columns[1][4], 1e-9);
+    }
+
+    @Test
+    void aThinnedChartKeepsTheSpike() throws Exception {
+        double[][] columns =
+                columns(base + "/chart?channel=" + Paths.SOG + "&from=1600000000&to=1600005000&buckets=20");
+        assertTrue(columns[0].length <= 40, columns[0].length + " samples");
+        boolean found = false;
+        for (double value : columns[1]) {
+            found |= Math.abs(value + 7) < 1e-9;
+        }
+        assertTrue(found);
+    }
+
+    @Test
+    void theTrackIsInMetresNorthAndEast() throws Exception {
+        double[][] columns = columns(base + "/track?from=1600000000&to=1600005000&positions=5000");
+        assertEquals(3, columns.length);
+        assertArrayEquals(new double[] {START, 0, 0}, new double[] {columns[0][0], columns[1][0], columns[2][0]});
+        // A thousandth of a minute of latitude: 1.843 m at 10 degrees (WGS 84 meridian radius 6,337,358 m, computed
+        // here).
+        double e2 = 2 / 298.257223563 - 1 / (298.257223563 * 298.257223563);
+        double sine = Math.sin(Math.toRadians(10));
+        double radius = 6378137 * (1 - e2) / Math.pow(1 - e2 * sine * sine, 1.5);
+        assertEquals(radius * Math.toRadians(1 / 60.0), columns[1][1000], 0.05);
+        assertEquals(0, columns[2][1000], 0.01);
+    }
+
+    @Test
+    void whatDoesNotExistIsSaidInOneSentence() throws Exception {
+        refused(404, "There is no session \"2019-x\" in this library.", "api/sessions/2019-x");
+        refused(
+                404,
+                "Session 2020-09-13-trial has no boat \"Curlew\".",
+                base.replace("Dunlin", "Curlew") + "/channels");
+        refused(404, "There is no channel \"x\" in this track.", base + "/chart?channel=x&from=1&to=2");
+        refused(400, "The request lacks \"to\".", base + "/chart?channel=x&from=1");
+        refused(400, "buckets is \"many\"; it is a number from 1 to 8000.", base + "/chart?from=1&to=2&buckets=many");
+    }
+
+    private void refused(int status, String sentence, String path) throws Exception {
+        HttpResponse<byte[]> answer = get(path);
+        assertEquals(status, answer.statusCode());
+        assertEquals(
+                sentence,
+                JsonOut.mapper().readTree(answer.body()).get("message").asText());
+    }
+
+    private JsonNode json(String path) throws Exception {
+        HttpResponse<byte[]> answer = get(path);
+        assertEquals(200, answer.statusCode());
+        return JsonOut.mapper().readTree(answer.body());
+    }
+
+    private double[][] columns(String path) throws Exception {
+        HttpResponse<byte[]> answer = get(path);
+        assertEquals(200, answer.statusCode());
+        DoubleBuffer numbers =
+                ByteBuffer.wrap(answer.body()).order(ByteOrder.LITTLE_ENDIAN).asDoubleBuffer();
+        assertEquals(1, numbers.get());
+        double[][] columns = new double[(int) numbers.get()][];
+        for (int i = 0; i < columns.length; i++) {
+            columns[i] = new double[(int) numbers.get()];
+        }
+        for (double[] column : columns) {
+            numbers.get(column);
+        }
+        assertEquals(0, numbers.remaining());
+        return columns;
+    }
+
+    private HttpResponse<byte[]> get(String path) throws Exception {
+        return client.send(
+                HttpRequest.newBuilder(URI.create(workbench.address() + path)).build(),
+                HttpResponse.BodyHandlers.ofByteArray());
+    }
+}
