@@ -15,14 +15,15 @@ class ChosenConstantsDocTest {
             "^\\s*(?:public |private |protected )?static final (\\w[\\w<>\\[\\], ]*) ([A-Z][A-Z0-9_]*)\\s*=\\s*(.*)$");
 
     private static final Pattern CITED = Pattern.compile(
-            "(?i)chosen|exact|defin|assumed|memory|common practice|fitted|rounded|\\b(19|20)\\d\\d\\b|table|eq\\.|section|"
-                    + "ITTC|IEC|ISO|NACA|[A-Z][a-z]+ and [A-Z][a-z]+|docs/theory|theory");
+            "(?i)chosen|exact|defin|memory|common practice|fitted|rounded|\\b(19|20)\\d\\d\\b|table \\d|eq\\.|"
+                    + "(?-i:\\b(?:ITTC|IEC|ISO|NACA|[A-Z][a-z]{2,} and [A-Z][a-z]{2,})\\b)|docs/theory");
 
     /** Packages whose numbers are physics: a constant there without a word of where it comes from is a fault. */
     private static final List<String> MODEL =
             List.of("air", "water", "section", "wing", "foil", "hull", "platform", "wake", "weather");
 
-    private record Constant(String where, String type, String name, String value, String comment) {}
+    private record Constant(
+            String where, String type, String name, String value, String comment, String classComment) {}
 
     @Test
     void theListHasEveryConstantThatWasChosen() {
@@ -30,8 +31,9 @@ class ChosenConstantsDocTest {
                 new StringBuilder("| where | constant | value | what the code says |\n|---|---|---|---|\n");
         for (Constant constant : constants()) {
             if (constant.comment.toLowerCase(java.util.Locale.ROOT).contains("chosen")) {
-                table.append("| " + constant.where + " | `" + constant.name + "` | `" + constant.value + "` | "
-                        + constant.comment.replace("|", "\\|") + " |\n");
+                table.append("| " + constant.where + " | `" + constant.name + "` | `"
+                        + constant.value.replaceAll("[({]$", "$0...") + "` | " + constant.comment.replace("|", "\\|")
+                        + " |\n");
             }
         }
         GeneratedBlock.check("docs/validation.md", "chosen constants", table.toString());
@@ -48,7 +50,8 @@ class ChosenConstantsDocTest {
             if (model
                     && plainNumber
                     && !trivial
-                    && !CITED.matcher(constant.comment).find()) {
+                    && !CITED.matcher(constant.comment).find()
+                    && !CITED.matcher(constant.classComment).find()) {
                 silent.add(
                         constant.where + " " + constant.name + " = " + constant.value + " [" + constant.comment + "]");
             }
@@ -73,6 +76,7 @@ class ChosenConstantsDocTest {
 
     private static void read(String where, List<String> lines, List<Constant> constants) {
         String comment = "";
+        String classComment = "";
         boolean inComment = false;
         for (String line : lines) {
             String bare = line.strip();
@@ -80,6 +84,9 @@ class ChosenConstantsDocTest {
                 comment = inComment || bare.startsWith("//") ? comment + " " + bare : bare;
                 inComment = (inComment || bare.startsWith("/*")) && !bare.contains("*/");
                 continue;
+            }
+            if (classComment.isEmpty() && bare.matches(".*\\b(class|record|enum|interface) [A-Z].*")) {
+                classComment = words(comment);
             }
             Matcher constant = CONSTANT.matcher(line);
             if (constant.matches()) {
@@ -89,7 +96,8 @@ class ChosenConstantsDocTest {
                         .strip()
                         .replaceAll(";$", "");
                 String own = trailing < 0 ? comment : comment + " " + rest.substring(trailing);
-                constants.add(new Constant(where, constant.group(1), constant.group(2), value, words(own)));
+                constants.add(
+                        new Constant(where, constant.group(1), constant.group(2), value, words(own), classComment));
             }
             // A comment counts for the constants that follow it without an empty line.
             if (!constant.matches() && !bare.startsWith("@")) {
