@@ -44,6 +44,16 @@ public final class Plate {
 
     /** Centre of pressure aft of the leading edge over chord (-) at an angle a (rad). */
     public static double centreOfPressure(double a) {
-        return 0.5 - 0.75 * Math.cos(a) / (4 + Math.PI * size(Math.sin(a)));
+        return centre(Math.cos(a), size(Math.sin(a)));
+    }
+
+    static double centre(double cos, double size) {
+        return 0.5 - 0.75 * cos / (4 + Math.PI * size);
+    }
+
+    /** Derivative of the centre of pressure by a. */
+    static double centreSlope(double sin, double cos, double size) {
+        double d = 4 + Math.PI * size;
+        return 0.75 * (sin * d + cos * Math.PI * sin * cos / size) / (d * d);
     }
 }

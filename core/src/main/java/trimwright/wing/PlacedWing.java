@@ -68,6 +68,14 @@ public final class PlacedWing {
         return WingSensitivity.at(this, air, setting, solved);
     }
 
+    /**
+     * What the solved wing adds to the air at a point (m, body axes from the step), its image in the sea included. Chords
+     * count as lines, so points nearer than about half a chord to the wing are only roughly served.
+     */
+    public AirVelocity velocityAt(WingSolved solved, double x, double y, double z) {
+        return InducedVelocity.at(this, solved, x, y, z);
+    }
+
     public Wing wing() {
         return wing;
     }

@@ -7,6 +7,15 @@ import trimwright.section.SectionPoint;
  * strip's equation, circulation = half of chord x speed x cl. A workspace of one solve.
  */
 final class StripFlow {
+    /**
+     * Spanwise mixing of separated strips: diffusion of circulation over about a chord. Begins where lift begins to fall
+     * past stall and is full at MIXING_FULL. Without it a falling lift curve makes neighbouring strips alternate. Chosen.
+     */
+    private static final double MIXING = 0.2;
+
+    private static final double MIXING_BEGIN = Math.toRadians(2.0);
+    private static final double MIXING_FULL = Math.toRadians(10.0);
+
     /** Square of a speed (m2/s2) that keeps directions defined in still air; far below any wind that matters. */
     private static final double STILL = 1e-12;
 
@@ -24,6 +33,9 @@ final class StripFlow {
     final double[] alpha;
     final double[] error;
     final SectionPoint[] point;
+    final double[] mixing;
+    final double[] mixingMargin;
+    final double[] bend;
     final double chordX;
     final double chordY;
 
@@ -42,6 +54,9 @@ final class StripFlow {
         alpha = new double[n];
         error = new double[n];
         point = new SectionPoint[n];
+        mixing = new double[n];
+        mixingMargin = new double[n];
+        bend = new double[n];
         // From the leading to the trailing edge; across it to the suction side is (-chordY, chordX).
         chordX = -Math.cos(setting.sheet());
         chordY = -Math.sin(setting.sheet());
@@ -69,22 +84,20 @@ final class StripFlow {
             speed[i] = Math.sqrt(x * x + y * y + STILL);
             alpha[i] = Math.atan2(chordX * y - chordY * x, chordX * x + chordY * y);
             wing.section(i).evaluate(alpha[i], flap[i], reynolds[i], point[i]);
-            error[i] = gamma[i] - 0.5 * wing.stripChord(i) * speed[i] * point[i].cl;
+            mix(i);
+            error[i] = gamma[i] - 0.5 * wing.stripChord(i) * speed[i] * point[i].cl - mixing[i] * bend[i];
             sum += error[i] * error[i];
         }
         return sum;
     }
 
-    /**
-     * Derivatives of the errors by the circulations.
-     *
-     * @param leastSlope lift slopes below it are raised to it (per rad); minus infinity for the true derivatives
-     */
-    void jacobian(double[] a, double leastSlope) {
+    /** Derivatives of the errors by the circulations. */
+    void jacobian(double[] a) {
         for (int i = 0; i < n; i++) {
             double half = 0.5 * wing.stripChord(i) / speed[i];
             double cl = half * point[i].cl;
-            double slope = half * Math.max(point[i].clAlpha, leastSlope);
+            double slope = half * point[i].clAlpha
+                    + mixingMargin[i] * point[i].stallMarginAlpha * bend[i] / (speed[i] * speed[i]);
             // d(speed) = (vx dvx + vy dvy)/speed; d(alpha) = (vx dvy - vy dvx)/speed^2.
             double fx = cl * vx[i] - slope * vy[i];
             double fy = cl * vy[i] + slope * vx[i];
@@ -92,7 +105,28 @@ final class StripFlow {
             for (int j = 0; j < n; j++) {
                 a[at + j] = -fx * influence.x[at + j] - fy * influence.y[at + j];
             }
-            a[at + i] += 1;
+            a[at + i] += 1 + 2 * mixing[i];
+            if (i > 0) {
+                a[at + i - 1] -= mixing[i];
+            }
+            if (i < n - 1) {
+                a[at + i + 1] -= mixing[i];
+            }
         }
+    }
+
+    private void mix(int i) {
+        double x = (-point[i].stallMargin - MIXING_BEGIN) / (MIXING_FULL - MIXING_BEGIN);
+        if (x <= 0) {
+            mixing[i] = 0;
+            mixingMargin[i] = 0;
+            bend[i] = 0;
+            return;
+        }
+        double full = MIXING * wing.stripChord(i) / wing.stripWidth(i);
+        mixing[i] = x < 1 ? full * x * x * (3 - 2 * x) : full;
+        mixingMargin[i] = x < 1 ? -full * 6 * x * (1 - x) / (MIXING_FULL - MIXING_BEGIN) : 0;
+        // No circulation beyond foot and head.
+        bend[i] = (i > 0 ? gamma[i - 1] : 0) - 2 * gamma[i] + (i < n - 1 ? gamma[i + 1] : 0);
     }
 }

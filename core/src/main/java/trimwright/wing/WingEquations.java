@@ -5,18 +5,18 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Newton's method for the strips' circulations, after Phillips and Snyder (J. Aircraft 37(4), 2000), with halved steps
- * where a full one does not help and, where none does, steps with a lift slope that stall cannot turn over.
+ * where a full one does not help and, where none does, pseudo-time steps that grow back to Newton's.
  */
 final class WingEquations {
-    private static final int MOST_ITERATIONS = 60;
+    private static final int MOST_ITERATIONS = 200;
 
     /** Error in circulation over mean chord times speed at which the equations count as solved. */
     private static final double TOLERANCE = 1e-11;
 
-    /** Lift slope (per rad) of the steps taken when true ones fail: a fifth of a flat plate's. Chosen. */
-    private static final double SAFE_SLOPE = 0.2 * 2 * Math.PI;
+    /** Pseudo-time steps, in units of the circulation's own settling: the first, and the one from which Newton resumes. */
+    private static final double FIRST_TIME = 0.1;
 
-    private static final double SAFE_STEP = 0.25; // chosen
+    private static final double LAST_TIME = 1e3;
 
     private WingEquations() {}
 
@@ -89,35 +89,37 @@ final class WingEquations {
         double[] step = new double[n];
         double[] before = new double[n];
         double merit = flow.update();
+        // Pseudo-time step: infinite is Newton's step; finite ones follow the circulation as it would settle by itself.
+        double time = Double.POSITIVE_INFINITY;
         for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
             if (largest(flow.error) <= TOLERANCE * scale) {
                 return iteration;
             }
             System.arraycopy(flow.gamma, 0, before, 0, n);
-            boolean better = false;
-            flow.jacobian(lu.matrix(), Double.NEGATIVE_INFINITY);
-            if (lu.factor()) {
-                System.arraycopy(flow.error, 0, step, 0, n);
-                lu.solve(step);
-                for (double omega = 1; omega > 0.03 && !better; omega *= 0.5) {
-                    double next = take(flow, before, step, omega);
-                    better = next < merit * (1 - 1e-3 * omega);
-                    if (better) {
-                        merit = next;
-                    }
-                }
+            flow.jacobian(lu.matrix());
+            for (int i = 0; i < n; i++) {
+                lu.matrix()[i * n + i] += 1 / time;
             }
-            if (!better) {
-                System.arraycopy(before, 0, flow.gamma, 0, n);
-                flow.update();
-                flow.jacobian(lu.matrix(), SAFE_SLOPE);
-                if (!lu.factor()) {
-                    return -1;
-                }
-                System.arraycopy(flow.error, 0, step, 0, n);
-                lu.solve(step);
-                merit = take(flow, before, step, SAFE_STEP);
+            if (!lu.factor()) {
+                return -1;
             }
+            System.arraycopy(flow.error, 0, step, 0, n);
+            lu.solve(step);
+            double next = take(flow, before, step, 1);
+            if (time == Double.POSITIVE_INFINITY) {
+                for (double omega = 0.5; omega > 0.1 && !(next < 0.9 * merit); omega *= 0.5) {
+                    next = take(flow, before, step, omega);
+                }
+                if (!(next < 0.9 * merit)) {
+                    System.arraycopy(before, 0, flow.gamma, 0, n);
+                    next = flow.update();
+                    time = FIRST_TIME;
+                }
+            } else {
+                time *= Math.max(0.5, Math.min(1.25, Math.sqrt(merit / next)));
+                time = time > LAST_TIME ? Double.POSITIVE_INFINITY : time;
+            }
+            merit = next;
         }
         return -1;
     }

@@ -38,7 +38,7 @@ public final class WingSensitivity {
         System.arraycopy(solved.circulations(), 0, flow.gamma, 0, flow.n);
         flow.update();
         LuFactors lu = new LuFactors(flow.n);
-        flow.jacobian(lu.matrix(), Double.NEGATIVE_INFINITY);
+        flow.jacobian(lu.matrix());
         if (!lu.factor()) {
             throw new IllegalStateException("the wing's equations are singular at a solved state");
         }
@@ -81,7 +81,8 @@ public final class WingSensitivity {
                 alpha[i] = (control == WingControl.SHEET ? -1 : 0) + turn(i);
                 SectionPoint point = flow.point[i];
                 double cl = point.clAlpha * alpha[i] + point.clFlap * flap[i] + point.clLogRe * logRe;
-                gamma[i] = 0.5 * flow.wing.stripChord(i) * (flow.speed[i] * cl + quicken(i) * point.cl);
+                gamma[i] = 0.5 * flow.wing.stripChord(i) * (flow.speed[i] * cl + quicken(i) * point.cl)
+                        + flow.mixingMargin[i] * flow.bend[i] * stallMargin(i);
             }
             lu.solve(gamma);
             for (int i = 0; i < flow.n; i++) {

@@ -1,0 +1,67 @@
+package trimwright.wing;
+
+/** Velocity that a solved wing and its image add at any point: upwash at a wind sensor, downwash behind. */
+final class InducedVelocity {
+    /** Added to the square of distances (m2), so that a point on a vortex gets no infinite velocity. Chosen: 1 mm. */
+    private static final double CORE = 1e-6;
+
+    private final WingSolved solved;
+    private double x;
+    private double y;
+    private double z;
+
+    private InducedVelocity(WingSolved solved) {
+        this.solved = solved;
+    }
+
+    static AirVelocity at(PlacedWing placed, WingSolved solved, double px, double py, double pz) {
+        InducedVelocity sum = new InducedVelocity(solved);
+        Wing wing = placed.wing();
+        double sin = Math.sin(placed.heel());
+        double cos = Math.cos(placed.heel());
+        int n = wing.strips();
+        for (int j = 0; j < n; j++) {
+            double low = wing.node(j);
+            double high = wing.node(j + 1);
+            double gamma = solved.circulation(j) / (4 * Math.PI);
+            sum.horseshoe(gamma, px, py, pz + low, py, pz + high);
+            if (placed.hasSea()) {
+                double lowDepth = 2 * (placed.footHeight() + low * cos);
+                double highDepth = 2 * (placed.footHeight() + high * cos);
+                // Image: nodes in reverse order.
+                sum.horseshoe(
+                        gamma,
+                        px,
+                        py - highDepth * sin,
+                        pz + high - highDepth * cos,
+                        py - lowDepth * sin,
+                        pz + low - lowDepth * cos);
+            }
+        }
+        return new AirVelocity(sum.x, sum.y, sum.z);
+    }
+
+    // Vectors from the first and the second node to the point; both share the component forward.
+    private void horseshoe(double gamma, double rx, double y1, double z1, double y2, double z2) {
+        leg(-gamma, rx, y1, z1);
+        leg(gamma, rx, y2, z2);
+        double r1 = Math.sqrt(rx * rx + y1 * y1 + z1 * z1 + CORE);
+        double r2 = Math.sqrt(rx * rx + y2 * y2 + z2 * z2 + CORE);
+        double dot = rx * rx + y1 * y2 + z1 * z2;
+        double f = gamma * (r1 + r2) / (r1 * r2 * (r1 * r2 + dot + CORE));
+        x += f * (y1 * z2 - z1 * y2);
+        y += f * (z1 * rx - rx * z2);
+        z += f * (rx * y2 - y1 * rx);
+    }
+
+    private void leg(double gamma, double rx, double ry, double rz) {
+        double ux = solved.trail(0);
+        double uy = solved.trail(1);
+        double uz = solved.trail(2);
+        double r = Math.sqrt(rx * rx + ry * ry + rz * rz + CORE);
+        double f = gamma / (r * (r - ux * rx - uy * ry - uz * rz) + CORE);
+        x += f * (uy * rz - uz * ry);
+        y += f * (uz * rx - ux * rz);
+        z += f * (ux * ry - uy * rx);
+    }
+}
