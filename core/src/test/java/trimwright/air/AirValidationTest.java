@@ -46,7 +46,7 @@ class AirValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "ISA",
+            source = "ISA-1976",
             where = "standard atmosphere at sea level: density 1.2250, viscosity 1.789e-5, kinematic 1.461e-5",
             tolerance = "5e-4: the standard's dry air has another molar mass; printed digits for viscosity")
     void standardAtmosphere() {
@@ -57,7 +57,7 @@ class AirValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "AERO-REF",
+            source = "CHARNOCK",
             where = "log law with Charnock roughness solved: friction speed, roughness, speed ratios",
             tolerance = "1e-3, as the table states; computed there with g 9.81")
     void windProfileOverTheSea() {

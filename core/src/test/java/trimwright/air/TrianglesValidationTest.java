@@ -10,7 +10,7 @@ import trimwright.evidence.ValidatedAgainst;
 class TrianglesValidationTest {
     @Test
     @ValidatedAgainst(
-            source = "AERO-REF",
+            source = "WIND-EXAMPLES",
             where = "apparent wind from true wind and boat speed, three rows",
             tolerance = "5e-3: printed digits")
     void apparentWind() {
@@ -21,8 +21,8 @@ class TrianglesValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "HYDRO-REF",
-            where = "section 5, rows 25 and 26: apparent wind and speed made good",
+            source = "WIND-EXAMPLES",
+            where = "apparent wind and speed made good",
             tolerance = "1e-3, as the table states")
     void apparentWindAtFoilingSpeeds() {
         ApparentWind a = apparent(23, 130, 50, 39.3775, 26.5795);
@@ -34,7 +34,7 @@ class TrianglesValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "SAILBOAT-OWNERS",
+            source = "WIND-EXAMPLES",
             where = "apparent 10 at 60 degrees, boat speed 5: true 8.66 at 90",
             tolerance = "5e-3: printed digits")
     void trueWindFromAnExample() {
@@ -45,7 +45,7 @@ class TrianglesValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "MANOEUVRING-BOARD",
+            source = "WIND-EXAMPLES",
             where = "ship 240 at 18, apparent from 280 at 30: true from 315 at 20",
             tolerance = "1 degree, 0.2 kn: a graphical solution")
     void trueWindOfAManoeuvringBoardProblem() {
@@ -56,7 +56,7 @@ class TrianglesValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "SEA-TRIALS",
+            source = "WIND-EXAMPLES",
             where = "course 180 at 22, apparent 70 on the port bow at 20: problem from the source, answer computed",
             tolerance = "0.05: printed digits")
     void trueWindOfAnExaminationProblem() {
@@ -67,8 +67,8 @@ class TrianglesValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "HYDRO-REF",
-            where = "section 5, row 28: heading 070 at 12, set 135, drift 2",
+            source = "CURRENT-EXAMPLES",
+            where = "heading 070 at 12, set 135, drift 2",
             tolerance = "1e-3, as the table states")
     void currentOverGround() {
         CurrentTriangle.Way way = new CurrentTriangle(Math.toRadians(135), 2).overGround(Math.toRadians(70), 12);
@@ -78,8 +78,8 @@ class TrianglesValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "HYDRO-REF",
-            where = "section 5, row 29: course to steer, two chart exercises",
+            source = "CURRENT-EXAMPLES",
+            where = "course to steer, two chart exercises",
             tolerance = "0.01 for the exact sum; the answer sheets' 2.5 degrees and 0.1 kn are wider")
     void courseToSteer() {
         held(90, 5, 210, 2, 69.73, 3.690);
@@ -89,8 +89,8 @@ class TrianglesValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "HYDRO-REF",
-            where = "section 5, row 27: course theorem at an apparent angle of 20 degrees",
+            source = "LANCHESTER",
+            where = "course theorem at an apparent angle of 20 degrees",
             tolerance = "1e-5, as the table states")
     void courseTheorem() {
         double beta = Math.toRadians(20);
@@ -107,8 +107,8 @@ class TrianglesValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "HYDRO-REF",
-            where = "section 5, row 35: Lanchester's identity at 120 and 25.9 degrees",
+            source = "LANCHESTER",
+            where = "Lanchester's identity at 120 and 25.9 degrees",
             tolerance = "0.003, as the table states")
     void courseTheoremAgainstARecordRun() {
         assertEquals(2.2835, CourseTheorem.speedRatio(Math.toRadians(120), Math.toRadians(25.9)), 1e-4);

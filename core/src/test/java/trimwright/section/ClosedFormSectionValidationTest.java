@@ -17,7 +17,7 @@ class ClosedFormSectionValidationTest {
 
     @ReferenceTest
     @ValidatedAgainst(
-            source = "AERO-REF",
+            source = "TWO-ELEMENT-PANELS",
             where = "section 1.4: ideal lift of a two-element family, flap 0-35 degrees, alpha 0-8",
             tolerance = "2.5 percent: one fade constant for all flap angles")
     void idealLiftOfTheTwoElementFamily() {
@@ -33,7 +33,7 @@ class ClosedFormSectionValidationTest {
 
     @ReferenceTest
     @ValidatedAgainst(
-            source = "AERO-REF",
+            source = "TWO-ELEMENT-PANELS",
             where = "section 1.4: flap moment about its pivot",
             tolerance = "12 percent or 0.03: thin-aerofoil b1, b2 times one factor")
     void hingeMomentOfTheTwoElementFamily() {
@@ -163,7 +163,7 @@ class ClosedFormSectionValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "HOERNER",
+            source = "HOERNER-PLATE",
             where = "separated plate: normal force 1/(0.222 + 0.283/sin a) at 20 to 90 degrees",
             tolerance = "1e-3: the rounding of its corner at zero")
     void separatedPlate() {
@@ -178,7 +178,7 @@ class ClosedFormSectionValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "HOERNER",
+            source = "HOERNER-PLATE",
             where = "the same plate, reached by the section at zero flap beyond 60 degrees of angle of attack",
             tolerance = "1e-3 of normal force")
     void theStalledSectionBecomesThePlate() {

@@ -38,7 +38,7 @@ class WingDragPropertyTest {
 
     @Test
     @ValidatedAgainst(
-            source = "AERO-REF",
+            source = "GAP-IMAGE",
             where = "closed-form least induced drag of an upright wing over a plane: e over gap/head height",
             tolerance = "0.5 percent: optimum found over 60 strips against the closed form (K, E by AGM in the test)")
     void leastInducedDragOverTheSeaIsTheClosedForm() {

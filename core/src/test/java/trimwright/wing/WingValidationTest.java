@@ -14,7 +14,7 @@ class WingValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "OLAF",
+            source = "VAN-GARREL",
             where = "elliptic wing, aspect ratio 6.366, 5.7106 deg: CL 0.4765, CDi CL^2/(pi AR)",
             tolerance = "0.5 percent, as the reference case states")
     void ellipticWingHasTheClosedFormLiftAndDrag() {
@@ -28,7 +28,7 @@ class WingValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "AERO-REF",
+            source = "LIFTING-LINE-SERIES",
             where = "rectangular wing, lift slope 2 pi: lift slope and induced drag factor over aspect ratio 2 to 16",
             tolerance = "2e-3 of lift slope, 2e-3 of 1 + delta: 60 strips against a converged series")
     void rectangularWingsFollowTheLiftingLineTable() {
@@ -45,7 +45,7 @@ class WingValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "AERO-REF",
+            source = "LIFTING-LINE-SERIES",
             where = "taper at aspect ratio 10: delta",
             tolerance = "2e-3 of 1 + delta: 80 strips against a converged series")
     void taperedWingsFollowTheLiftingLineTable() {
@@ -62,7 +62,7 @@ class WingValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "AERO-REF",
+            source = "LIFTING-LINE-SERIES",
             where = "rectangular wing of aspect ratio 8 over a plane: lift slope, drag, efficiency, centre over gap",
             tolerance = "0.4 percent, 0.002 of span: 80 strips against a series converged to 1e-4")
     void rectangularWingWithGapFollowsTheImageTable() {
@@ -81,7 +81,7 @@ class WingValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "AERO-REF",
+            source = "LIFTING-LINE-SERIES",
             where = "taper 0.5, aspect ratio 6 over a plane: lift slope, drag, centre at gap 0.03, 0.1, none",
             tolerance = "0.4 percent, 0.002 of span")
     void taperedWingWithGapFollowsTheImageTable() {
