@@ -29,6 +29,16 @@ public final class Units {
         return metresPerSecond * 3.6;
     }
 
+    /** Statute miles per hour: 1 mile is 1609.344 m exactly (international yard and pound agreement, 1959). */
+    public static double fromMilesPerHour(double milesPerHour) {
+        return milesPerHour * (1609.344 / 3600.0);
+    }
+
+    /** One bar is 100 kPa exactly. */
+    public static double fromBar(double bar) {
+        return bar * 100_000.0;
+    }
+
     public static double fromDegrees(double degrees) {
         return degrees * (Math.PI / 180.0);
     }
