@@ -18,16 +18,17 @@ public final class QualityCheck {
 
     /** The same group with marks set. */
     public static ChannelGroup mark(ChannelGroup group) {
-        List<Channel> channels = new ArrayList<>();
-        for (Channel channel : group.channels()) {
+        List<Channel> channels = new ArrayList<>(group.channels());
+        markNullIsland(group, channels);
+        for (int c = 0; c < channels.size(); c++) {
+            Channel channel = channels.get(c);
             byte[] marks = channel.qualityToArray();
             ChannelRule rule = ChannelRule.of(channel.path());
             markRange(channel, rule, marks);
             markJumps(group, channel, rule, marks);
             markStill(group, channel, rule, marks);
-            channels.add(channel.withQuality(marks));
+            channels.set(c, channel.withQuality(marks));
         }
-        markNullIsland(group, channels);
         return new ChannelGroup(group.name(), group.timesToArray(), channels);
     }
 

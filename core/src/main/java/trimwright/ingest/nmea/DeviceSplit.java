@@ -13,20 +13,33 @@ import trimwright.ingest.Timeline;
 /**
  * Rows of one talker and layout that bring their own times, split by device: two receivers that one talker sends in turn
  * make the time run to and fro. A row goes to the device whose last time is nearest before its own; a row that no device
- * can take begins another, up to {@value #MOST}. A device with fewer than a tenth of the rows of the fullest is noise.
+ * can take begins another, up to {@value #MOST}.
+ *
+ * <p>A device is real if it lies behind the newest time in most of its rows and has a tenth of the rows of the fullest,
+ * or if it has half of them. What is left is a receiver that wrote the same second twice (chosen).
  */
 final class DeviceSplit {
     private static final int MOST = 4;
-    private static final int SHARE = 10;
+    private static final int SHARE_BEHIND = 10;
+    private static final int SHARE = 2;
     private static final int LEAST_ROWS = 5;
 
     private final SourceRows rows;
     private final LogTimes times;
     private final Issues issues;
-    private final List<Sampled> devices = new ArrayList<>();
-    private final List<Long> lastTimes = new ArrayList<>();
+    private final List<Device> devices = new ArrayList<>();
     private final double[] values;
     private int stretch = -1;
+
+    private static final class Device {
+        private final Sampled samples;
+        private long last = Long.MIN_VALUE;
+        private int behind;
+
+        Device(SourceRows rows) {
+            samples = new Sampled(rows.layout().paths());
+        }
+    }
 
     private DeviceSplit(SourceRows rows, LogTimes times, Issues issues) {
         this.rows = rows;
@@ -41,7 +54,7 @@ final class DeviceSplit {
         for (int i = 0; i < rows.size(); i++) {
             split.add(i);
         }
-        List<Sampled> found = split.significant();
+        List<Sampled> found = split.real();
         if (found.size() > 1) {
             notes.add(IngestNote.DEVICES_INTERLEAVED);
         }
@@ -55,51 +68,56 @@ final class DeviceSplit {
         }
         if (times.stretch(rows, row) != stretch) {
             stretch = times.stretch(rows, row);
-            lastTimes.replaceAll(last -> Long.MIN_VALUE);
+            devices.forEach(device -> device.last = Long.MIN_VALUE);
         }
         Arrays.setAll(values, path -> rows.value(path, row));
-        int best = -1;
-        for (int d = 0; d < devices.size(); d++) {
-            if (lastTimes.get(d) == time && devices.get(d).isSame(devices.get(d).size() - 1, values)) {
+        Device taker = null;
+        boolean behind = false;
+        for (Device device : devices) {
+            if (device.last == time && device.samples.isSame(device.samples.size() - 1, values)) {
                 issues.add(IssueKind.REPEAT, rows.line(row), rows.name());
                 return;
             }
-            if (lastTimes.get(d) < time && (best < 0 || lastTimes.get(d) > lastTimes.get(best))) {
-                best = d;
+            behind |= device.last > time;
+            if (device.last < time && (taker == null || device.last > taker.last)) {
+                taker = device;
             }
         }
-        if (best < 0 && devices.size() == MOST) {
+        if (taker == null && devices.size() == MOST) {
             issues.add(IssueKind.TIME_NOT_RISING, rows.line(row), rows.name());
             return;
         }
-        if (best < 0) {
-            best = devices.size();
-            devices.add(new Sampled(rows.layout().paths()));
-            lastTimes.add(time);
+        if (taker == null) {
+            taker = new Device(rows);
+            devices.add(taker);
         }
-        lastTimes.set(best, time);
-        Sampled device = devices.get(best);
-        device.begin(time, rows.line(row), Sampled.TimeOrigin.LOG);
+        taker.behind += behind ? 1 : 0;
+        taker.last = time;
+        taker.samples.begin(time, rows.line(row), Sampled.TimeOrigin.LOG);
         for (int path = 0; path < values.length; path++) {
-            device.put(path, values[path]);
+            taker.samples.put(path, values[path]);
         }
     }
 
-    private List<Sampled> significant() {
-        List<Sampled> sorted = new ArrayList<>(devices);
-        sorted.sort((a, b) -> Integer.compare(b.size(), a.size()));
+    private List<Sampled> real() {
+        List<Device> sorted = new ArrayList<>(devices);
+        sorted.sort((a, b) -> Integer.compare(b.samples.size(), a.samples.size()));
         List<Sampled> kept = new ArrayList<>();
-        for (Sampled device : sorted) {
-            if (kept.isEmpty()
-                    || (device.size() >= LEAST_ROWS
-                            && SHARE * device.size() >= kept.get(0).size())) {
-                kept.add(device);
+        for (Device device : sorted) {
+            if (kept.isEmpty() || isReal(device, kept.get(0))) {
+                kept.add(device.samples);
             } else {
-                for (int i = 0; i < device.size(); i++) {
-                    issues.add(IssueKind.TIME_NOT_RISING, device.line(i), rows.name());
+                for (int i = 0; i < device.samples.size(); i++) {
+                    issues.add(IssueKind.TIME_NOT_RISING, device.samples.line(i), rows.name());
                 }
             }
         }
         return kept;
+    }
+
+    private static boolean isReal(Device device, Sampled fullest) {
+        int size = device.samples.size();
+        int share = 2 * device.behind > size ? SHARE_BEHIND : SHARE;
+        return size >= LEAST_ROWS && share * size >= fullest.size();
     }
 }

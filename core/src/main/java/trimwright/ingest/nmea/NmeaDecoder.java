@@ -134,11 +134,11 @@ public final class NmeaDecoder {
         r.reset(layout, s.talker());
         double angle = Units.fromDegrees(inRange(s, 1, 0, 180));
         byte side = s.letter(2);
-        // Straight ahead or astern needs no side.
-        if (side == 'L') {
-            r.setValue(0, Angles.signed(-angle));
-        } else if (side == 'R' || angle == 0) {
+        // Straight ahead needs no side.
+        if (side == 'R' || angle == 0) {
             r.setValue(0, angle);
+        } else if (side == 'L') {
+            r.setValue(0, Angles.signed(-angle));
         }
         double kn = Units.fromKnots(notNegative(s, 3));
         double ms = notNegative(s, 5);

@@ -30,6 +30,8 @@ public enum NmeaLayout {
     /** Values that the longest layout has. */
     static final int MOST_VALUES = 5;
 
+    // The checker does not know that List.of gives a list that cannot change.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<String> paths;
 
     NmeaLayout(String... paths) {

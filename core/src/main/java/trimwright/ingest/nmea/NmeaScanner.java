@@ -148,7 +148,7 @@ public final class NmeaScanner {
     /** Reads the sentence that begins at start and returns the place from which to look for the next. */
     private int readSentence(byte[] bytes, int start, int to, long at, long stampNanos) {
         int star = find(bytes, (byte) '*', start + 1, to);
-        int control = findControl(bytes, start + 1, star < 0 ? to : star);
+        int control = findControl(bytes, start + 1, star < 0 ? to : Math.min(to, star + 3));
         if (control >= 0) {
             issues.add(IssueKind.CONTROL_BYTES, lines, bytes, start, to);
             return star < 0 ? to : star + 1;
