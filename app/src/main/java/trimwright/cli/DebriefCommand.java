@@ -1,0 +1,87 @@
+package trimwright.cli;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import trimwright.boatfile.BoatFile;
+import trimwright.boatfile.BoatFiles;
+import trimwright.debrief.Debrief;
+import trimwright.debrief.DebriefJson;
+import trimwright.debrief.DebriefOptions;
+import trimwright.debrief.DebriefReport;
+import trimwright.debrief.DebriefText;
+import trimwright.store.Library;
+import trimwright.store.SessionInfo;
+import trimwright.text.JsonOut;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+import trimwright.track.BoatTrack;
+import trimwright.wind.SpeedSource;
+import trimwright.wind.WindOptions;
+
+/** Debriefs one session of the library. */
+@Command(name = "debrief")
+public final class DebriefCommand implements Callable<Integer> {
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
+
+    @Mixin
+    private final LibraryOption library = new LibraryOption();
+
+    @Parameters(paramLabel = "SESSION", descriptionKey = "debrief.session")
+    private String session;
+
+    @Option(names = "--boat", paramLabel = "BOAT", descriptionKey = "debrief.boat_option")
+    private @Nullable String boat;
+
+    @Option(names = "--speed", paramLabel = "SOURCE", descriptionKey = "debrief.speed_option")
+    private @Nullable String speed;
+
+    private final Console console;
+    private final Folders folders;
+
+    public DebriefCommand(Console console, Folders folders) {
+        this.console = console;
+        this.folders = folders;
+    }
+
+    @Override
+    public Integer call() {
+        WindOptions wind = new WindOptions(WindOptions.DEFAULT.longestGap(), speedSource());
+        BoatFile file = boat == null ? null : BoatFiles.find(boat);
+        SessionInfo info;
+        List<BoatTrack> tracks;
+        try (Library shelf = Library.open(library.folder(folders))) {
+            info = shelf.getSession(session);
+            tracks = shelf.load(info);
+        }
+        DebriefReport report = Debrief.of(tracks, new DebriefOptions(file == null ? null : file.boat(), null, wind));
+        if (common.json()) {
+            ObjectNode document = file == null
+                    ? JsonOut.document(DebriefJson.SCHEMA)
+                    : JsonOut.document(DebriefJson.SCHEMA, file.hash());
+            document.put("session", info.id());
+            DebriefJson.write(report, document);
+            console.json(document);
+        } else {
+            console.text(DebriefText.of(Texts.of("debrief.title", info.id()), report));
+        }
+        return CommandRunner.DONE;
+    }
+
+    private @Nullable SpeedSource speedSource() {
+        if (speed == null) {
+            return null;
+        }
+        return switch (speed) {
+            case "over-ground" -> SpeedSource.OVER_GROUND;
+            case "through-water" -> SpeedSource.THROUGH_WATER;
+            default -> throw new UserInputException(Texts.of("debrief.no_speed", speed));
+        };
+    }
+}

@@ -1,0 +1,110 @@
+package trimwright.debrief;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import trimwright.compare.Comparison;
+import trimwright.compare.OwnBestReference;
+import trimwright.compare.Reference;
+import trimwright.compare.TargetReference;
+import trimwright.segment.Cutting;
+import trimwright.segment.FoilingRule;
+import trimwright.segment.Pieces;
+import trimwright.target.Target;
+import trimwright.target.TargetBook;
+import trimwright.target.TargetPoint;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+import trimwright.track.BoatTrack;
+import trimwright.track.Channel;
+import trimwright.track.ChannelGroup;
+import trimwright.track.ChannelSummary;
+import trimwright.wind.Quantity;
+import trimwright.wind.SailedWind;
+import trimwright.wind.SessionClock;
+import trimwright.wind.WindTrack;
+
+/** Debriefs a session: each boat by itself, all on one clock. */
+public final class Debrief {
+    /** Above the slowest foiling target by this factor a boat counts as up (chosen: no flutter at the border). */
+    private static final double CLEARLY_UP = 1.05;
+
+    private Debrief() {}
+
+    /**
+     * The debrief of those tracks, each with samples.
+     *
+     * @throws UserInputException where there is nothing to debrief, or the time stamps span more than a session can
+     */
+    public static DebriefReport of(List<BoatTrack> tracks, DebriefOptions options) {
+        SessionClock clock = clock(tracks);
+        // Boats are independent; the order of the result is that of the tracks on any number of threads.
+        List<BoatDebrief> boats =
+                tracks.parallelStream().map(track -> of(track, clock, options)).toList();
+        return new DebriefReport(clock, boats);
+    }
+
+    private static SessionClock clock(List<BoatTrack> tracks) {
+        long from = Long.MAX_VALUE;
+        long to = Long.MIN_VALUE;
+        int rate = 1;
+        for (BoatTrack track : tracks) {
+            if (track.groups().stream().allMatch(group -> group.size() == 0)) {
+                throw new UserInputException(Texts.of("debrief.no_samples", track.boat()));
+            }
+            from = Math.min(from, track.startNanos());
+            to = Math.max(to, track.endNanos());
+            rate = Math.max(rate, SailedWind.rateOf(track));
+        }
+        if (tracks.isEmpty()) {
+            throw new UserInputException(Texts.of("debrief.no_boats"));
+        }
+        double seconds = (to - from) / 1e9;
+        if (seconds * rate >= SessionClock.LARGEST_SIZE) {
+            throw new UserInputException(Texts.of("debrief.too_long", seconds / 86_400));
+        }
+        return SessionClock.covering(from, to, rate);
+    }
+
+    private static BoatDebrief of(BoatTrack track, SessionClock clock, DebriefOptions options) {
+        WindTrack wind = SailedWind.of(track, clock, options.boat(), options.wind());
+        TargetBook book = options.book();
+        FoilingRule foiling = foiling(wind, book);
+        Pieces pieces = Cutting.of(wind, foiling);
+        Reference reference =
+                book == null ? OwnBestReference.of(wind, pieces.phases()) : new TargetReference(book);
+        return new BoatDebrief(wind, foiling, pieces, Comparison.of(wind, pieces, reference), quality(track));
+    }
+
+    /** By ride height if it is logged, else by the slowest speed at which the book has the boat foiling. */
+    private static FoilingRule foiling(WindTrack wind, @Nullable TargetBook book) {
+        if (wind.has(Quantity.RIDE_HEIGHT)) {
+            return FoilingRule.ByRideHeight.DEFAULT;
+        }
+        if (book == null) {
+            return new FoilingRule.NotTold();
+        }
+        double slowest = Double.POSITIVE_INFINITY;
+        for (TargetPoint point : book.points()) {
+            Target target = point.target();
+            if (target != null && point.isFoiling()) {
+                slowest = Math.min(slowest, target.boatSpeed());
+            }
+        }
+        return Double.isInfinite(slowest)
+                ? new FoilingRule.NotTold()
+                : new FoilingRule.BySpeed(slowest, CLEARLY_UP * slowest);
+    }
+
+    private static List<ChannelSummary> quality(BoatTrack track) {
+        List<ChannelSummary> summaries = new ArrayList<>();
+        for (ChannelGroup group : track.groups()) {
+            for (Channel channel : group.channels()) {
+                summaries.add(ChannelSummary.of(group, channel, track.startNanos(), track.endNanos()));
+            }
+        }
+        summaries.sort(Comparator.comparing(ChannelSummary::path));
+        return summaries;
+    }
+}

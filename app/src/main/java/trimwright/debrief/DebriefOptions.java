@@ -1,0 +1,18 @@
+package trimwright.debrief;
+
+import org.jspecify.annotations.Nullable;
+import trimwright.boat.Boat;
+import trimwright.target.TargetBook;
+import trimwright.wind.WindOptions;
+
+/**
+ * What a debrief is made with.
+ *
+ * @param boat the boats' description, or null: then wind stays at the sensor's height
+ * @param book targets to judge by, or null: then each boat is judged by its own best
+ * @param wind how wind is found
+ */
+public record DebriefOptions(@Nullable Boat boat, @Nullable TargetBook book, WindOptions wind) {
+    /** Neither boat file nor targets. */
+    public static final DebriefOptions WITHOUT_BOAT = new DebriefOptions(null, null, WindOptions.DEFAULT);
+}

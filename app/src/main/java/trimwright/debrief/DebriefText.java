@@ -1,0 +1,255 @@
+package trimwright.debrief;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import trimwright.compare.Cause;
+import trimwright.compare.CompareCaveat;
+import trimwright.compare.Interval;
+import trimwright.compare.LegLedger;
+import trimwright.compare.PhaseResult;
+import trimwright.segment.FoilingRule;
+import trimwright.segment.Leg;
+import trimwright.segment.Phase;
+import trimwright.segment.Span;
+import trimwright.segment.Tack;
+import trimwright.segment.Turn;
+import trimwright.text.TextTable;
+import trimwright.text.Texts;
+import trimwright.track.ChannelSummary;
+import trimwright.track.Quality;
+import trimwright.units.Units;
+import trimwright.wind.Quantity;
+import trimwright.wind.SpeedSource;
+import trimwright.wind.WindCaveat;
+import trimwright.wind.WindTrack;
+
+/** The debrief for a terminal: compact tables, knots and degrees, what is doubtful said in words. */
+public final class DebriefText {
+    private static final DateTimeFormatter TIME =
+            DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT).withZone(ZoneOffset.UTC);
+    private static final String NONE = "-";
+
+    /** A channel is listed among the doubtful ones below this share of its time (chosen). */
+    private static final double WELL_COVERED = 0.98;
+
+    private final BoatDebrief boat;
+    private final WindTrack wind;
+
+    private DebriefText(BoatDebrief boat) {
+        this.boat = boat;
+        this.wind = boat.wind();
+    }
+
+    /** @param title what is debriefed, the first line */
+    public static String of(String title, DebriefReport report) {
+        StringBuilder text = new StringBuilder(title).append('\n');
+        for (BoatDebrief boat : report.boats()) {
+            text.append('\n').append(new DebriefText(boat).text());
+        }
+        return text.append('\n').append(Texts.of("debrief.caution")).append('\n').toString();
+    }
+
+    private String text() {
+        StringBuilder text = new StringBuilder(head());
+        section(text, "debrief.legs", legs());
+        section(text, "debrief.ledger", ledger());
+        section(text, "debrief.turns", turns());
+        section(text, "debrief.phases", phases());
+        section(text, "debrief.data", data());
+        return text.toString();
+    }
+
+    private static void section(StringBuilder text, String key, TextTable table) {
+        text.append('\n').append(Texts.of(key)).append('\n');
+        text.append(table.isEmpty() ? Texts.of(key + ".none") + "\n" : table.text());
+    }
+
+    private String head() {
+        StringBuilder head = new StringBuilder();
+        head.append(Texts.of(
+                        "debrief.boat",
+                        boat.boat(),
+                        time(0),
+                        time(wind.size() - 1),
+                        wind.clock().seconds(wind.size() - 1) / 60,
+                        1 / wind.clock().step()))
+                .append('\n');
+        String against = boat.comparison().reference();
+        head.append(Texts.of("debrief.reference." + against)).append('\n');
+        boolean ground = wind.speedSource() == SpeedSource.OVER_GROUND;
+        head.append(Texts.of(
+                        ground ? "debrief.speed.over_ground" : "debrief.speed.through_water",
+                        Texts.of("debrief.reason." + DebriefJson.word(wind.speedReason()))))
+                .append('\n');
+        head.append(Texts.of("debrief.smoothing", wind.noise().smoothingTime())).append('\n');
+        List<String> doubts = new ArrayList<>();
+        for (WindCaveat caveat : wind.caveats()) {
+            doubts.add(Texts.of("debrief.caveat." + DebriefJson.word(caveat)));
+        }
+        if (boat.foiling() instanceof FoilingRule.NotTold) {
+            doubts.add(Texts.of("debrief.caveat.foiling_not_told"));
+        } else if (boat.foiling() instanceof FoilingRule.BySpeed) {
+            doubts.add(Texts.of("debrief.caveat.foiling_told_by_speed"));
+        }
+        doubts.forEach(doubt -> head.append("  - ").append(doubt).append('\n'));
+        return head.toString();
+    }
+
+    private TextTable legs() {
+        TextTable table = new TextTable(Texts.of("debrief.legs.head"));
+        List<Leg> legs = boat.pieces().legs();
+        for (int i = 0; i < legs.size(); i++) {
+            Leg leg = legs.get(i);
+            Span span = leg.span();
+            double vmg = leg.kind().windwardSign() * Units.toKnots(wind.mean(Quantity.VMG, span.from(), span.to()));
+            table.row(List.of(
+                    Integer.toString(i + 1),
+                    time(span.from()),
+                    seconds(span),
+                    Texts.of("debrief.kind." + DebriefJson.word(leg.kind())),
+                    spread(ShownQuantities.TWS, span, Tack.STARBOARD, "%.1f+-%.1f"),
+                    spread(ShownQuantities.TWD, span, Tack.STARBOARD, "%03.0f+-%.0f"),
+                    mean(ShownQuantities.BOAT_SPEED, span, Tack.STARBOARD, "%.1f"),
+                    number("%.1f", vmg),
+                    number("%.0f", leg.distance())));
+        }
+        return table;
+    }
+
+    private TextTable ledger() {
+        TextTable table = new TextTable(Texts.of("debrief.ledger.head"));
+        for (int i = 0; i < boat.comparison().ledgers().size(); i++) {
+            LegLedger ledger = boat.comparison().ledgers().get(i);
+            Map<Cause, Double> loss = new EnumMap<>(Cause.class);
+            ledger.lines().forEach(line -> loss.put(line.cause(), line.loss()));
+            List<String> cells = new ArrayList<>();
+            cells.add(Integer.toString(i + 1));
+            cells.add(number("%.1f", ledger.total() - loss.getOrDefault(Cause.UNJUDGED, 0.0)));
+            for (Cause cause : Cause.values()) {
+                cells.add(number("%.1f", loss.getOrDefault(cause, 0.0)));
+            }
+            table.row(cells);
+        }
+        return table;
+    }
+
+    private TextTable turns() {
+        TextTable table = new TextTable(Texts.of("debrief.turns.head"));
+        List<Turn> turns = boat.pieces().turns();
+        for (int i = 0; i < turns.size(); i++) {
+            Turn turn = turns.get(i);
+            Turn.Recovery recovery = turn.recovery();
+            Double reached = boat.comparison().secondsToReference().get(i);
+            String lost = recovery == null ? NONE : number("%.0f", recovery.metresLost());
+            table.row(List.of(
+                    Integer.toString(i + 1),
+                    time(turn.span().from()),
+                    Texts.of("debrief.kind." + DebriefJson.word(turn.kind())),
+                    Texts.of("debrief.tack." + DebriefJson.word(turn.entryTack())),
+                    seconds(turn.span()),
+                    number("%.0f", Units.toDegrees(Math.abs(turn.rates().angle()))),
+                    number("%.0f", Units.toDegrees(turn.rates().greatest())),
+                    number("%.1f", Units.toKnots(turn.entrySpeed())),
+                    number("%.1f", Units.toKnots(turn.minimumSpeed())),
+                    number("%.1f", Units.toKnots(turn.exitSpeed())),
+                    recovery != null && !recovery.isComplete() ? ">" + lost : lost,
+                    reached == null ? NONE : number("%.0f", reached)));
+        }
+        return table;
+    }
+
+    private TextTable phases() {
+        TextTable table = new TextTable(Texts.of("debrief.phases.head"));
+        List<PhaseResult> results = boat.comparison().phases();
+        for (int i = 0; i < results.size(); i++) {
+            PhaseResult result = results.get(i);
+            Phase phase = result.phase();
+            Span span = phase.span();
+            Tack tack = phase.tack();
+            table.row(List.of(
+                    Integer.toString(i + 1),
+                    Integer.toString(DebriefJson.legOf(boat.pieces().legs(), phase)),
+                    time(span.from()),
+                    seconds(span),
+                    Texts.of("debrief.tack." + DebriefJson.word(tack)),
+                    mean(ShownQuantities.TWS, span, tack, "%.1f"),
+                    mean(ShownQuantities.TWA, span, tack, "%.0f"),
+                    mean(ShownQuantities.AWA, span, tack, "%.0f"),
+                    mean(ShownQuantities.BOAT_SPEED, span, tack, "%.1f"),
+                    number("%.1f", Units.toKnots(result.made())),
+                    against(result),
+                    mean(ShownQuantities.HEEL, span, tack, "%.1f"),
+                    mean(ShownQuantities.RIDE_HEIGHT, span, tack, "%.2f"),
+                    mean(ShownQuantities.CAMBER, span, tack, "%.1f"),
+                    mean(ShownQuantities.TWIST, span, tack, "%.1f"),
+                    mean(ShownQuantities.SHEET, span, tack, "%.1f"),
+                    mean(ShownQuantities.SHEET_LOAD, span, tack, "%.0f")));
+        }
+        return table;
+    }
+
+    private static String against(PhaseResult result) {
+        Interval difference = result.difference();
+        if (difference == null) {
+            return NONE;
+        }
+        Set<CompareCaveat> caveats = new TreeSet<>(result.caveats());
+        return String.format(
+                Locale.ROOT,
+                "%+.1f (%+.1f..%+.1f)%s",
+                Units.toKnots(difference.mean()),
+                Units.toKnots(difference.low()),
+                Units.toKnots(difference.high()),
+                caveats.isEmpty() ? "" : " ?");
+    }
+
+    /** Channels with something to say against them; the others are one number. */
+    private TextTable data() {
+        TextTable table = new TextTable(Texts.of("debrief.data.head"));
+        for (ChannelSummary summary : boat.quality()) {
+            String marks = summary.marked().entrySet().stream()
+                    .map(entry -> entry.getValue() + " " + Texts.of("debrief.mark." + DebriefJson.word(entry.getKey())))
+                    .collect(Collectors.joining(", "));
+            if (summary.coverage() < WELL_COVERED || summary.gaps() > 0 || !marks.isEmpty()) {
+                table.row(List.of(
+                        summary.path(),
+                        number("%.1f", summary.rate()),
+                        number("%.0f", 100 * summary.coverage()),
+                        Integer.toString(summary.gaps()),
+                        number("%.0f", summary.longestGap()),
+                        marks.isEmpty() ? NONE : marks));
+            }
+        }
+        return table;
+    }
+
+    private String time(int i) {
+        return TIME.format(Instant.ofEpochSecond(0, wind.clock().timeNanos(i)));
+    }
+
+    private String seconds(Span span) {
+        return number("%.0f", span.length() * wind.clock().step());
+    }
+
+    private String mean(Shown shown, Span span, Tack tack, String format) {
+        return number(format, shown.mean(wind, span, tack));
+    }
+
+    private String spread(Shown shown, Span span, Tack tack, String format) {
+        double mean = shown.mean(wind, span, tack);
+        return Double.isNaN(mean) ? NONE : String.format(Locale.ROOT, format, mean, shown.deviation(wind, span));
+    }
+
+    private static String number(String format, double value) {
+        return Double.isNaN(value) ? NONE : String.format(Locale.ROOT, format, value);
+    }
+}
