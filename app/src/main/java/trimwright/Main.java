@@ -13,6 +13,7 @@ import trimwright.cli.BoatExportCommand;
 import trimwright.cli.CommandGroup;
 import trimwright.cli.CommandRunner;
 import trimwright.cli.Console;
+import trimwright.cli.DebriefCommand;
 import trimwright.cli.Folders;
 import trimwright.cli.ProgressStyle;
 import trimwright.cli.WhereCommand;
@@ -37,6 +38,7 @@ public final class Main {
         Folders folders = Folders.from(environment, Path.of(System.getProperty("user.home")));
         List<Callable<Integer>> commands = List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
+                new DebriefCommand(console, folders),
                 new WhereCommand(console, folders));
         return new CommandRunner(commands, out, err);
     }

@@ -40,8 +40,17 @@ public final class FixedDecimals extends JsonGeneratorDelegate {
         return new FixedDecimals(generator);
     }
 
-    /** Decimals of a number under that key: {@code latitude_deg} and {@code longitude_deg} 7, others by their unit. */
+    /** Of the time ledger: its lines must add up to its total in the file as they do inside. */
+    private static final int LEDGER = 9;
+
+    /**
+     * Decimals of a number under that key: {@code latitude_deg} and {@code longitude_deg} 7, {@code loss_s} and
+     * {@code total_s} 9, others by their unit.
+     */
     public static int of(String key) {
+        if (key.equals("loss_s") || key.equals("total_s")) {
+            return LEDGER;
+        }
         if (key.endsWith("latitude_deg") || key.endsWith("longitude_deg")) {
             return 7;
         }

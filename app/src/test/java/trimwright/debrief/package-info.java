@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.debrief;
+
+import org.jspecify.annotations.NullMarked;
