@@ -72,8 +72,7 @@ public final class Debrief {
         TargetBook book = options.book();
         FoilingRule foiling = foiling(wind, book);
         Pieces pieces = Cutting.of(wind, foiling);
-        Reference reference =
-                book == null ? OwnBestReference.of(wind, pieces.phases()) : new TargetReference(book);
+        Reference reference = book == null ? OwnBestReference.of(wind, pieces.phases()) : new TargetReference(book);
         return new BoatDebrief(wind, foiling, pieces, Comparison.of(wind, pieces, reference), quality(track));
     }
 

@@ -107,10 +107,15 @@ public final class DebriefJson {
             node.putNull("lost_m").putNull("vmg_back_s").putNull("vmg_came_back");
         } else {
             node.put("lost_m", recovery.metresLost());
-            node.put("vmg_back_s", (recovery.until() - turn.span().from()) * wind.clock().step());
+            node.put(
+                    "vmg_back_s",
+                    (recovery.until() - turn.span().from()) * wind.clock().step());
             node.put("vmg_came_back", recovery.isComplete());
         }
-        number(node, "reference_reached_s", boat.comparison().secondsToReference().get(index));
+        number(
+                node,
+                "reference_reached_s",
+                boat.comparison().secondsToReference().get(index));
     }
 
     private static void phase(WindTrack wind, List<Leg> legs, int index, PhaseResult result, ObjectNode node) {
@@ -179,7 +184,11 @@ public final class DebriefJson {
     private static void meanAndSpread(WindTrack wind, Shown shown, Span span, Tack tack, ObjectNode node) {
         if (wind.has(shown.quantity())) {
             number(node, shown.keyWithUnit(), shown.mean(wind, span, tack));
-            number(node, shown.key() + "_sd" + shown.keyWithUnit().substring(shown.key().length()), shown.deviation(wind, span));
+            number(
+                    node,
+                    shown.key() + "_sd"
+                            + shown.keyWithUnit().substring(shown.key().length()),
+                    shown.deviation(wind, span));
         }
     }
 

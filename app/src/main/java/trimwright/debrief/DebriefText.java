@@ -25,7 +25,6 @@ import trimwright.segment.Turn;
 import trimwright.text.TextTable;
 import trimwright.text.Texts;
 import trimwright.track.ChannelSummary;
-import trimwright.track.Quality;
 import trimwright.units.Units;
 import trimwright.wind.Quantity;
 import trimwright.wind.SpeedSource;
@@ -55,7 +54,10 @@ public final class DebriefText {
         for (BoatDebrief boat : report.boats()) {
             text.append('\n').append(new DebriefText(boat).text());
         }
-        return text.append('\n').append(Texts.of("debrief.caution")).append('\n').toString();
+        return text.append('\n')
+                .append(Texts.of("debrief.caution"))
+                .append('\n')
+                .toString();
     }
 
     private String text() {

@@ -34,9 +34,9 @@ class DebriefCommandTest {
                 .wind(t -> 8 + 0.5 * Math.sin(t / 20), t -> 5 * Math.sin(t / 47))
                 .heading(t -> t < 120
                         ? -45
-                        : t < 250 ? Math.min(45, -45 + 10 * (t - 120)) : t < 380
-                                ? Math.min(140, 45 + 10 * (t - 250))
-                                : Math.min(220, 140 + 10 * (t - 380)))
+                        : t < 250
+                                ? Math.min(45, -45 + 10 * (t - 120))
+                                : t < 380 ? Math.min(140, 45 + 10 * (t - 250)) : Math.min(220, 140 + 10 * (t - 380)))
                 .speed(t -> t > 120 && t < 135 ? 6 : t > 300 && t < 310 ? 5 : 11 + Math.sin(t / 9))
                 .attitude(t -> t < 129 ? 4 : -4, t -> 1)
                 .with(Paths.RIDE_HEIGHT, t -> t > 300 && t < 310 ? 0 : 0.9)
@@ -92,7 +92,10 @@ class DebriefCommandTest {
 
     @Test
     void ledgerLinesAddUpInTheFileToo() throws IOException {
-        JsonNode boat = new ObjectMapper().readTree(debrief("--json").out()).path("boats").get(0);
+        JsonNode boat = new ObjectMapper()
+                .readTree(debrief("--json").out())
+                .path("boats")
+                .get(0);
         assertEquals(2, boat.path("ledger").size());
         for (JsonNode leg : boat.path("ledger")) {
             double sum = 0;
