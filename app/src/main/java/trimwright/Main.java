@@ -16,6 +16,7 @@ import trimwright.cli.Console;
 import trimwright.cli.DebriefCommand;
 import trimwright.cli.Folders;
 import trimwright.cli.ProgressStyle;
+import trimwright.cli.ServeCommand;
 import trimwright.cli.WhereCommand;
 
 /** Wiring of the program: the only place where parts are put together. */
@@ -39,6 +40,7 @@ public final class Main {
         List<Callable<Integer>> commands = List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
                 new DebriefCommand(console, folders),
+                new ServeCommand(console, folders),
                 new WhereCommand(console, folders));
         return new CommandRunner(commands, out, err);
     }
