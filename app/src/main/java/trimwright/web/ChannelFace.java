@@ -56,6 +56,10 @@ record ChannelFace(String lane, String unit, Turn turn) {
         know("wing", "deg", Turn.NONE, Paths.CAMBER, Paths.TWIST, Paths.SHEET);
         know("load", "n", Turn.NONE, Paths.SHEET_LOAD);
         know("steering", "deg", Turn.NONE, Paths.RUDDER, Paths.LEEWAY, Paths.RATE_OF_TURN);
+        know("wind_speed", "kn", Turn.NONE, "debrief.tws", "debrief.raw_tws");
+        know("wind_angle", "deg", Turn.SIGNED, "debrief.twa", "debrief.course_twa");
+        know("direction", "deg", Turn.COMPASS, "debrief.twd", "debrief.raw_twd");
+        know("speed", "kn", Turn.NONE, "debrief.vmg");
         know("surroundings", "deg_c", Turn.NONE, Paths.AIR_TEMPERATURE, Paths.WATER_TEMPERATURE);
         know("surroundings", "hpa", Turn.NONE, Paths.AIR_PRESSURE);
     }

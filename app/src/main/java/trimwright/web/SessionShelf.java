@@ -1,6 +1,7 @@
 package trimwright.web;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import trimwright.store.BoatInfo;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
 import trimwright.text.Texts;
+import trimwright.track.BoatTrack;
 
 /** The library's sessions, with the tracks that were looked at last kept in memory. */
 public final class SessionShelf {
@@ -26,7 +28,7 @@ public final class SessionShelf {
 
     List<SessionInfo> list() {
         List<SessionInfo> newestFirst = new ArrayList<>(library.sessions());
-        java.util.Collections.reverse(newestFirst);
+        Collections.reverse(newestFirst);
         return newestFirst;
     }
 
@@ -36,6 +38,11 @@ public final class SessionShelf {
             throw Refusal.notFound(Texts.of("web.refuse.session", id));
         }
         return session;
+    }
+
+    /** All recorded channels of all boats, for work on them; not kept. */
+    List<BoatTrack> load(SessionInfo session) {
+        return library.load(session);
     }
 
     ChartTrack track(SessionInfo session, String boat) {

@@ -16,15 +16,17 @@ public final class Workbench implements AutoCloseable {
     private static final int THREADS = 16;
 
     private final Javalin server;
+    private final List<Routes> all;
 
-    private Workbench(Javalin server) {
+    private Workbench(Javalin server, List<Routes> all) {
         this.server = server;
+        this.all = all;
     }
 
     /**
      * Starts to answer.
      *
-     * @param services what there is to show
+     * @param services what there is to show; closed with the workbench
      * @param port on 127.0.0.1; 0 for any free one
      * @throws UserInputException if another program has that port
      */
@@ -42,7 +44,7 @@ public final class Workbench implements AutoCloseable {
         } catch (JavalinBindException e) {
             throw new UserInputException(Texts.of("web.port_in_use", port), e);
         }
-        return new Workbench(server);
+        return new Workbench(server, all);
     }
 
     private static void configure(JavalinConfig config, List<Routes> all) {
@@ -68,5 +70,6 @@ public final class Workbench implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        all.forEach(Routes::close);
     }
 }

@@ -54,7 +54,7 @@ export function Bands({ view, pieces, onPick }) {
             <text class="group" x="4" y=${row * ROW + 13}>${t(`web.debrief.group.${group}`)}</text>
             ${pieces.filter((piece) => piece.group === group && piece.to > from && piece.from < to).map((piece) => {
               const w = Math.max(1.5, x(piece.to) - x(piece.from));
-              const name = wordFor(`web.kind.${piece.kind}`, piece.kind);
+              const name = wordFor(`debrief.kind.${piece.kind}`, t(`web.debrief.group.${piece.group}`));
               return html`
                 <g class=${`piece ${piece.group} ${piece.kind}`} onClick=${() => onPick(piece)}>
                   <rect x=${x(piece.from)} y=${row * ROW + 1} width=${w} height=${ROW - 3} rx="2"><title>${name} ${timeOfDay(piece.from)}</title></rect>

@@ -10,7 +10,7 @@ const WAIT_MILLIS = 60;
  * Columns of the given channels for what the view shows.
  * @returns {{paths: string[], times: Float64Array[], values: Float64Array[]}|null}
  */
-export function useColumns(base, paths, view, width) {
+export function useColumns(base, reference, paths, view, width) {
   const { from, to } = useStore(view);
   const [data, setData] = useState(null);
   const have = useRef(null);
@@ -28,7 +28,7 @@ export function useColumns(base, paths, view, width) {
       const last = Math.min(view.whole.to, to + AROUND * span);
       const buckets = Math.max(50, Math.round((width * (last - first)) / span));
       try {
-        const columns = await getColumns(`${base}/chart${query({ from: first, to: last, buckets, channel: paths })}`, { signal: abort.signal });
+        const columns = await getColumns(`${base}/chart${query({ ...reference, from: first, to: last, buckets, channel: paths })}`, { signal: abort.signal });
         have.current = { wanted, base, from: first, to: last, width };
         setData({ paths, times: paths.map((_, i) => columns[2 * i]), values: paths.map((_, i) => columns[2 * i + 1]) });
       } catch (fault) {

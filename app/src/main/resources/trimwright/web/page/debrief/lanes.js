@@ -11,9 +11,9 @@ import { Lane, LEFT, RIGHT } from './lane.js';
 const HEAD = 22;
 const TIME_AXIS = 26;
 
-export function Lanes({ base, lanes, view, pieces }) {
+export function Lanes({ base, reference, lanes, view, pieces }) {
   const [ref, size] = useSize();
-  const data = useColumns(base, lanes.flatMap((lane) => lane.channels.map((channel) => channel.path)), view, Math.max(0, size.width - LEFT - RIGHT));
+  const data = useColumns(base, reference, lanes.flatMap((lane) => lane.channels.map((channel) => channel.path)), view, Math.max(0, size.width - LEFT - RIGHT));
   useEffect(() => bindGestures(ref.current, { view, left: LEFT, right: RIGHT }), [view]);
   const each = Math.max(84, Math.floor((size.height - TIME_AXIS) / Math.max(1, lanes.length)) - HEAD);
   return html`

@@ -1,20 +1,27 @@
 // Debrief: one session of one boat over time.
 import { html, useMemo, useState } from '../dom.js';
 import { choose, follow } from '../address.js';
-import { getJson } from '../api.js';
+import { getJson, query } from '../api.js';
 import { useStore } from '../store.js';
 import { day, duration, timeOfDay } from '../format.js';
 import { t, wordFor } from '../text.js';
 import { useAnswer } from '../hooks.js';
-import { Fault } from '../shell.js';
+import { Fault, Waiting } from '../shell.js';
 import { Bands, Overview } from './bands.js';
 import { channelName } from './lane.js';
+import { Findings } from './findings.js';
 import { Lanes } from './lanes.js';
+import { piecesOf } from './pieces.js';
+import { useReport } from './report.js';
 import { Track } from './track.js';
 import { createView } from './view.js';
 
 const NO_PIECES = [];
-const FIRST_LANES = ['speed', 'wind_speed', 'wind_angle', 'direction', 'wing'];
+/** What is drawn at first, where the log has it. */
+const FIRST = [
+  'navigation.speedOverGround', 'navigation.speedThroughWater', 'environment.wind.speedApparent', 'debrief.tws', 'environment.wind.angleApparent', 'debrief.twa',
+  'navigation.headingTrue', 'navigation.courseOverGroundTrue', 'debrief.twd', 'sails.wing.camber', 'sails.wing.twist', 'sails.wing.sheet', 'navigation.rideHeight',
+];
 
 export function Place({ item, choice }) {
   const session = useAnswer((signal) => getJson(`/api/sessions/${encodeURIComponent(item ?? 'latest')}`, { signal }), [item]);
@@ -33,29 +40,58 @@ function NoSession() {
 function Session({ session, boat, choice }) {
   const base = `/api/sessions/${encodeURIComponent(session.id)}/boats/${encodeURIComponent(boat)}`;
   const view = useMemo(() => createView(session.start_s, session.end_s), [base]);
-  const channels = useAnswer((signal) => getJson(`${base}/channels`, { signal }), [base]);
+  const reference = { boat: choice.boat, wing: choice.wing };
+  const { report, work, fault } = useReport(session.id, reference);
+  const found = report?.boats.find((one) => one.boat === boat) ?? null;
+  const pieces = useMemo(() => (found ? piecesOf(report, found) : NO_PIECES), [found]);
+  // Asked again when the debrief is made: it adds channels of its own.
+  const channels = useAnswer((signal) => getJson(`${base}/channels${query(reference)}`, { signal }), [base, found]);
   const [picked, setPicked] = useState(null);
-  const pieces = NO_PIECES;
   if (channels.fault) return html`<${Fault} fault=${channels.fault} />`;
   if (!channels.value) return null;
   const chosen = picked ?? firstChannels(channels.value);
   const lanes = lanesOf(channels.value, chosen);
   return html`
-    <${Head} session=${session} boat=${boat} view=${view} channels=${channels.value} chosen=${chosen} setPicked=${setPicked} />
+    <${Head} session=${session} boat=${boat} view=${view} channels=${channels.value} chosen=${chosen} setPicked=${setPicked} choice=${choice} />
     <div class="debrief-grid">
       <section class="panel charts" aria-label=${t('web.debrief.charts')}>
         <${Overview} view=${view} pieces=${pieces} />
         <${Bands} view=${view} pieces=${pieces} onPick=${(piece) => view.showPiece(piece.from, piece.to)} />
-        <${Lanes} base=${base} lanes=${lanes} view=${view} pieces=${pieces} />
+        <${Lanes} base=${base} reference=${reference} lanes=${lanes} view=${view} pieces=${pieces} />
         <${Keys} />
       </section>
       <aside class="side">
         <section class="panel track-panel"><${Track} base=${base} view=${view} pieces=${pieces} /></section>
+        ${fault && html`<${Fault} fault=${fault} />`}
+        ${!report && !fault && html`<${Making} work=${work} />`}
+        ${found && html`<${Findings} boat=${found} pieces=${pieces} view=${view} />`}
       </aside>
     </div>`;
 }
 
-function Head({ session, boat, view, channels, chosen, setPicked }) {
+function Making({ work }) {
+  return html`<section class="panel"><${Waiting} text=${t('web.debrief.making')} />
+    ${work?.total > 1 && html`<progress value=${work.done} max=${work.total} aria-label=${t('web.debrief.making')} />`}</section>`;
+}
+
+/** What the speed is held against: the boat's own best, or the targets of a boat file and wing. */
+function ReferencePicker({ choice }) {
+  const boats = useAnswer((signal) => getJson('/api/boats', { signal }), []);
+  const pick = (value) => {
+    const [boat, wing] = value.split('/');
+    choose({ boat: boat || null, wing: wing || null });
+  };
+  return html`
+    <label class="field">${t('web.debrief.reference')}
+      <select value=${choice.boat ? `${choice.boat}/${choice.wing}` : ''} onChange=${(e) => pick(e.target.value)}>
+        <option value="">${t('web.debrief.own_best')}</option>
+        ${boats.value?.boats.filter((one) => !one.faults.length).flatMap((one) => one.wings.map((wing) =>
+          html`<option value=${`${one.id}/${wing.id}`}>${t('web.debrief.targets_of', { boat: one.title, wing: wing.id })}</option>`))}
+      </select>
+    </label>`;
+}
+
+function Head({ session, boat, view, channels, chosen, setPicked, choice }) {
   const { from, to } = useStore(view);
   const whole = from <= view.whole.from && to >= view.whole.to;
   return html`
@@ -65,6 +101,7 @@ function Head({ session, boat, view, channels, chosen, setPicked }) {
         ? html`<label class="field">${t('web.debrief.boat')}
             <select value=${boat} onChange=${(e) => choose({ of: e.target.value })}>${session.boats.map((one) => html`<option value=${one.boat}>${one.boat}</option>`)}</select></label>`
         : html`<span>${boat}</span>`}
+      <${ReferencePicker} choice=${choice} />
       <output class="window-shown">${day(from)} ${timeOfDay(from)} \u2013 ${timeOfDay(to)} ${t('web.library.utc')} (${duration(to - from)})</output>
       <button onClick=${view.all} disabled=${whole}>${t('web.debrief.whole')}</button>
       <span class="grow"></span>
@@ -87,9 +124,8 @@ function ChannelPicker({ channels, chosen, setPicked }) {
     </details>`;
 }
 
-/** What is drawn at first: the boat's own channels of the lanes that every debrief starts from. */
 function firstChannels({ channels }) {
-  return channels.filter((channel) => FIRST_LANES.includes(channel.lane) && !channel.path.includes('@')).map((channel) => channel.path);
+  return channels.map((channel) => channel.path).filter((path) => FIRST.includes(path));
 }
 
 /** Chosen channels by lane; those of no known lane get one each. */
