@@ -3,7 +3,7 @@ import { html, useMemo, useState } from '../dom.js';
 import { choose, follow } from '../address.js';
 import { getJson, query } from '../api.js';
 import { useStore } from '../store.js';
-import { day, duration, timeOfDay } from '../format.js';
+import { duration, timeOfDay } from '../format.js';
 import { t, wordFor } from '../text.js';
 import { useAnswer } from '../hooks.js';
 import { Fault, Waiting } from '../shell.js';
@@ -102,7 +102,7 @@ function Head({ session, boat, view, channels, chosen, setPicked, choice }) {
             <select value=${boat} onChange=${(e) => choose({ of: e.target.value })}>${session.boats.map((one) => html`<option value=${one.boat}>${one.boat}</option>`)}</select></label>`
         : html`<span>${boat}</span>`}
       <${ReferencePicker} choice=${choice} />
-      <output class="window-shown">${day(from)} ${timeOfDay(from)} \u2013 ${timeOfDay(to)} ${t('web.library.utc')} (${duration(to - from)})</output>
+      <output class="window-shown">${timeOfDay(from)} \u2013 ${timeOfDay(to)} ${t('web.library.utc')} (${duration(to - from)})</output>
       <button onClick=${view.all} disabled=${whole}>${t('web.debrief.whole')}</button>
       <span class="grow"></span>
       <${ChannelPicker} channels=${channels} chosen=${chosen} setPicked=${setPicked} />
