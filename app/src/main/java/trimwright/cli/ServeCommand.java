@@ -15,6 +15,8 @@ import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.web.BoatRoutes;
 import trimwright.web.BoatShelf;
+import trimwright.web.DebriefShelf;
+import trimwright.web.Routes;
 import trimwright.web.SessionRoutes;
 import trimwright.web.SessionShelf;
 import trimwright.web.Workbench;
@@ -64,6 +66,12 @@ public final class ServeCommand implements Callable<Integer> {
             new CountDownLatch(1).await();
         }
         return CommandRunner.DONE;
+    }
+
+    private List<Routes> services(Library opened) {
+        BoatShelf shelf = new BoatShelf(boats);
+        SessionShelf sessions = new SessionShelf(opened);
+        return List.of(new BoatRoutes(shelf), new SessionRoutes(sessions, new DebriefShelf(sessions, shelf)));
     }
 
     private void announce(Workbench workbench) {

@@ -70,6 +70,11 @@ record ChannelFace(String lane, String unit, Turn turn) {
         return KNOWN.getOrDefault(at < 0 ? path : path.substring(0, at), new ChannelFace("other", "", Turn.NONE));
     }
 
+    /** Whether anything is known here of the channel. */
+    static boolean isKnown(String path) {
+        return !of(path).lane().equals("other");
+    }
+
     /** From the inner unit to what people read. */
     double shown(double value) {
         return switch (unit) {

@@ -23,15 +23,18 @@ public final class SessionRoutes implements Routes {
     private static final double LAST_SECOND = 4_000_000_000.0;
 
     private final SessionShelf shelf;
+    private final DebriefShelf debriefs;
 
-    public SessionRoutes(SessionShelf shelf) {
+    public SessionRoutes(SessionShelf shelf, DebriefShelf debriefs) {
         this.shelf = shelf;
+        this.debriefs = debriefs;
     }
 
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get("/api/sessions", this::sendSessions);
         routes.get("/api/sessions/{session}", this::sendSession);
+        routes.get("/api/sessions/{session}/debrief", ctx -> debriefs.answer(ctx, session(ctx)));
         routes.get("/api/sessions/{session}/boats/{boat}/channels", this::sendChannels);
         routes.get("/api/sessions/{session}/boats/{boat}/chart", this::sendChart);
         routes.get("/api/sessions/{session}/boats/{boat}/track", this::sendTrack);
@@ -46,7 +49,7 @@ public final class SessionRoutes implements Routes {
 
     private void sendSession(Context ctx) {
         ObjectNode document = JsonOut.document("session/1");
-        describe(document, shelf.get(ctx.pathParam("session")));
+        describe(document, session(ctx));
         Json.send(ctx, document);
     }
 
@@ -82,26 +85,38 @@ public final class SessionRoutes implements Routes {
         ArrayNode lanes = document.putArray("lanes");
         ChannelFace.LANES.forEach(lanes::add);
         ArrayNode channels = document.putArray("channels");
-        for (String path : track.paths()) {
-            ChannelFace face = ChannelFace.of(path);
-            channels.addObject()
-                    .put("path", path)
-                    .put("lane", face.lane())
-                    .put("unit", face.unit())
-                    .put("turn", face.turn().name().toLowerCase(Locale.ROOT));
+        track.paths().forEach(path -> describe(channels.addObject(), path));
+        ChartTrack found = findSeries(ctx);
+        if (found != null) {
+            // Its other series are the recorded channels again, on the session's clock.
+            found.paths().stream()
+                    .filter(ChannelFace::isKnown)
+                    .forEach(path -> describe(channels.addObject(), path));
         }
         Json.send(ctx, document);
+    }
+
+    private static void describe(ObjectNode node, String path) {
+        ChannelFace face = ChannelFace.of(path);
+        node.put("path", path);
+        node.put("lane", face.lane());
+        node.put("unit", face.unit());
+        node.put("turn", face.turn().name().toLowerCase(Locale.ROOT));
     }
 
     /** For each channel asked for, in that order: a column of times (s since 1970) and one of values. */
     private void sendChart(Context ctx) {
         ChartTrack track = track(ctx);
+        ChartTrack found = findSeries(ctx);
         long from = nanos(ctx, "from");
         long to = nanos(ctx, "to");
         int buckets = (int) Query.numberOr(ctx, "buckets", 1, MOST_BUCKETS, 1000);
         List<double[]> columns = new ArrayList<>();
         for (String path : ctx.queryParams("channel")) {
-            @Nullable ChartChannel channel = track.find(path);
+            ChartChannel channel = track.find(path);
+            if (channel == null && found != null) {
+                channel = found.find(path);
+            }
             if (channel == null) {
                 throw Refusal.notFound(Texts.of("web.refuse.channel", path));
             }
@@ -126,7 +141,21 @@ public final class SessionRoutes implements Routes {
     }
 
     private ChartTrack track(Context ctx) {
-        return shelf.track(shelf.get(ctx.pathParam("session")), ctx.pathParam("boat"));
+        return shelf.track(session(ctx), ctx.pathParam("boat"));
+    }
+
+    /** What the debrief added, or null until it is made. */
+    private @Nullable ChartTrack findSeries(Context ctx) {
+        return debriefs.findSeries(ctx, session(ctx), ctx.pathParam("boat"));
+    }
+
+    private SessionInfo session(Context ctx) {
+        return shelf.get(ctx.pathParam("session"));
+    }
+
+    @Override
+    public void close() {
+        debriefs.close();
     }
 
     private static long nanos(Context ctx, String name) {

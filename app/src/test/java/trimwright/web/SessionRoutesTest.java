@@ -51,7 +51,9 @@ class SessionRoutesTest {
                     List.of(new LibraryWriter.SourcedTrack(track(), hash)),
                     List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(new byte[1]))));
         }
-        workbench = Workbench.start(List.of(new SessionRoutes(new SessionShelf(library))), 0);
+        BoatShelf boats = new BoatShelf(List.of());
+        SessionShelf sessions = new SessionShelf(library);
+        workbench = Workbench.start(List.of(new SessionRoutes(sessions, new DebriefShelf(sessions, boats))), 0);
         base = "api/sessions/2020-09-13-trial/boats/Dunlin";
     }
 

@@ -18,6 +18,9 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
+import trimwright.web.BoatRoutes;
+import trimwright.web.BoatShelf;
+import trimwright.web.DebriefShelf;
 import trimwright.web.SessionRoutes;
 import trimwright.web.SessionShelf;
 import trimwright.web.Workbench;
@@ -34,7 +37,9 @@ class DebriefBrowserTest {
         browser = new Browser();
         session = InventedSession.write(folder);
         library = Library.open(folder);
-        workbench = Workbench.start(List.of(new SessionRoutes(new SessionShelf(library))), 0);
+        BoatShelf boats = new BoatShelf(List.of());
+        SessionShelf sessions = new SessionShelf(library);
+        workbench = Workbench.start(List.of(new BoatRoutes(boats), new SessionRoutes(sessions, new DebriefShelf(sessions, boats))), 0);
     }
 
     @AfterAll

@@ -1,0 +1,33 @@
+package trimwright.web;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import trimwright.debrief.BoatDebrief;
+import trimwright.debrief.DebriefReport;
+import trimwright.debrief.DebriefSeries;
+import trimwright.track.BoatTrack;
+
+/** A debrief as pages need it: its document, and the series of each boat for charts. */
+final class MadeDebrief implements BackgroundWork.Result {
+    private final byte[] document;
+    private final Map<String, ChartTrack> series = new HashMap<>();
+
+    MadeDebrief(byte[] document, DebriefReport report) {
+        this.document = document;
+        for (BoatDebrief boat : report.boats()) {
+            BoatTrack track = new BoatTrack(boat.boat(), List.of(DebriefSeries.of(boat.wind())));
+            series.put(boat.boat(), new ChartTrack(track));
+        }
+    }
+
+    @Override
+    public byte[] document() {
+        return document;
+    }
+
+    @Nullable ChartTrack findSeries(String boat) {
+        return series.get(boat);
+    }
+}
