@@ -58,9 +58,7 @@ public final class ServeCommand implements Callable<Integer> {
             }
         }
         try (Library opened = Library.openOrCreate(library.folder(folders));
-                Workbench workbench = Workbench.start(
-                        List.of(new BoatRoutes(new BoatShelf(boats)), new SessionRoutes(new SessionShelf(opened))),
-                        port)) {
+                Workbench workbench = Workbench.start(services(opened), port)) {
             announce(workbench);
             // Nothing counts it down: the signal that ends the process does.
             new CountDownLatch(1).await();

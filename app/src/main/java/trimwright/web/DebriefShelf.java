@@ -40,7 +40,8 @@ public final class DebriefShelf implements AutoCloseable {
     }
 
     /** The series of a boat, or null where the debrief that the request speaks of is not made yet. */
-    @Nullable ChartTrack findSeries(Context ctx, SessionInfo session, String boat) {
+    @Nullable
+    ChartTrack findSeries(Context ctx, SessionInfo session, String boat) {
         MadeDebrief made = work.find(against(ctx).key(session));
         return made == null ? null : made.findSeries(boat);
     }
@@ -54,9 +55,8 @@ public final class DebriefShelf implements AutoCloseable {
         BoatFile file = against.boat();
         DebriefOptions options = new DebriefOptions(file == null ? null : file.boat(), null, WindOptions.DEFAULT);
         DebriefReport report = Debrief.of(sessions.load(session), options);
-        ObjectNode document = file == null
-                ? JsonOut.document(DebriefJson.SCHEMA)
-                : JsonOut.document(DebriefJson.SCHEMA, file.hash());
+        ObjectNode document =
+                file == null ? JsonOut.document(DebriefJson.SCHEMA) : JsonOut.document(DebriefJson.SCHEMA, file.hash());
         document.put("session", session.id());
         DebriefJson.write(report, document);
         try {

@@ -27,7 +27,8 @@ final class MadeDebrief implements BackgroundWork.Result {
         return document;
     }
 
-    @Nullable ChartTrack findSeries(String boat) {
+    @Nullable
+    ChartTrack findSeries(String boat) {
         return series.get(boat);
     }
 }

@@ -89,9 +89,7 @@ public final class SessionRoutes implements Routes {
         ChartTrack found = findSeries(ctx);
         if (found != null) {
             // Its other series are the recorded channels again, on the session's clock.
-            found.paths().stream()
-                    .filter(ChannelFace::isKnown)
-                    .forEach(path -> describe(channels.addObject(), path));
+            found.paths().stream().filter(ChannelFace::isKnown).forEach(path -> describe(channels.addObject(), path));
         }
         Json.send(ctx, document);
     }

@@ -124,8 +124,8 @@ class DebriefBrowserTest {
     @Test
     void anotherBoatOfTheSessionCanBePicked() {
         Page page = open(834, 1112);
-        page.locator("select").selectOption("Dunlin");
-        assertThat(page.locator("select")).hasValue("Dunlin");
+        page.getByLabel("Boat").selectOption("Dunlin");
+        assertThat(page.getByLabel("Boat")).hasValue("Dunlin");
         assertTrue(page.url().endsWith("?of=Dunlin"), page.url());
         assertThat(page.locator(".lane-box")).hasCount(2);
         Browser.keep(page, "debrief-tablet");
