@@ -48,6 +48,11 @@ public final class Clock {
         return timeline.at(position);
     }
 
+    /** The last time that the log states at or before a position and that the clock is built on. */
+    public long anchorBefore(long position) {
+        return timeline.anchorBefore(position);
+    }
+
     /** Whether a position lies so far outside the log's own times that its time is a guess. */
     public boolean isFarOutside(long position) {
         return check != null && timeline.extrapolated(position) > FAR_OUTSIDE;

@@ -53,6 +53,16 @@ public final class ClockMarks {
         return nanos.get(i);
     }
 
+    /** Whether some mark has a date or is a full time. */
+    public boolean hasAnyDate() {
+        for (int i = 0; i < size(); i++) {
+            if (hasDate(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     boolean isFull(int i) {
         return dates.get(i) == Long.MAX_VALUE;
     }

@@ -23,4 +23,16 @@ public sealed interface IngestResult {
 
     /** There are values but no date, and no start was given. */
     record NoDate(IngestReport report) implements IngestResult {}
+
+    /**
+     * A table lacks a column that its mapping names.
+     *
+     * @param wanted name of the column
+     * @param present names that the header has
+     */
+    record NoColumn(String wanted, List<String> present, IngestReport report) implements IngestResult {
+        public NoColumn {
+            present = List.copyOf(present);
+        }
+    }
 }

@@ -75,6 +75,13 @@ public final class Timeline {
         return position > stretch.position(last) ? (long) ((position - stretch.position(last)) * pace) : 0;
     }
 
+    /** Time of the last anchor at or before that position, or {@link #NONE}. */
+    long anchorBefore(long position) {
+        Stretch stretch = stretchOf(position);
+        int i = stretch.indexAtOrBefore(position);
+        return i < 0 ? NONE : stretch.time(i);
+    }
+
     /** Whether a time at that position is kept. */
     boolean owns(long position, long time) {
         return stretchOf(position).owns(time);
