@@ -3,6 +3,7 @@ package trimwright.segment;
 import java.util.ArrayList;
 import java.util.List;
 import trimwright.units.Angles;
+import trimwright.units.Units;
 import trimwright.wind.Quantity;
 import trimwright.wind.WindTrack;
 
@@ -15,6 +16,9 @@ final class LegFinder {
 
     /** Slower than this on average (m/s) a boat lies or drifts and sails no leg (chosen). */
     private static final double SAILING = 1.0;
+
+    /** Nearer to the wind than this (rad), over half of the time, a boat is under engine or lies to (chosen). */
+    static final double NO_GO = Units.fromDegrees(20);
 
     private LegFinder() {}
 
@@ -34,7 +38,8 @@ final class LegFinder {
             }
             Span span = new Span(i, last + 1);
             if (span.length() * track.clock().step() >= SHORTEST
-                    && track.mean(Quantity.SPEED, span.from(), span.to()) > SAILING) {
+                    && track.mean(Quantity.SPEED, span.from(), span.to()) > SAILING
+                    && sails(courses, span)) {
                 legs.add(leg(track, on, span));
                 i = span.to();
             } else {
@@ -45,6 +50,14 @@ final class LegFinder {
             }
         }
         return legs;
+    }
+
+    private static boolean sails(Courses courses, Span span) {
+        int sailing = 0;
+        for (int i = span.from(); i < span.to(); i++) {
+            sailing += Math.abs(courses.windAngle[i]) > NO_GO ? 1 : 0;
+        }
+        return sailing > span.length() / 2;
     }
 
     private static Leg leg(WindTrack track, PointOfSail on, Span span) {

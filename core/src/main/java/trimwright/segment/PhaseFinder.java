@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import trimwright.units.Angles;
+import trimwright.units.Circular;
 import trimwright.wind.Quantity;
 import trimwright.wind.WindTrack;
 
@@ -56,12 +57,18 @@ final class PhaseFinder {
         while (to - start >= shortest) {
             int end = grow(start, to);
             if (end - start >= shortest) {
-                phases.add(new Phase(on, new Span(start, end), courses.tack[start]));
+                if (sails(start, end)) {
+                    phases.add(new Phase(on, new Span(start, end), courses.tack[start]));
+                }
                 start = end;
             } else {
                 start++;
             }
         }
+    }
+
+    private boolean sails(int from, int to) {
+        return Math.abs(Circular.mean(courses.windAngle, from, to)) > LegFinder.NO_GO;
     }
 
     /** The greatest end up to which every wind angle is near the median of all. */
