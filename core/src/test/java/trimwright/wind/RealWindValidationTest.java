@@ -61,8 +61,7 @@ class RealWindValidationTest {
                 differences.add(quantity == Quantity.RAW_TWS ? way / KNOT : degrees(way));
             }
         }
-        double[] sorted =
-                differences.stream().mapToDouble(Double::doubleValue).toArray();
+        double[] sorted = differences.stream().mapToDouble(Double::doubleValue).toArray();
         Arrays.sort(sorted);
         assertTrue(sorted.length > 100, path + ": " + sorted.length);
         return sorted;
@@ -116,7 +115,8 @@ class RealWindValidationTest {
     @ReferenceTest
     @ValidatedAgainst(
             source = "real-logs",
-            where = "passage of 2010-11-21, wind computed by the boat's own instruments (talker II) from speed through water",
+            where =
+                    "passage of 2010-11-21, wind computed by the boat's own instruments (talker II) from speed through water",
             tolerance = "0.2 kn, 0.5 deg: instruments give whole degrees and tenths of knots")
     void passageAgreesWithTheBoatsInstruments() {
         BoatTrack track = track(PASSAGE);
