@@ -17,7 +17,9 @@ import trimwright.cli.DebriefCommand;
 import trimwright.cli.Folders;
 import trimwright.cli.ProgressStyle;
 import trimwright.cli.ServeCommand;
+import trimwright.cli.SectionCommand;
 import trimwright.cli.WhereCommand;
+import trimwright.cli.WingCommand;
 
 /** Wiring of the program: the only place where parts are put together. */
 public final class Main {
@@ -41,6 +43,8 @@ public final class Main {
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
                 new DebriefCommand(console, folders),
                 new ServeCommand(console, folders),
+                new SectionCommand(console),
+                new WingCommand(console),
                 new WhereCommand(console, folders));
         return new CommandRunner(commands, out, err);
     }

@@ -15,7 +15,7 @@ final class AttachedFlow {
     private static final double FLAP_FADE = 1.25;
 
     /** Saturation power 8: fitted to the NLR 7301 lift curve (rms 0.007 of lift); lift at stall over saturated: 3.194/3.56. */
-    private static final double STALL_SHARE = 0.90;
+    static final double STALL_SHARE = 0.90;
 
     /** Unsaturated over saturated lift where the saturation law gives STALL_SHARE. */
     private static final double STALL_LOAD = STALL_SHARE / Math.pow(1 - Math.pow(STALL_SHARE, 8), 0.125);
@@ -89,6 +89,14 @@ final class AttachedFlow {
         return slope * Math.sin(alpha + flap.effectiveness() * Math.sin(FLAP_FADE * flapAngle) / FLAP_FADE);
     }
 
+    /** Lift that comes of a load, given the lift it saturates at (-): load/(1 + z^8)^(1/8). */
+    static double saturated(double load, double max) {
+        double z = load / max;
+        double z2 = z * z;
+        double z8 = z2 * z2 * z2 * z2;
+        return load / Math.sqrt(Math.sqrt(Math.sqrt(1 + z8)));
+    }
+
     /** Friction drag (-) that is there at any angle. */
     double friction(double reynolds) {
         return friction * dragScale(logRe(reynolds));
@@ -139,7 +147,6 @@ final class AttachedFlow {
         double maxD = maxSigma * (sideA * thetaD * d + side * dD);
         double maxR = maxLimit * noseR;
 
-        // Saturation: load/(1 + z^8)^(1/8).
         double z = load / max;
         double z2 = z * z;
         double z8 = z2 * z2 * z2 * z2;
@@ -147,7 +154,7 @@ final class AttachedFlow {
         double g8 = Math.sqrt(Math.sqrt(Math.sqrt(g)));
         double liftLoad = 1 / (g8 * g);
         double liftMax = z * z8 * liftLoad;
-        out.cl = load / g8;
+        out.cl = saturated(load, max);
         out.clAlpha = liftLoad * loadA + liftMax * maxA;
         out.clFlap = liftLoad * loadD + liftMax * maxD;
         out.clLogRe = liftMax * maxR;

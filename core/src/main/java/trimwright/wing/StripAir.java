@@ -1,5 +1,6 @@
 package trimwright.wing;
 
+import java.util.Arrays;
 import trimwright.air.AirState;
 
 /**
@@ -36,13 +37,20 @@ public final class StripAir {
         }
     }
 
-    /** The same air at every strip, level, from its speed (m/s) and the angle (rad) from the bow it comes from. */
+    /** The same level air at every strip of an upright wing: speed (m/s), angle from the bow it comes from (rad). */
     public static StripAir uniform(int strips, double speed, double angle, AirState state) {
+        return uniform(strips, speed, angle, 0, state);
+    }
+
+    /** The same level air at every strip of a wing at a signed roll (rad), which turns it into the wing's axes. */
+    public static StripAir uniform(int strips, double speed, double angle, double roll, AirState state) {
         double[] x = new double[strips];
         double[] y = new double[strips];
-        java.util.Arrays.fill(x, -speed * Math.cos(angle));
-        java.util.Arrays.fill(y, -speed * Math.sin(angle));
-        return new StripAir(x, y, new double[strips], state);
+        double[] z = new double[strips];
+        Arrays.fill(x, -speed * Math.cos(angle));
+        Arrays.fill(y, -speed * Math.sin(angle) * Math.cos(roll));
+        Arrays.fill(z, speed * Math.sin(angle) * Math.sin(roll));
+        return new StripAir(x, y, z, state);
     }
 
     /** Mirrored in the centreplane. */

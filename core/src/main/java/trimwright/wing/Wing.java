@@ -40,10 +40,8 @@ public final class Wing {
         for (int i = 0; i < strips; i++) {
             height[i] = span / 2 * (1 - Math.cos(Math.PI * (i + 0.5) / strips));
             width[i] = node[i + 1] - node[i];
-            WingStation at = stationAt(spec, height[i]);
-            chord[i] = at.chord();
-            section[i] = family.sectionOf(new SectionShape(
-                    spec.flapChordRatio(), spec.turningAxisRatio(), spec.slotGapRatio(), at.thicknessRatio()));
+            chord[i] = stationAt(spec, height[i]).chord();
+            section[i] = family.sectionOf(shapeAt(spec, height[i]));
         }
         leg = new double[strips * (strips + 1)];
         for (int i = 0; i < strips; i++) {
@@ -60,7 +58,7 @@ public final class Wing {
 
     /** A wing with closed-form two-element sections. */
     public static Wing of(WingSpec spec, int strips) {
-        return new Wing(spec, SectionFamily.closedForm(spec.span() * spec.span() / area(spec)), strips);
+        return new Wing(spec, SectionFamily.closedForm(aspectRatio(spec)), strips);
     }
 
     /** Area between foot and head (m2). */
@@ -72,6 +70,20 @@ public final class Wing {
             sum += 0.5 * (low.chord() + high.chord()) * (high.height() - low.height());
         }
         return sum;
+    }
+
+    /** Span squared over area (-). */
+    public static double aspectRatio(WingSpec spec) {
+        return spec.span() * spec.span() / area(spec);
+    }
+
+    /** Shape of the section at a height above the foot (m). */
+    public static SectionShape shapeAt(WingSpec spec, double height) {
+        return new SectionShape(
+                spec.flapChordRatio(),
+                spec.turningAxisRatio(),
+                spec.slotGapRatio(),
+                stationAt(spec, height).thicknessRatio());
     }
 
     /**
@@ -131,7 +143,8 @@ public final class Wing {
         return leg;
     }
 
-    private static WingStation stationAt(WingSpec spec, double height) {
+    /** Chord and thickness at a height above the foot (m), straight between stations. */
+    public static WingStation stationAt(WingSpec spec, double height) {
         int k = 1;
         while (k < spec.stations().size() - 1 && spec.stations().get(k).height() < height) {
             k++;
