@@ -16,8 +16,8 @@ import trimwright.cli.Console;
 import trimwright.cli.DebriefCommand;
 import trimwright.cli.Folders;
 import trimwright.cli.ProgressStyle;
-import trimwright.cli.ServeCommand;
 import trimwright.cli.SectionCommand;
+import trimwright.cli.ServeCommand;
 import trimwright.cli.WhereCommand;
 import trimwright.cli.WingCommand;
 
