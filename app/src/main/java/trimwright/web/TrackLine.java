@@ -9,7 +9,6 @@ import trimwright.track.BoatTrack;
 import trimwright.track.Channel;
 import trimwright.track.ChannelGroup;
 import trimwright.track.Paths;
-import trimwright.units.Units;
 
 /** Where a boat went, in metres north and east of its first good position. For drawing. */
 final class TrackLine {
@@ -40,8 +39,7 @@ final class TrackLine {
             if (!latitude.isGood(i) || !longitude.isGood(i)) {
                 continue;
             }
-            // In degrees, as positions are in every file.
-            Position position = new Position(Units.fromDegrees(latitude.get(i)), Units.fromDegrees(longitude.get(i)));
+            Position position = new Position(latitude.get(i), longitude.get(i));
             if (plane == null) {
                 plane = new LocalPlane(position);
             }

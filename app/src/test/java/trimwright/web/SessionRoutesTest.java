@@ -66,8 +66,8 @@ class SessionRoutesTest {
         for (int i = 0; i < SECONDS; i++) {
             times[i] = (START + i) * 1_000_000_000L;
             speed[i] = i * 1852.0 / 3600;
-            latitude[i] = 10 + i / 60.0 / 1000;
-            longitude[i] = -35;
+            latitude[i] = Math.toRadians(10 + i / 60.0 / 1000);
+            longitude[i] = Math.toRadians(-35);
         }
         speed[1234] = -7 * 1852.0 / 3600;
         return new BoatTrack(

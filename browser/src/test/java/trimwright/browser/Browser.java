@@ -83,6 +83,8 @@ final class Browser implements AutoCloseable {
     /** Keeps a picture of the page in {@code target/screens}. */
     static void keep(Page page, String name) {
         page.waitForLoadState(LoadState.NETWORKIDLE);
+        // For the picture only: charts draw a moment after their numbers came.
+        page.waitForTimeout(400);
         Path target = Path.of(System.getProperty("trimwright.target", "target"));
         page.screenshot(new Page.ScreenshotOptions()
                 .setPath(target.resolve("screens").resolve(name + ".png")));

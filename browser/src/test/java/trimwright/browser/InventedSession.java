@@ -56,8 +56,8 @@ final class InventedSession {
             heading[i] = Math.toRadians((3600 + (((long) s / 240) % 2 == 0 ? 45 : -45) + random.nextGaussian()) % 360);
             lat += speed[i] / RATE * Math.cos(heading[i]) / 111_000 * (((long) s / 3000) % 2 == 0 ? 1 : -1);
             lon += speed[i] / RATE * Math.sin(heading[i]) / 109_000;
-            latitude[i] = lat;
-            longitude[i] = lon;
+            latitude[i] = Math.toRadians(lat);
+            longitude[i] = Math.toRadians(lon);
         }
         ChannelGroup group = new ChannelGroup(
                 "gnss",

@@ -40,9 +40,9 @@ public enum Quantity {
     SHEET(Kind.SIGNED, Paths.SHEET),
     SHEET_LOAD(Kind.PLAIN, Paths.SHEET_LOAD),
     RIDE_HEIGHT(Kind.PLAIN, Paths.RIDE_HEIGHT),
-    /** In degrees, as positions are in every file. */
+    /** North positive (rad). */
     LATITUDE(Kind.PLAIN, Paths.LATITUDE),
-    /** In degrees, as positions are in every file. Not for boats that cross the date line. */
+    /** East positive (rad). Not for boats that cross the date line. */
     LONGITUDE(Kind.PLAIN, Paths.LONGITUDE);
 
     /** How a quantity is interpolated and averaged. */

@@ -32,12 +32,10 @@ export function Findings({ boat, pieces, view }) {
     </section>`;
 }
 
-/** A line for a piece: marked while it is what the chart shows, shown by click or Enter. */
+/** A line for a piece: shown by click or Enter, marked until the chart is moved. */
 function Line({ piece, view, children }) {
-  const { from, to } = useStore(view);
-  const middle = (piece.from + piece.to) / 2;
-  const shown = from <= piece.from && to >= piece.to && Math.abs((from + to) / 2 - middle) < 0.05 * (to - from) && to - from < 60 + 2.5 * (piece.to - piece.from);
-  const show = () => view.showPiece(piece.from, piece.to);
+  const shown = useStore(view).piece === piece;
+  const show = () => view.showPiece(piece);
   return html`
     <tr class=${shown ? 'pick chosen' : 'pick'} tabindex="0" onClick=${show} onKeyDown=${(e) => e.key === 'Enter' && show()}>${children}</tr>`;
 }
@@ -97,19 +95,18 @@ function Turns({ pieces, view }) {
 function Legs({ boat, pieces, view }) {
   const legs = pieces.filter((piece) => piece.group === 'leg');
   if (!legs.length) return html`<p class="quiet">${t('web.debrief.no_legs')}</p>`;
-  const causes = [...new Set(boat.ledger.flatMap((one) => one.lines.map((line) => line.cause)))];
   return html`
     <p class="quiet">${t('web.debrief.ledger_note')}</p>
     <table>
       <thead><tr><th>${t('web.debrief.at')}</th><th>${t('web.debrief.sail')}</th><th class="n">${t('web.debrief.length')}</th>
-        <th class="n">${t('web.debrief.lost_s')}</th>${causes.map((cause) => html`<th class="n">${wordFor(`web.cause.${cause}`, cause)}</th>`)}</tr></thead>
+        <th class="n">${t('web.debrief.lost_s')}</th><th>${t('web.debrief.through')}</th></tr></thead>
       <tbody>${legs.map((piece) => {
         const account = boat.ledger.find((one) => one.leg === piece.record.leg);
         return html`
           <${Line} key=${piece.from} piece=${piece} view=${view}>
             <td>${timeOfDay(piece.from)}</td><td>${kindOf(piece.record)}</td><td class="n">${duration(piece.record.duration_s)}</td>
             <td class="n"><b>${account ? fixed(account.total_s) : '\u2013'}</b></td>
-            ${causes.map((cause) => html`<td class="n">${fixed(account?.lines.find((line) => line.cause === cause)?.loss_s)}</td>`)}
+            <td><dl class="account">${account?.lines.map((line) => html`<div><dt>${wordFor(`web.cause.${line.cause}`, line.cause)}</dt><dd>${fixed(line.loss_s)}</dd></div>`)}</dl></td>
           <//>`;
       })}</tbody>
     </table>`;
@@ -123,7 +120,7 @@ function Data({ boat }) {
     <table>
       <thead><tr><th>${t('web.debrief.channel')}</th><th class="n">${t('web.debrief.rate')}</th><th class="n">${t('web.debrief.covered')}</th>
         <th class="n">${t('web.debrief.gaps')}</th><th>${t('web.debrief.marked')}</th></tr></thead>
-      <tbody>${boat.quality.channels.map((one) => html`
+      <tbody>${[...boat.quality.channels].sort((a, b) => channelName(a.channel).localeCompare(channelName(b.channel), 'en')).map((one) => html`
         <tr><td class="wrap">${channelName(one.channel)}</td><td class="n">${fixed(one.rate_hz)}</td><td class="n">${percent(one.coverage_ratio)}</td>
           <td class="n">${one.gaps ? `${one.gaps}, ${duration(one.longest_gap_s)}` : '0'}</td>
           <td class="wrap">${MARKS.filter((mark) => one[mark] > 0).map((mark) => `${wordFor(`debrief.mark.${mark}`, mark)} ${one[mark]}`).join(', ')}</td></tr>`)}</tbody>

@@ -56,7 +56,7 @@ function Session({ session, boat, choice }) {
     <div class="debrief-grid">
       <section class="panel charts" aria-label=${t('web.debrief.charts')}>
         <${Overview} view=${view} pieces=${pieces} />
-        <${Bands} view=${view} pieces=${pieces} onPick=${(piece) => view.showPiece(piece.from, piece.to)} />
+        <${Bands} view=${view} pieces=${pieces} onPick=${view.showPiece} />
         <${Lanes} base=${base} reference=${reference} lanes=${lanes} view=${view} pieces=${pieces} />
         <${Keys} />
       </section>

@@ -6,21 +6,21 @@ const SHORTEST = 4;
 /** A view of a session from start to end, in seconds since 1970. */
 export function createView(start, end) {
   const whole = { from: start, to: Math.max(end, start + SHORTEST) };
-  const store = createStore({ ...whole, cursor: null });
+  const store = createStore({ ...whole, cursor: null, piece: null });
 
   /** Shows a stretch, kept inside the session and no shorter than can be read. */
   function show(from, to) {
     const length = Math.min(whole.to - whole.from, Math.max(SHORTEST, to - from));
     const middle = (from + to) / 2;
     const first = Math.max(whole.from, Math.min(whole.to - length, middle - length / 2));
-    store.set({ from: first, to: first + length });
+    store.set({ from: first, to: first + length, piece: null });
   }
 
   return {
     ...store,
     whole,
     show,
-    all: () => store.set(whole),
+    all: () => store.set({ ...whole, piece: null }),
     /** Moves by a share of what is shown. */
     pan(share) {
       const { from, to } = store.get();
@@ -35,9 +35,10 @@ export function createView(start, end) {
       show(first, first + length);
     },
     /** Shows a piece of the day with some of what was before and after it. */
-    showPiece(from, to) {
-      const room = Math.max(8, 0.4 * (to - from));
-      show(from - room, to + room);
+    showPiece(piece) {
+      const room = Math.max(8, 0.4 * (piece.to - piece.from));
+      show(piece.from - room, piece.to + room);
+      store.set({ piece });
     },
     point: (cursor) => store.set({ cursor }),
   };

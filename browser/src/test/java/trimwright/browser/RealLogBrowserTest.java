@@ -1,0 +1,95 @@
+package trimwright.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import java.io.ByteArrayInputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.io.TempDir;
+import trimwright.evidence.ReferenceFiles;
+import trimwright.evidence.ReferenceTest;
+import trimwright.ingest.IngestResult;
+import trimwright.ingest.nmea.NmeaOptions;
+import trimwright.ingest.nmea.NmeaReader;
+import trimwright.store.Library;
+import trimwright.store.LibraryWriter;
+import trimwright.store.SourceInfo;
+import trimwright.web.BoatRoutes;
+import trimwright.web.BoatShelf;
+import trimwright.web.DebriefShelf;
+import trimwright.web.SessionRoutes;
+import trimwright.web.SessionShelf;
+import trimwright.web.Workbench;
+
+/** The debrief of a real passage, opened from the Library as a user would. */
+class RealLogBrowserTest {
+    private static final String LOG = "rob-passage-2010-11-21.nmea.gz";
+
+    @ReferenceTest
+    void aRealPassageIsOpenedReadAndCutUp(@TempDir Path folder) {
+        write(folder, ReferenceFiles.bytes("data/" + LOG));
+        BoatShelf boats = new BoatShelf(List.of());
+        try (Library library = Library.open(folder);
+                Browser browser = new Browser();
+                Workbench workbench = start(library, boats)) {
+            Page page = browser.page(1280, 800);
+            page.navigate(workbench.address() + "library");
+            Browser.keep(page, "real-library");
+            page.locator("table.sessions a").click();
+            Locator findings = page.locator(".findings");
+            assertThat(findings).isVisible();
+            assertThat(page.locator(".lane-box[data-lane=wind_speed]")).containsText("TWS");
+            Browser.keep(page, "real-debrief");
+
+            Locator shown = page.locator(".window-shown");
+            String whole = shown.textContent();
+            BoundingBox stack = page.locator(".lane-stack").boundingBox();
+            page.mouse().move(stack.x + 300, stack.y + 80);
+            page.mouse().wheel(0, -600);
+            assertThat(shown).not().hasText(whole);
+            assertThat(page.locator(".lane-box[data-lane=speed] .entry b").first())
+                    .hasText(java.util.regex.Pattern.compile("\\d\\.\\d"));
+            Browser.keep(page, "real-zoomed");
+
+            for (String tab : List.of("turns", "legs", "data", "doubts")) {
+                page.locator("#tab-" + tab).click();
+                assertThat(page.locator("#tab-" + tab)).hasAttribute("aria-selected", "true");
+                Browser.keep(page, "real-" + tab);
+            }
+            page.locator("#tab-phases").click();
+            Locator phase = page.locator(".findings tbody tr").first();
+            phase.click();
+            assertThat(phase).hasClass("pick chosen");
+            assertFalse(shown.textContent().equals(whole));
+            Browser.keep(page, "real-phase");
+            browser.expectNoComplaint();
+        }
+    }
+
+    private static Workbench start(Library library, BoatShelf boats) {
+        SessionShelf sessions = new SessionShelf(library);
+        return Workbench.start(
+                List.of(new BoatRoutes(boats), new SessionRoutes(sessions, new DebriefShelf(sessions, boats))), 0);
+    }
+
+    private static void write(Path folder, byte[] log) {
+        IngestResult.Tracks read = (IngestResult.Tracks) NmeaReader.read(log, NmeaOptions.of("passage"));
+        String hash = "b".repeat(64);
+        SourceInfo source = new SourceInfo(
+                hash, LOG, "nmea0183", log.length, read.report().lines(), Map.of(), List.of());
+        try (Library library = Library.openOrCreate(folder);
+                LibraryWriter writer = library.writer()) {
+            writer.add(
+                    "passage",
+                    read.tracks().stream()
+                            .map(track -> new LibraryWriter.SourcedTrack(track, hash))
+                            .toList(),
+                    List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(log))));
+        }
+    }
+}
