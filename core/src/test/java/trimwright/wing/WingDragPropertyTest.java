@@ -30,7 +30,6 @@ class WingDragPropertyTest {
                 }
             }
         }
-        System.out.printf(java.util.Locale.ROOT, "wing: induced drag against Trefftz plane, worst %.2e%n", worst);
         assertTrue(worst < 2e-3, "worst " + worst);
     }
 
