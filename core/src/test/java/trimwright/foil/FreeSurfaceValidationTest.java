@@ -26,7 +26,7 @@ class FreeSurfaceValidationTest {
                     "lift factor at one chord of depth against depth Froude number, as FALTINSEN p. 199-200 tabulates it",
             tolerance = "0.02, reading of a curve; the value at 25 (0.92) is left out, it contradicts the limit 0.944")
     void liftFactorMatchesTheTableAtOneChord() {
-        // Mark: SEEN in transcription.
+        // Mark: SEEN in a copy.
         double[][] rows = {
             {0, 1.00}, {1, 0.72}, {1.5, 0.60}, {2, 0.62}, {2.5, 0.65}, {4, 0.76}, {6, 0.85}, {8, 0.90}, {10, 0.91}
         };

@@ -56,7 +56,7 @@ class HullValidationTest {
             tolerance =
                     "12 % (6 % high at 0.4, 4 to 11 % low from 0.6 on: a poor row, hull at the edge of the range), how well the regressions follow the measurements they were fitted to")
     void regressionFollowsTheMeasuredCatamaran() {
-        // Mark: SEEN in a transcription. Slenderness is a little below the lower end of the range.
+        // Mark: SEEN in a copy. Slenderness is a little below the lower end of the range.
         double[] measured = {6.589, 10.112, 8.361, 6.726, 5.537, 4.624, 4.099};
         for (int i = 0; i < measured.length; i++) {
             double computed =

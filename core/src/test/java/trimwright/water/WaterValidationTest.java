@@ -39,7 +39,7 @@ class WaterValidationTest {
             tolerance =
                     "0.003 kg/m3: temperature scales of 1968 and 1990 are not told apart; 0.005 where printed to 0.01")
     void freshWaterDensityMatchesTheTowingTankTable() {
-        // Mark: SEEN through public transcriptions; the table itself was not opened.
+        // Mark: SEEN through public copies; the table itself was not opened.
         assertEquals(999.1026, WaterState.fresh(ICE + 15).density(), 0.003);
         assertEquals(998.21, WaterState.fresh(ICE + 20).density(), 0.006);
     }
@@ -52,7 +52,7 @@ class WaterValidationTest {
                     "0.05 kg/m3 (50 parts per million): the table lies 0.045 to 0.05 above the equation of state; with one"
                             + " more atmosphere of pressure the two agree within 0.008, so the table seems to count it twice")
     void seaWaterDensityDiffersFromTheTowingTankTableByOneAtmosphere() {
-        // Mark: SEEN through public transcriptions; the table itself was not opened.
+        // Mark: SEEN through public copies; the table itself was not opened.
         double[][] rows = {{5, 1027.72}, {10, 1027.00}, {15, 1026.021}, {20, 1024.81}, {25, 1023.39}, {30, 1021.77}};
         for (double[] row : rows) {
             assertEquals(row[1], WaterState.sea(ICE + row[0]).density(), 0.05);
@@ -66,7 +66,7 @@ class WaterValidationTest {
             where = "kinematic viscosity of standard sea water, 5 to 30 degrees",
             tolerance = "3e-10 m2/s, about 0.03 %: two published correlations")
     void seaWaterViscosityMatchesTheTowingTankTable() {
-        // Mark: SEEN through public transcriptions. At 15 degrees another transcription has the older 1.18831e-6.
+        // Mark: SEEN through public copies. At 15 degrees another copy has the older 1.18831e-6.
         double[][] rows = {
             {5, 1.5762e-6}, {10, 1.3604e-6}, {15, 1.1892e-6}, {20, 1.0508e-6}, {25, 0.93713e-6}, {30, 0.84253e-6}
         };
@@ -81,14 +81,14 @@ class WaterValidationTest {
             where = "kinematic viscosity of fresh water, 15 degrees",
             tolerance = "5e-10 m2/s, 0.04 %: two published correlations")
     void freshWaterViscosityMatchesTheTowingTankTable() {
-        // Mark: SEEN through public transcriptions.
+        // Mark: SEEN through public copies.
         assertEquals(1.1386e-6, WaterState.fresh(ICE + 15).kinematicViscosity(), 5e-10);
     }
 
     @Test
     @ValidatedAgainst(source = "ITTC-WATER", where = "vapour pressure at 15 degrees, fresh and sea", tolerance = "1 Pa")
     void vapourPressureMatchesTheTowingTankTable() {
-        // Mark: SEEN through public transcriptions.
+        // Mark: SEEN through public copies.
         assertEquals(1705.8, WaterState.fresh(ICE + 15).vapourPressure(), 1.0);
         assertEquals(1670.9, WaterState.sea(ICE + 15).vapourPressure(), 1.0);
     }
