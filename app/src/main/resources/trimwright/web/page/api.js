@@ -1,4 +1,5 @@
 // The server's answers. Every number on a page comes through here.
+import { wordFor } from './text.js';
 
 /** A request that the server refused, with its one sentence. */
 export class Refusal extends Error {
@@ -14,7 +15,7 @@ async function ask(path, options) {
     answer = await fetch(path, options);
   } catch (cause) {
     if (cause.name === 'AbortError') throw cause;
-    throw new Refusal(0, 'The workbench does not answer. Maybe it was stopped in its terminal.');
+    throw new Refusal(0, wordFor('web.refuse.silent', 'The workbench does not answer.'));
   }
   if (!answer.ok) {
     const fault = await answer.json().catch(() => ({ message: `${answer.status} ${answer.statusText}` }));
@@ -40,7 +41,7 @@ export async function getWork(path, options) {
  */
 export async function getColumns(path, options) {
   const numbers = new Float64Array(await (await ask(path, options)).arrayBuffer());
-  if (numbers[0] !== 1) throw new Refusal(0, `This page does not know column layout ${numbers[0]}.`);
+  if (numbers[0] !== 1) throw new Refusal(0, wordFor('web.refuse.layout', 'unknown column layout'));
   const columns = [];
   let at = 2 + numbers[1];
   for (let i = 0; i < numbers[1]; i++) {

@@ -131,8 +131,8 @@ function Data({ boat }) {
 /** What a reader must be told before using the figures. */
 function Doubts({ boat }) {
   return html`
+    <p class="basis">${t(`debrief.speed.${boat.speed_source}`).replace('%s', wordFor(`debrief.reason.${boat.speed_reason}`, boat.speed_reason))}</p>
     <ul class="plainlist doubt">
-      <li>${t(`debrief.speed.${boat.speed_source}`).replace('%s', wordFor(`debrief.reason.${boat.speed_reason}`, boat.speed_reason))}</li>
       ${boat.caveats.map((key) => html`<li>${wordFor(`debrief.caveat.${key}`, key)}</li>`)}
     </ul>`;
 }

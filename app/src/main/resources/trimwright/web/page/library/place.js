@@ -14,7 +14,7 @@ export function Place() {
   const { sessions } = answer.value;
   return html`
     <div class="bar"><h1>${t('web.library.title')}</h1>
-      <span class="quiet">${t('web.library.count', { count: sessions.length })}</span></div>
+      <span class="quiet">${t(sessions.length === 1 ? 'web.library.one' : 'web.library.count', { count: sessions.length })}</span></div>
     ${sessions.length ? html`<${Sessions} sessions=${sessions} />` : html`
       <section class="panel empty"><h2>${t('web.library.empty')}</h2>
         <p>${t('web.library.how')}</p><pre>${t('web.library.example')}</pre></section>`}`;
