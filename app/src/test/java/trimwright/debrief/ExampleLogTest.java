@@ -48,7 +48,9 @@ class ExampleLogTest {
     void theProgramInStudiesMakesItByteForByte(@TempDir Path made) throws IOException, InterruptedException {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         Process process = new ProcessBuilder(
-                        java, ROOT.resolve("studies/example-log/ExampleLog.java").toString(), made.toString())
+                        java,
+                        ROOT.resolve("studies/example-log/ExampleLog.java").toString(),
+                        made.toString())
                 .inheritIO()
                 .start();
         assertEquals(0, process.waitFor());
@@ -78,8 +80,7 @@ class ExampleLogTest {
                         column("ride_height_m", Paths.RIDE_HEIGHT, CsvUnit.METRE)));
         List<ChannelGroup> groups = Stream.of(
                         NmeaReader.read(Files.readAllBytes(FOLDER.resolve("dunlin.nmea")), NmeaOptions.of("Dunlin")),
-                        CsvReader.read(
-                                Files.readAllBytes(FOLDER.resolve("dunlin-wing.csv")), mapping, "Dunlin", null))
+                        CsvReader.read(Files.readAllBytes(FOLDER.resolve("dunlin-wing.csv")), mapping, "Dunlin", null))
                 .map(result -> assertInstanceOf(IngestResult.Tracks.class, result))
                 .flatMap(tracks -> tracks.tracks().get(0).groups().stream())
                 .toList();
@@ -98,8 +99,7 @@ class ExampleLogTest {
         for (String line : Files.readAllLines(FOLDER.resolve("story.csv"))) {
             String[] cells = line.split(",", -1);
             if (!cells[0].equals("start_s")) {
-                story.add(new Matching.Labelled(
-                        cells[2], Double.parseDouble(cells[0]), Double.parseDouble(cells[1])));
+                story.add(new Matching.Labelled(cells[2], Double.parseDouble(cells[0]), Double.parseDouble(cells[1])));
             }
         }
         return story;
