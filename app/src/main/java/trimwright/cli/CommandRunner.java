@@ -45,6 +45,9 @@ public final class CommandRunner {
         CommandLine line = commandLine();
         try {
             return line.execute(args);
+        } catch (StackOverflowError | OutOfMemoryError | LinkageError e) {
+            // Picocli hands on errors; they too are our fault and get their one line.
+            return ourFault(e, List.of(args).contains("--debug"));
         } finally {
             out.flush();
             err.flush();
@@ -86,6 +89,8 @@ public final class CommandRunner {
     }
 
     private int failed(Exception e, CommandLine line, ParseResult parsed) {
+        boolean debug = parsed.asCommandLineList().stream()
+                .anyMatch(level -> level.getParseResult().hasMatchedOption("--debug"));
         int code;
         if (e instanceof UserInputException) {
             code = USER_INPUT;
@@ -97,14 +102,20 @@ public final class CommandRunner {
             code = INTERRUPTED;
             say(Texts.of("cli.interrupted"));
         } else {
-            code = OUR_FAULT;
-            say(Texts.of("cli.our_fault", e));
+            return ourFault(e, debug);
         }
-        if (parsed.asCommandLineList().stream()
-                .anyMatch(level -> level.getParseResult().hasMatchedOption("--debug"))) {
+        if (debug) {
             e.printStackTrace(err);
         }
         return code;
+    }
+
+    private int ourFault(Throwable e, boolean debug) {
+        say(Texts.of("cli.our_fault", e));
+        if (debug) {
+            e.printStackTrace(err);
+        }
+        return OUR_FAULT;
     }
 
     private void say(@Nullable String message) {
