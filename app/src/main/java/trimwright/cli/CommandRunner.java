@@ -34,10 +34,10 @@ public final class CommandRunner {
     private final PrintStream err;
 
     /** Each command annotated for picocli, or a {@link CommandGroup} of such. */
-    public CommandRunner(List<Callable<Integer>> commands, PrintStream out, PrintStream err) {
+    public CommandRunner(List<Callable<Integer>> commands, Console console) {
         this.commands = List.copyOf(commands);
-        this.out = out;
-        this.err = err;
+        out = console.out();
+        err = console.err();
     }
 
     /** The exit code of contracts: 0, 1, 2, 3 or 130. */
