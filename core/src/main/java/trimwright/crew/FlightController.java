@@ -63,8 +63,7 @@ final class FlightController {
      * @param turn the turn under way, null in straight sailing
      * @param coming the turn under way or about to begin, null where there is none
      */
-    void work(
-            Sight sight, Aim aim, int tack, @Nullable TurnOrder turn, @Nullable TurnOrder coming, double dt) {
+    void work(Sight sight, Aim aim, int tack, @Nullable TurnOrder turn, @Nullable TurnOrder coming, double dt) {
         double speed = sight.speed();
         flying = speed > (flying ? LET_DOWN : FLY);
         boards(sight, aim, tack, coming);

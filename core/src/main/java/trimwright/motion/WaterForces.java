@@ -147,7 +147,8 @@ final class WaterForces {
 
     /** What half a hull gives against being pushed into the water or pulled out of it. */
     private void addSlamming(ForceSum sum, Kinematics motion, double x, double y) {
-        double wet = Math.max(0, Math.min(1, motion.depth(x, y, 0) / boat.hulls().draft()));
+        double wet =
+                Math.max(0, Math.min(1, motion.depth(x, y, 0) / boat.hulls().draft()));
         sum.add(0, 0, -HULL_DAMPING * wet * motion.velocityZ(x, y), x, y, 0);
     }
 
