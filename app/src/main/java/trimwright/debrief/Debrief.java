@@ -62,7 +62,7 @@ public final class Debrief {
         }
         double seconds = (to - from) / 1e9;
         if (seconds * rate >= SessionClock.LARGEST_SIZE) {
-            throw new UserInputException(Texts.of("debrief.too_long", seconds / 86_400));
+            throw new UserInputException(Texts.of("debrief.too_long", seconds / 86_400, rate));
         }
         return SessionClock.covering(from, to, rate);
     }

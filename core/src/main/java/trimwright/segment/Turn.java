@@ -3,7 +3,7 @@ package trimwright.segment;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One turn: from the heading leaving its steady mean by 5 deg to the new course held.
+ * One turn: from the heading leaving its steady mean by 5 deg to the new course held. Speeds are NaN where none is logged.
  *
  * @param span from the first to the last instant of the turn
  * @param entryTack tack before

@@ -21,11 +21,11 @@ final class TurnFigures {
     static Turn of(WindTrack track, TurnKind kind, Span span, Span before, double angle, int nextTurn) {
         int window = track.clock().steps(SPEED_WINDOW);
         double greatest = 0;
-        double least = Double.POSITIVE_INFINITY;
+        double least = Double.NaN;
         for (int i = span.from(); i < span.to(); i++) {
             greatest = Math.max(greatest, orZero(Math.abs(track.get(Quantity.RATE_OF_TURN, i))));
             double speed = track.get(Quantity.SPEED, i);
-            least = Double.isNaN(speed) ? least : Math.min(least, speed);
+            least = Double.isNaN(least) || speed < least ? speed : least;
         }
         return new Turn(
                 kind,
