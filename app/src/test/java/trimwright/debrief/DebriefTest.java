@@ -80,7 +80,9 @@ class DebriefTest {
     @Test
     void boatsShareOneClockAndDoNotDisturbEachOther() {
         DebriefReport both = debrief(day("Dunlin", 1), day("Curlew", -1));
-        assertEquals(List.of("Dunlin", "Curlew"), both.boats().stream().map(BoatDebrief::boat).toList());
+        assertEquals(
+                List.of("Dunlin", "Curlew"),
+                both.boats().stream().map(BoatDebrief::boat).toList());
         DebriefReport alone = debrief(day("Curlew", -1));
         assertEquals(alone.boats().get(0).pieces(), both.boats().get(1).pieces());
     }
@@ -88,21 +90,24 @@ class DebriefTest {
     @Test
     void aLogWithoutWindHeadingOrAnythingSaysSoAndDoesNotFail() {
         BoatTrack whole = day("Dunlin", 1);
-        BoatDebrief noWind =
-                debrief(only(whole, Paths.SOG, Paths.COG, Paths.HEADING)).boats().get(0);
+        BoatDebrief noWind = debrief(only(whole, Paths.SOG, Paths.COG, Paths.HEADING))
+                .boats()
+                .get(0);
         assertTrue(noWind.wind().caveats().contains(WindCaveat.NO_WIND));
         assertEquals(0, noWind.pieces().legs().size());
-        BoatDebrief noCompass =
-                debrief(only(whole, Paths.SOG, Paths.COG, Paths.AWA, Paths.AWS)).boats().get(0);
+        BoatDebrief noCompass = debrief(only(whole, Paths.SOG, Paths.COG, Paths.AWA, Paths.AWS))
+                .boats()
+                .get(0);
         assertTrue(noCompass.wind().caveats().contains(WindCaveat.HEADING_FROM_COURSE));
         assertEquals(1, noCompass.pieces().turns().size());
         BoatDebrief noSpeed = debrief(only(whole, Paths.HEADING)).boats().get(0);
         assertFalse(noSpeed.wind().has(Quantity.SPEED));
-        for (String text : List.of(
-                json(debrief(only(whole, Paths.SOG))), json(debrief(only(whole, Paths.HEADING, Paths.AWA))))) {
+        for (String text :
+                List.of(json(debrief(only(whole, Paths.SOG))), json(debrief(only(whole, Paths.HEADING, Paths.AWA))))) {
             assertFalse(text.contains("NaN") || text.contains("Infinity"));
         }
-        assertFalse(DebriefText.of("x", debrief(only(whole, Paths.HEADING, Paths.AWA))).contains("NaN"));
+        assertFalse(DebriefText.of("x", debrief(only(whole, Paths.HEADING, Paths.AWA)))
+                .contains("NaN"));
     }
 
     @Test
@@ -128,9 +133,9 @@ class DebriefTest {
     @Test
     void aSingleSampleIsADayWithoutPieces() {
         BoatTrack track = new BoatTrack(
-                "Dunlin",
-                List.of(new ChannelGroup(
-                        "g", new long[] {START}, List.of(Channel.of(Paths.SOG, new double[] {5})))));
+                "Dunlin", List.of(new ChannelGroup("g", new long[] {START}, List.of(Channel.of(Paths.SOG, new double[] {
+                    5
+                })))));
         assertEquals(0, debrief(track).boats().get(0).pieces().legs().size());
     }
 
@@ -156,7 +161,6 @@ class DebriefTest {
         Channel tws = series.find("debrief.tws");
         assertNotNull(tws);
         assertArrayEquals(boat.wind().toArray(Quantity.TWS), tws.toArray());
-        assertEquals(
-                series.channels().stream().map(Channel::path).toList(), DebriefSeries.names(boat.wind()));
+        assertEquals(series.channels().stream().map(Channel::path).toList(), DebriefSeries.names(boat.wind()));
     }
 }
