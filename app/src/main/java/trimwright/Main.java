@@ -15,9 +15,11 @@ import trimwright.cli.CommandRunner;
 import trimwright.cli.Console;
 import trimwright.cli.DebriefCommand;
 import trimwright.cli.Folders;
+import trimwright.cli.ImportCommand;
 import trimwright.cli.ProgressStyle;
 import trimwright.cli.SectionCommand;
 import trimwright.cli.ServeCommand;
+import trimwright.cli.SessionsCommand;
 import trimwright.cli.WhereCommand;
 import trimwright.cli.WingCommand;
 
@@ -46,8 +48,10 @@ public final class Main {
         return List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
                 new DebriefCommand(console, folders),
+                new ImportCommand(console, folders),
                 new ServeCommand(console, folders),
                 new SectionCommand(console),
+                new SessionsCommand(console, folders),
                 new WingCommand(console),
                 new WhereCommand(console, folders));
     }

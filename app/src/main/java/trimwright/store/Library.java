@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.track.BoatTrack;
 import trimwright.track.ChannelGroup;
@@ -36,13 +37,11 @@ public final class Library implements AutoCloseable {
     public static Library open(Path folder) {
         Path manifest = folder.resolve(MANIFEST);
         if (!Files.exists(manifest)) {
-            throw new UserInputException(folder + " holds no library (no " + MANIFEST
-                    + "); import a log into it, or name another folder with --library.");
+            throw new UserInputException(Texts.of("store.no_library", folder));
         }
         String schema = schemaOf(manifest);
         if (!schema.equals(SCHEMA)) {
-            throw new UserInputException(manifest + " is \"" + schema + "\", this program reads " + SCHEMA
-                    + "; use the version of Trimwright that wrote it, or a newer one.");
+            throw new UserInputException(Texts.of("store.newer", manifest, schema, SCHEMA));
         }
         return new Library(folder);
     }
@@ -53,13 +52,12 @@ public final class Library implements AutoCloseable {
         if (!Files.exists(manifest)) {
             try {
                 if (Files.exists(folder) && !Files.isDirectory(folder)) {
-                    throw new UserInputException(folder + " is a file, not a folder; name a folder with --library.");
+                    throw new UserInputException(Texts.of("store.not_a_folder", folder));
                 }
                 Files.createDirectories(folder.resolve("sessions"));
                 Durable.replace(manifest, "{\n  \"schema\" : \"" + SCHEMA + "\"\n}\n");
             } catch (IOException e) {
-                throw new UserInputException(folder + " cannot be made a library (" + e.getMessage()
-                        + "); name a folder that you may write with --library.");
+                throw new UserInputException(Texts.of("store.cannot_make", folder, e));
             }
         }
         return open(folder);
@@ -72,9 +70,9 @@ public final class Library implements AutoCloseable {
                     .path("schema")
                     .asText();
         } catch (JsonProcessingException e) {
-            throw new UserInputException(manifest + " is damaged; write {\"schema\":\"" + SCHEMA + "\"} into it.");
+            throw new UserInputException(Texts.of("store.manifest_damaged", manifest, SCHEMA));
         } catch (IOException e) {
-            throw new UserInputException(manifest + " cannot be read (" + e.getMessage() + ").");
+            throw new UserInputException(Texts.of("store.manifest_unreadable", manifest, e));
         }
     }
 
@@ -122,8 +120,11 @@ public final class Library implements AutoCloseable {
             }
         }
         if (fitting.size() > 1) {
-            throw new UserInputException("\"" + idOrPrefixOrLatest + "\" fits " + fitting.size() + " sessions ("
-                    + String.join(", ", fitting.stream().map(SessionInfo::id).toList()) + "); give more of the id.");
+            throw new UserInputException(Texts.of(
+                    "store.ambiguous",
+                    idOrPrefixOrLatest,
+                    fitting.size(),
+                    String.join(", ", fitting.stream().map(SessionInfo::id).toList())));
         }
         return fitting.isEmpty() ? null : fitting.get(0);
     }
@@ -132,8 +133,7 @@ public final class Library implements AutoCloseable {
     public SessionInfo getSession(String idOrPrefixOrLatest) {
         SessionInfo session = findSession(idOrPrefixOrLatest);
         if (session == null) {
-            throw new UserInputException("no session \"" + idOrPrefixOrLatest + "\" in " + folder
-                    + "; `trimwright sessions` lists what is there.");
+            throw new UserInputException(Texts.of("store.no_session", idOrPrefixOrLatest, folder));
         }
         return session;
     }

@@ -11,14 +11,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
+import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.track.BoatTrack;
 import trimwright.track.ChannelGroup;
@@ -51,12 +56,10 @@ public final class LibraryWriter implements AutoCloseable {
                 return writer;
             } catch (OverlappingFileLockException e) {
                 channel.close();
-                throw new UserInputException(
-                        library.folder() + " is being written by this same program; try again later.");
+                throw new UserInputException(Texts.of("store.busy", library.folder()));
             }
         } catch (IOException e) {
-            throw new UserInputException(
-                    library.folder() + " cannot be written (" + e.getMessage() + "); check its permissions.");
+            throw new UserInputException(Texts.of("store.cannot_write", library.folder(), e));
         }
     }
 
@@ -190,12 +193,26 @@ public final class LibraryWriter implements AutoCloseable {
 
     private static void copy(RawSource source, Path target) throws IOException {
         Path aside = target.resolveSibling("." + target.getFileName() + ".new");
-        try (InputStream in = source.bytes().open();
+        MessageDigest digest = sha256();
+        try (InputStream in = new DigestInputStream(source.bytes().open(), digest);
                 OutputStream out = new GZIPOutputStream(Files.newOutputStream(aside), 1 << 16)) {
             in.transferTo(out);
         }
+        if (!HexFormat.of().formatHex(digest.digest()).equals(source.info().sha256())) {
+            Files.delete(aside);
+            throw new UserInputException(
+                    Texts.of("store.source_changed", source.info().name()));
+        }
         Durable.force(aside);
         Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     private String freeId(String wanted) {

@@ -14,6 +14,7 @@ import java.util.Properties;
 import org.duckdb.DuckDBAppender;
 import org.duckdb.DuckDBConnection;
 import org.jspecify.annotations.Nullable;
+import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.track.Channel;
 import trimwright.track.ChannelGroup;
@@ -74,7 +75,7 @@ final class Parquet implements AutoCloseable {
     /** Reads one file back. */
     ChannelGroup read(GroupInfo info, Path file) {
         if (!Files.isReadable(file)) {
-            throw new UserInputException(file + " is missing from the library; import the session's files again.");
+            throw new UserInputException(Texts.of("store.parquet_missing", file));
         }
         List<String> paths = info.paths();
         StringBuilder columns = new StringBuilder("time_ns");
@@ -100,12 +101,10 @@ final class Parquet implements AutoCloseable {
                 rows++;
             }
         } catch (SQLException e) {
-            throw new UserInputException(
-                    file + " cannot be read: " + firstLine(e) + " Import the session's files again.");
+            throw new UserInputException(Texts.of("store.parquet_damaged", file, firstLine(e)), e);
         }
         if (rows < capacity) {
-            throw new UserInputException(
-                    file + " holds " + rows + " of " + capacity + " rows; import the session's files again.");
+            throw new UserInputException(Texts.of("store.parquet_short", file, rows, capacity));
         }
         List<Channel> channels = new ArrayList<>();
         for (int c = 0; c < paths.size(); c++) {
@@ -150,7 +149,7 @@ final class Parquet implements AutoCloseable {
 
     private static String firstLine(SQLException e) {
         String message = e.getMessage() == null ? "unknown reason" : e.getMessage();
-        return Arrays.asList(message.split("\n", -1)).get(0) + ".";
+        return Arrays.asList(message.split("\n", -1)).get(0);
     }
 
     private static String name(String identifier) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import trimwright.text.JsonOut;
+import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 
 /** session.json to and from {@link SessionInfo}; the layout is described in docs/formats.md. */
@@ -67,8 +68,7 @@ final class SessionJson {
             JsonNode root = MAPPER.readTree(text);
             String schema = root.path("schema").asText();
             if (!schema.equals(SCHEMA)) {
-                throw new UserInputException(file + " is \"" + schema + "\", this program reads " + SCHEMA
-                        + "; use the version of Trimwright that wrote it, or a newer one.");
+                throw new UserInputException(Texts.of("store.newer", file, schema, SCHEMA));
             }
             List<BoatInfo> boats = new ArrayList<>();
             for (JsonNode boat : root.required("boats")) {
@@ -89,8 +89,7 @@ final class SessionJson {
                     boats,
                     sources);
         } catch (JsonProcessingException | IllegalArgumentException | DateTimeException e) {
-            throw new UserInputException(file + " is damaged (" + firstLine(e)
-                    + "); restore it from a copy, or remove its folder and import the files again.");
+            throw new UserInputException(Texts.of("store.session_damaged", file, firstLine(e)));
         }
     }
 

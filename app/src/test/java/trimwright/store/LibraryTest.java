@@ -13,7 +13,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -36,7 +39,7 @@ class LibraryTest {
     @Test
     void whatIsWrittenIsReadBack() throws IOException {
         try (Library library = Library.openOrCreate(folder)) {
-            SessionInfo added = add(library, "Dunlin", DAY, "a".repeat(64));
+            SessionInfo added = add(library, "Dunlin", DAY, sha("a"));
             assertEquals("2026-05-09-dunlin", added.id());
             SessionInfo session = library.getSession("2026-05");
             assertEquals(added, session);
@@ -48,7 +51,7 @@ class LibraryTest {
             assertEquals(Quality.ABSENT, aws.quality(1));
             assertEquals(Quality.JUMP, aws.quality(2));
             assertEquals(DAY + 2, track.groups().get(0).timeNanos(2));
-            assertEquals("made of " + "a".repeat(64), rawOf(session, "a".repeat(64)));
+            assertEquals("made of a", rawOf(session, sha("a")));
             assertEquals(Map.of("bad_checksum", 2L), session.sources().get(0).issues());
         }
     }
@@ -56,8 +59,8 @@ class LibraryTest {
     @Test
     void sessionsOfOneDayGetNumbersAndPrefixesMustBeUnique() throws IOException {
         try (Library library = Library.openOrCreate(folder)) {
-            add(library, "Dunlin", DAY, "a".repeat(64));
-            add(library, "Dunlin", DAY + 3_600_000_000_000L, "b".repeat(64));
+            add(library, "Dunlin", DAY, sha("a"));
+            add(library, "Dunlin", DAY + 3_600_000_000_000L, sha("b"));
             assertEquals(
                     List.of("2026-05-09-dunlin", "2026-05-09-dunlin-2"),
                     library.sessions().stream().map(SessionInfo::id).toList());
@@ -75,21 +78,35 @@ class LibraryTest {
     @Test
     void aSourceIsKnownByItsBytes() throws IOException {
         try (Library library = Library.openOrCreate(folder)) {
-            add(library, "Dunlin", DAY, "a".repeat(64));
+            add(library, "Dunlin", DAY, sha("a"));
             try (LibraryWriter writer = library.writer()) {
-                assertNotNull(writer.findSessionOfSource("a".repeat(64)));
-                assertNull(writer.findSessionOfSource("c".repeat(64)));
+                assertNotNull(writer.findSessionOfSource(sha("a")));
+                assertNull(writer.findSessionOfSource(sha("c")));
             }
+        }
+    }
+
+    @Test
+    void aSourceThatChangesMeanwhileIsRefusedAndLeavesNothing() throws IOException {
+        try (Library library = Library.openOrCreate(folder);
+                LibraryWriter writer = library.writer()) {
+            SourceInfo info = new SourceInfo(sha("a"), "log.nmea", "nmea0183", 10, 3, Map.of(), List.of());
+            LibraryWriter.RawSource changed =
+                    new LibraryWriter.RawSource(info, () -> new ByteArrayInputStream(new byte[] {1}));
+            UserInputException fault = assertThrows(
+                    UserInputException.class,
+                    () -> writer.add("Dunlin", List.of(track("Dunlin", DAY, sha("a"))), List.of(changed)));
+            assertTrue(lineOf(fault).contains("log.nmea changed"), lineOf(fault));
+            assertEquals(List.of(), library.sessions());
         }
     }
 
     @Test
     void aSessionGrowsByBoats() throws IOException {
         try (Library library = Library.openOrCreate(folder)) {
-            SessionInfo first = add(library, "Dunlin", DAY, "a".repeat(64));
+            SessionInfo first = add(library, "Dunlin", DAY, sha("a"));
             try (LibraryWriter writer = library.writer()) {
-                writer.extend(
-                        first, List.of(track("Avocet", DAY - 5, "b".repeat(64))), List.of(source("b".repeat(64))));
+                writer.extend(first, List.of(track("Avocet", DAY - 5, sha("b"))), List.of(source(sha("b"))));
             }
             SessionInfo grown = library.getSession(first.id());
             assertEquals(
@@ -118,7 +135,7 @@ class LibraryTest {
     @Test
     void damagedSessionsAreNamed() throws IOException {
         try (Library library = Library.openOrCreate(folder)) {
-            SessionInfo session = add(library, "Dunlin", DAY, "a".repeat(64));
+            SessionInfo session = add(library, "Dunlin", DAY, sha("a"));
             Path json = folder.resolve("sessions/" + session.id() + "/session.json");
             Files.writeString(json, Files.readString(json).substring(0, 100));
             UserInputException fault = assertThrows(UserInputException.class, library::sessions);
@@ -129,7 +146,7 @@ class LibraryTest {
     @Test
     void damagedParquetIsNamed() throws IOException {
         try (Library library = Library.openOrCreate(folder)) {
-            SessionInfo session = add(library, "Dunlin", DAY, "a".repeat(64));
+            SessionInfo session = add(library, "Dunlin", DAY, sha("a"));
             Path file = folder.resolve("sessions/" + session.id())
                     .resolve(session.boats().get(0).groups().get(0).file());
             Files.write(file, new byte[] {1, 2, 3});
@@ -146,7 +163,7 @@ class LibraryTest {
             Files.createDirectories(leftover);
             Files.writeString(leftover.resolve("half.parquet"), "half");
             assertEquals(List.of(), library.sessions());
-            add(library, "Dunlin", DAY, "a".repeat(64));
+            add(library, "Dunlin", DAY, sha("a"));
             assertFalse(Files.exists(leftover));
             try (Stream<Path> entries = Files.list(folder.resolve("sessions"))) {
                 assertEquals(1, entries.count());
@@ -160,7 +177,7 @@ class LibraryTest {
         for (int round = 0; round < 2; round++) {
             Path own = folder.resolve("library" + round);
             try (Library library = Library.openOrCreate(own)) {
-                SessionInfo session = add(library, "Dunlin", DAY, "a".repeat(64));
+                SessionInfo session = add(library, "Dunlin", DAY, sha("a"));
                 bytes[round] = Files.readAllBytes(own.resolve("sessions/" + session.id())
                         .resolve(session.boats().get(0).groups().get(0).file()));
             }
@@ -187,8 +204,7 @@ class LibraryTest {
 
     private static LibraryWriter.RawSource source(String sha) {
         SourceInfo info = new SourceInfo(sha, "log.nmea", "nmea0183", 10, 3, Map.of("bad_checksum", 2L), List.of("x"));
-        return new LibraryWriter.RawSource(
-                info, () -> new ByteArrayInputStream(("made of " + sha).getBytes(StandardCharsets.UTF_8)));
+        return new LibraryWriter.RawSource(info, () -> new ByteArrayInputStream(bytesOf(sha)));
     }
 
     private String rawOf(SessionInfo session, String sha) throws IOException {
@@ -200,5 +216,23 @@ class LibraryTest {
 
     private static String lineOf(UserInputException fault) {
         return String.valueOf(fault.getMessage());
+    }
+
+    private static byte[] bytesOf(String sha) {
+        for (String word : List.of("a", "b", "c")) {
+            if (sha(word).equals(sha)) {
+                return ("made of " + word).getBytes(StandardCharsets.UTF_8);
+            }
+        }
+        throw new IllegalArgumentException(sha);
+    }
+
+    private static String sha(String word) {
+        try {
+            byte[] bytes = ("made of " + word).getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
     }
 }

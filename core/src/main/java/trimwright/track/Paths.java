@@ -1,5 +1,7 @@
 package trimwright.track;
 
+import java.util.Set;
+
 /**
  * Names of channels. Where the open standard Signal K has a path it is used as it stands; {@code sails.wing.*} is our
  * own branch, as that standard has none for a rigid wing. SI and radians throughout.
@@ -46,5 +48,42 @@ public final class Paths {
     /** Bottom of the hulls above the water (m). */
     public static final String RIDE_HEIGHT = "navigation.rideHeight";
 
+    private static final Set<String> ALL = Set.of(
+            AWA,
+            AWS,
+            TWA_WATER,
+            TWS,
+            TWD,
+            TWD_MAGNETIC,
+            WIND_SPEED_OVER_GROUND,
+            STW,
+            SOG,
+            COG,
+            COG_MAGNETIC,
+            HEADING,
+            HEADING_MAGNETIC,
+            VARIATION,
+            DEVIATION,
+            RATE_OF_TURN,
+            LATITUDE,
+            LONGITUDE,
+            ROLL,
+            PITCH,
+            LEEWAY,
+            RUDDER,
+            AIR_TEMPERATURE,
+            AIR_PRESSURE,
+            WATER_TEMPERATURE,
+            CAMBER,
+            TWIST,
+            SHEET,
+            SHEET_LOAD,
+            RIDE_HEIGHT);
+
     private Paths() {}
+
+    /** Every path named here. */
+    public static Set<String> all() {
+        return ALL;
+    }
 }

@@ -1,0 +1,76 @@
+package trimwright.intake;
+
+import trimwright.ingest.IssueKind;
+import trimwright.ingest.Issues;
+import trimwright.ingest.nmea.ChecksumRule;
+import trimwright.ingest.nmea.NmeaScanner;
+
+/** What a file seems to be, from its first bytes. */
+enum FileKind {
+    /** Nothing in it. */
+    EMPTY,
+    /** Sentences of NMEA 0183. */
+    NMEA,
+    /** Text with two bytes for each character. */
+    TEXT_OF_16_BITS,
+    /** Other text: perhaps a table. */
+    TEXT,
+    /** No text. */
+    BINARY;
+
+    /** Bytes that are looked at: more than the preamble of any logger. Chosen. */
+    static final int HEAD = 1 << 18;
+
+    /** Chosen: text has hardly any control characters, also after a crash of its logger. */
+    private static final double CONTROL_SHARE = 0.02;
+
+    static FileKind of(byte[] head, int length) {
+        if (length == 0) {
+            return EMPTY;
+        }
+        Issues issues = new Issues();
+        long[] sentences = new long[1];
+        NmeaScanner scanner =
+                new NmeaScanner(issues, ChecksumRule.REQUIRED, (sentence, line, position, stamp) -> sentences[0]++);
+        scanner.accept(head, 0, length);
+        if (sentences[0] > 0) {
+            return NMEA;
+        }
+        if (isOf16Bits(head, length)) {
+            return TEXT_OF_16_BITS;
+        }
+        if (isBinary(head, length)) {
+            return BINARY;
+        }
+        long like = issues.count(IssueKind.NO_CHECKSUM) + issues.count(IssueKind.BAD_CHECKSUM);
+        return 2 * like > scanner.lines() ? NMEA : TEXT;
+    }
+
+    private static boolean isOf16Bits(byte[] head, int length) {
+        if (length >= 2) {
+            int mark = (head[0] & 0xff) << 8 | (head[1] & 0xff);
+            if (mark == 0xfeff || mark == 0xfffe) {
+                return true;
+            }
+        }
+        int even = 0;
+        int odd = 0;
+        for (int i = 0; i < length; i++) {
+            if (head[i] == 0) {
+                even += 1 - i % 2;
+                odd += i % 2;
+            }
+        }
+        // Latin text in two bytes has a zero in nearly every other place.
+        return Math.max(even, odd) > 0.4 * length / 2 && Math.min(even, odd) < 0.05 * length / 2;
+    }
+
+    private static boolean isBinary(byte[] head, int length) {
+        int control = 0;
+        for (int i = 0; i < length; i++) {
+            byte b = head[i];
+            control += b >= 0 && b < 0x20 && b != '\n' && b != '\r' && b != '\t' ? 1 : 0;
+        }
+        return control > CONTROL_SHARE * length;
+    }
+}

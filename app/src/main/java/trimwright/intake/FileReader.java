@@ -1,0 +1,148 @@
+package trimwright.intake;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import trimwright.ingest.IngestReport;
+import trimwright.ingest.IngestResult;
+import trimwright.ingest.IssueKind;
+import trimwright.ingest.csv.CsvReader;
+import trimwright.ingest.nmea.ChecksumRule;
+import trimwright.ingest.nmea.NmeaOptions;
+import trimwright.ingest.nmea.NmeaReader;
+import trimwright.text.Progress;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+
+/** Reads one file: recognises it by its first bytes and hands all of them to the reader of its kind. */
+final class FileReader implements SourceBytes.Taker {
+    private final SourceBytes source;
+    private final IntakeOptions options;
+    private boolean begun;
+    private @Nullable NmeaReader nmea;
+    private @Nullable CsvReader table;
+    private @Nullable Transcoder transcoder;
+
+    private FileReader(SourceBytes source, IntakeOptions options) {
+        this.source = source;
+        this.options = options;
+    }
+
+    /**
+     * Reads the file.
+     *
+     * @throws UserInputException in one line, where nothing in it can be used
+     */
+    static ReadFile read(SourceBytes source, String sha256, IntakeOptions options, Progress progress) {
+        FileReader reader = new FileReader(source, options);
+        source.read(progress, reader);
+        if (!reader.begun) {
+            throw new UserInputException(Texts.of("intake.empty", source.path()));
+        }
+        return reader.finish(sha256);
+    }
+
+    @Override
+    public void take(byte[] bytes, int length) throws IOException {
+        if (!begun) {
+            begin(FileKind.of(bytes, length));
+            begun = true;
+        }
+        if (nmea != null) {
+            nmea.accept(bytes, 0, length);
+        } else if (transcoder != null) {
+            transcoder.take(bytes, length);
+        } else if (table != null) {
+            table.accept(bytes, 0, length);
+        }
+    }
+
+    private void begin(FileKind kind) {
+        MappingFile map = options.mapping();
+        switch (kind) {
+            case EMPTY -> throw new UserInputException(Texts.of("intake.empty", source.path()));
+            case BINARY -> throw new UserInputException(Texts.of("intake.binary", source.path()));
+            case NMEA -> nmea = new NmeaReader(new NmeaOptions(boat(""), options.startNanos(), ChecksumRule.REQUIRED));
+            case TEXT_OF_16_BITS -> {
+                if (map == null || !MappingLoader.isSixteenBit(map.encoding())) {
+                    throw new UserInputException(Texts.of("intake.utf16", source.path()));
+                }
+                beginTable(map);
+            }
+            case TEXT -> {
+                if (map == null) {
+                    throw new UserInputException(Texts.of("intake.needs_map", source.path()));
+                }
+                if (MappingLoader.isSixteenBit(map.encoding())) {
+                    throw new UserInputException(Texts.of(
+                            "intake.not_utf16", source.path(), map.encoding().name()));
+                }
+                beginTable(map);
+            }
+        }
+    }
+
+    private void beginTable(MappingFile map) {
+        CsvReader reader = new CsvReader(map.mapping(), boat(map.boatFileSuffix()), options.startNanos());
+        table = reader;
+        Charset encoding = map.encoding();
+        if (MappingLoader.isSixteenBit(encoding)) {
+            transcoder = new Transcoder(encoding, (bytes, length) -> reader.accept(bytes, 0, length));
+        }
+    }
+
+    /** The given name, or the file's name without its endings. */
+    private String boat(String suffix) {
+        if (options.boat() != null) {
+            return options.boat();
+        }
+        String name = source.name();
+        String lower = name.toLowerCase(Locale.ROOT);
+        if (lower.endsWith(".gz")) {
+            name = name.substring(0, name.length() - 3);
+        }
+        int dot = name.lastIndexOf('.');
+        name = dot > 0 ? name.substring(0, dot) : name;
+        return !suffix.isEmpty() && name.endsWith(suffix) && name.length() > suffix.length()
+                ? name.substring(0, name.length() - suffix.length())
+                : name;
+    }
+
+    private ReadFile finish(String sha256) {
+        if (transcoder != null) {
+            transcoder.end();
+        }
+        IngestResult result;
+        String kind;
+        if (nmea != null) {
+            result = nmea.finish();
+            kind = "nmea0183";
+        } else if (table != null) {
+            result = table.finish();
+            kind = "csv";
+        } else {
+            throw new IllegalStateException("begun without a reader");
+        }
+        if (result instanceof IngestResult.Tracks tracks) {
+            return new ReadFile(source, sha256, kind, tracks.tracks(), tracks.report());
+        }
+        if (result instanceof IngestResult.NoColumn missing) {
+            String shown = String.join(", ", missing.present());
+            String cut = shown.length() > 300 ? shown.substring(0, 300) + "..." : shown;
+            throw new UserInputException(Texts.of("intake.no_column", source.path(), missing.wanted(), cut));
+        }
+        if (result instanceof IngestResult.NoDate) {
+            throw new UserInputException(Texts.of("intake.no_date", source.path()));
+        }
+        throw new UserInputException(Texts.of("intake.nothing", source.path(), because(result.report())));
+    }
+
+    private static String because(IngestReport report) {
+        StringBuilder text = new StringBuilder(Texts.of("intake.lines", report.lines()));
+        for (IssueKind kind : report.issues().counts().keySet()) {
+            text.append(", ").append(IssueTexts.count(kind, report.issues().count(kind)));
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,5 @@
+/** Tests of the library. */
+@NullMarked
+package trimwright.store;
+
+import org.jspecify.annotations.NullMarked;
