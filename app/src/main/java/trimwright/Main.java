@@ -41,11 +41,7 @@ public final class Main {
             PrintStream out, PrintStream err, ProgressStyle style, Map<String, String> environment) {
         Console console = new Console(out, err, style);
         Folders folders = Folders.from(environment, Path.of(System.getProperty("user.home")));
-        return new CommandRunner(commands(console, folders), console);
-    }
-
-    private static List<Callable<Integer>> commands(Console console, Folders folders) {
-        return List.of(
+        List<Callable<Integer>> commands = List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
                 new DebriefCommand(console, folders),
                 new ImportCommand(console, folders),
@@ -54,5 +50,6 @@ public final class Main {
                 new SessionsCommand(console, folders),
                 new WingCommand(console),
                 new WhereCommand(console, folders));
+        return new CommandRunner(commands, out, err);
     }
 }

@@ -34,10 +34,10 @@ public final class CommandRunner {
     private final PrintStream err;
 
     /** Each command annotated for picocli, or a {@link CommandGroup} of such. */
-    public CommandRunner(List<Callable<Integer>> commands, Console console) {
+    public CommandRunner(List<Callable<Integer>> commands, PrintStream out, PrintStream err) {
         this.commands = List.copyOf(commands);
-        out = console.out();
-        err = console.err();
+        this.out = out;
+        this.err = err;
     }
 
     /** The exit code of contracts: 0, 1, 2, 3 or 130. */
@@ -45,9 +45,6 @@ public final class CommandRunner {
         CommandLine line = commandLine();
         try {
             return line.execute(args);
-        } catch (StackOverflowError | OutOfMemoryError | LinkageError e) {
-            // Picocli hands on errors; they too are our fault and get their one line.
-            return ourFault(e, List.of(args).contains("--debug"));
         } finally {
             out.flush();
             err.flush();
@@ -89,8 +86,6 @@ public final class CommandRunner {
     }
 
     private int failed(Exception e, CommandLine line, ParseResult parsed) {
-        boolean debug = parsed.asCommandLineList().stream()
-                .anyMatch(level -> level.getParseResult().hasMatchedOption("--debug"));
         int code;
         if (e instanceof UserInputException) {
             code = USER_INPUT;
@@ -102,20 +97,14 @@ public final class CommandRunner {
             code = INTERRUPTED;
             say(Texts.of("cli.interrupted"));
         } else {
-            return ourFault(e, debug);
+            code = OUR_FAULT;
+            say(Texts.of("cli.our_fault", e));
         }
-        if (debug) {
+        if (parsed.asCommandLineList().stream()
+                .anyMatch(level -> level.getParseResult().hasMatchedOption("--debug"))) {
             e.printStackTrace(err);
         }
         return code;
-    }
-
-    private int ourFault(Throwable e, boolean debug) {
-        say(Texts.of("cli.our_fault", e));
-        if (debug) {
-            e.printStackTrace(err);
-        }
-        return OUR_FAULT;
     }
 
     private void say(@Nullable String message) {

@@ -121,10 +121,8 @@ class CommandRunnerTest {
         err.reset();
         return new CommandRunner(
                         List.of(new Failing(failure)),
-                        new Console(
-                                new PrintStream(out, true, StandardCharsets.UTF_8),
-                                new PrintStream(err, true, StandardCharsets.UTF_8),
-                                ProgressStyle.NONE))
+                        new PrintStream(out, true, StandardCharsets.UTF_8),
+                        new PrintStream(err, true, StandardCharsets.UTF_8))
                 .run(args);
     }
 

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class ConvexQuadratic {
     private static final double BROKEN = 1e-11;
-    private static final double PARALLEL = 1e-13;
+    private static final double PARALLEL = 1e-10;
 
     private final double[][] inverse;
     private final double[][] rows;
@@ -94,7 +94,7 @@ final class ConvexQuadratic {
             double[] r = dualDirection(normal);
             double[] z = primalDirection(normal, r);
             double along = Dense.dot(z, normal);
-            boolean free = along > PARALLEL * Math.max(1e-8, Dense.dot(normal, Dense.times(inverse, normal)));
+            boolean free = count < n && along > PARALLEL * Dense.dot(normal, Dense.times(inverse, normal));
             double full = free ? (bounds[row] - Dense.dot(normal, p)) / along : Double.POSITIVE_INFINITY;
             int dropped = -1;
             double partial = Double.POSITIVE_INFINITY;

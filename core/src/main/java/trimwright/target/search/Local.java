@@ -1,5 +1,8 @@
 package trimwright.target.search;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** Values and slopes at one point, cut into objective, equations (fixed variables among them) and limits. */
 final class Local {
     final double[] x;
@@ -89,17 +92,6 @@ final class Local {
         return lower[i] == upper[i];
     }
 
-    static double brokenSum(Problem problem, double[] values) {
-        double sum = 0;
-        for (int i = 0; i < problem.equations(); i++) {
-            sum += Math.abs(values[1 + i]);
-        }
-        for (int i = 0; i < problem.limits(); i++) {
-            sum += Math.max(0, -values[1 + problem.equations() + i]);
-        }
-        return sum;
-    }
-
     static double brokenMost(Problem problem, double[] values) {
         double most = 0;
         for (int i = 0; i < problem.equations(); i++) {
@@ -111,15 +103,28 @@ final class Local {
         return most;
     }
 
-    /** Broken sum after a step, equations and limits taken as straight. */
-    double brokenSumAfter(double[] p) {
-        double sum = 0;
-        for (int i = 0; i < equations; i++) {
-            sum += Math.abs(values[1 + i] + Dense.dot(slopes[1 + i], p));
+    /**
+     * Second-order correction: the shortest way from where the equations and the limits in force are missed at a trial
+     * point, bounds in force kept.
+     */
+    double[] wayBack(Step step, double[] trialValues) {
+        List<double[]> rows = new ArrayList<>(List.of(equationSlopes()));
+        double[] missed = new double[x.length];
+        System.arraycopy(trialValues, 1, missed, 0, equations);
+        for (int i = 0; i < limits && rows.size() < x.length - 1; i++) {
+            double value = trialValues[1 + equations + i];
+            if (step.multipliers.limits[i] > 0 || value < 0) {
+                missed[rows.size()] = value;
+                rows.add(limitSlope(i));
+            }
         }
-        for (int i = 0; i < limits; i++) {
-            sum += Math.max(0, -(limit(i) + Dense.dot(limitSlope(i), p)));
+        for (int i = 0; i < x.length && rows.size() < x.length - 1; i++) {
+            if (step.multipliers.lower[i] > 0 || step.multipliers.upper[i] > 0) {
+                double[] unit = new double[x.length];
+                unit[i] = 1;
+                rows.add(unit);
+            }
         }
-        return sum;
+        return new NullSpace(rows.toArray(new double[0][]), x.length).shortestStep(missed);
     }
 }

@@ -1,11 +1,10 @@
 package trimwright.target.search;
 
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Sequential quadratic programming inside a trust region (box), merit the sum of broken equations and limits (l1), one
- * second-order correction a step: Nocedal and Wright, Numerical Optimization, chapter 18 (from memory). Second
+ * Sequential quadratic programming inside a trust region (box), merit f and priced breaches (l1), one second-order
+ * correction a step: Nocedal and Wright, Numerical Optimization, chapter 18 (from memory). Second
  * derivatives come from the problem and are kept until the point has moved far; where the model is not convex in the
  * null space its eigenvalues are made positive.
  */
@@ -16,11 +15,8 @@ public final class Search {
     private static final double LARGEST_RADIUS = 2;
     private static final double SMALLEST_RADIUS = 1e-9;
 
-    /** Converged when the step of every scaled variable is below this. */
-    private static final double STEP_TOLERANCE = 1e-7;
-
-    /** Converged when no equation or limit is broken by more, each in its scale. */
-    private static final double BROKEN_TOLERANCE = 1e-9;
+    /** Converged when the step of every scaled variable is below this, whatever it promises. */
+    private static final double STEP_TOLERANCE = 1e-6;
 
     /** Second derivatives are taken anew after a move this long, or after this many steps; chosen. */
     private static final double FAR = 0.35;
@@ -28,35 +24,45 @@ public final class Search {
     private static final int STEPS_A_CURVATURE = 5;
     private static final int MOST_STEPS = 60;
 
+    /** Given up when this many steps have not brought equations and limits nearer to holding; chosen. */
+    private static final int PATIENCE = 8;
+
+    private static final double NEARLY_KEPT = 5e-3;
+
     private final Problem problem;
+    private final Accuracy accuracy;
+    private final Merit merit;
     private double radius = FIRST_RADIUS;
-    private double weight = 1e-3;
     private int steps;
 
-    private Search(Problem problem) {
+    private Search(Problem problem, Accuracy accuracy) {
         this.problem = problem;
+        this.accuracy = accuracy;
+        this.merit = new Merit(problem);
     }
 
     /** Searches from a point. */
-    public static Answer from(Problem problem, double[] start) {
-        return new Search(problem).run(start, Multipliers.zero(problem));
+    public static Answer from(Problem problem, double[] start, Accuracy accuracy) {
+        return new Search(problem, accuracy).run(start, Multipliers.zero(problem));
     }
 
     /** Searches from a point with the multipliers of a neighbouring answer of a problem of the same shape. */
-    public static Answer from(Problem problem, double[] start, Answer neighbour) {
-        return new Search(problem).run(start, neighbour.multipliers());
+    public static Answer from(Problem problem, double[] start, Answer neighbour, Accuracy accuracy) {
+        return new Search(problem, accuracy).run(start, neighbour.multipliers());
     }
 
     private Answer run(double[] start, Multipliers known) {
         double[] x = insideBounds(start);
         Multipliers multipliers = known;
-        Local local = localAt(x);
+        Local local = localAt(x, problem.valuesAt(x));
         if (local == null) {
             return new Answer(Answer.Ending.STALLED, 0, x, multipliers, Double.POSITIVE_INFINITY);
         }
         Hessian hessian = null;
         double[] hessianAt = x;
         int sinceHessian = 0;
+        double leastBroken = Double.POSITIVE_INFINITY;
+        int stepOfLeast = 0;
         while (steps < MOST_STEPS) {
             if (hessian == null
                     || sinceHessian >= STEPS_A_CURVATURE
@@ -71,8 +77,14 @@ public final class Search {
             }
             Step step = new StepFinder(local, hessian.ofLagrangian(multipliers), radius).find();
             double broken = Local.brokenMost(problem, local.values);
-            if (step.length() < STEP_TOLERANCE && broken < BROKEN_TOLERANCE) {
+            if (isConverged(step) && broken < accuracy.broken()) {
                 return ended(Answer.Ending.CONVERGED, local, step.multipliers);
+            }
+            if (broken < 0.9 * leastBroken || broken < NEARLY_KEPT) {
+                leastBroken = broken;
+                stepOfLeast = steps;
+            } else if (steps - stepOfLeast > PATIENCE) {
+                return ended(Answer.Ending.NO_ALLOWED_POINT, local, step.multipliers);
             }
             Local next = tryStep(local, step);
             steps++;
@@ -92,8 +104,13 @@ public final class Search {
         return ended(broken > 1e-6 ? Answer.Ending.NO_ALLOWED_POINT : Answer.Ending.STALLED, local, multipliers);
     }
 
-    private static Answer.Ending endingWhenShort(double broken) {
-        return broken < BROKEN_TOLERANCE ? Answer.Ending.CONVERGED : Answer.Ending.NO_ALLOWED_POINT;
+    private boolean isConverged(Step step) {
+        double length = step.length();
+        return length < STEP_TOLERANCE || (length < accuracy.step() && Math.abs(step.modelChange) < accuracy.gain());
+    }
+
+    private Answer.Ending endingWhenShort(double broken) {
+        return broken < accuracy.broken() ? Answer.Ending.CONVERGED : Answer.Ending.NO_ALLOWED_POINT;
     }
 
     private Answer ended(Answer.Ending ending, Local local, Multipliers multipliers) {
@@ -102,24 +119,24 @@ public final class Search {
 
     /** The next point, or null where the step is refused and the box made smaller. */
     private @Nullable Local tryStep(Local local, Step step) {
-        weight = Math.max(weight, 1.5 * step.multipliers.largest());
-        double before = local.values[0] + weight * Local.brokenSum(problem, local.values);
-        double promised =
-                -step.modelChange + weight * (Local.brokenSum(problem, local.values) - local.brokenSumAfter(step.p));
+        merit.follow(step.multipliers);
+        double before = merit.of(local.values);
+        double promised = merit.promised(local, step);
         double[] trial = Dense.plus(local.x, 1, step.p);
         double[] values = problem.valuesAt(trial);
-        double gained = values == null ? Double.NEGATIVE_INFINITY : before - merit(values);
-        if (values != null && !isGood(gained, promised)) {
-            double[] corrected = correct(local, step, trial, values);
+        double gained = values == null ? Double.NEGATIVE_INFINITY : before - merit.of(values);
+        if (values != null && Local.brokenMost(problem, values) > accuracy.broken()) {
+            double[] corrected = insideBounds(Dense.plus(trial, -1, local.wayBack(step, values)));
             double[] correctedValues = problem.valuesAt(corrected);
-            if (correctedValues != null && isGood(before - merit(correctedValues), promised)) {
+            if (correctedValues != null && before - merit.of(correctedValues) > gained) {
                 trial = corrected;
                 values = correctedValues;
-                gained = before - merit(correctedValues);
+                gained = before - merit.of(correctedValues);
             }
         }
         double length = step.length();
-        if (values == null || !isGood(gained, promised)) {
+        Local next = values == null || !isGood(gained, promised) ? null : localAt(trial, values);
+        if (next == null) {
             radius = 0.35 * Math.min(radius, length);
             return null;
         }
@@ -129,10 +146,6 @@ public final class Search {
         } else if (ratio < 0.2 && promised > 1e-9) {
             radius = Math.max(10 * STEP_TOLERANCE, 0.5 * length);
         }
-        Local next = localAt(trial);
-        if (next == null) {
-            radius = 0.35 * Math.min(radius, length);
-        }
         return next;
     }
 
@@ -141,20 +154,7 @@ public final class Search {
         return gained > 1e-4 * promised || (Math.abs(promised) < 1e-10 && gained > -1e-10);
     }
 
-    private double merit(double[] values) {
-        return values[0] + weight * Local.brokenSum(problem, values);
-    }
-
-    /** Second-order correction: the shortest way back to the equations as they are at the trial point. */
-    private double[] correct(Local local, Step step, double[] trial, double[] values) {
-        double[] missed = local.equationValues();
-        Arrays.fill(missed, 0);
-        System.arraycopy(values, 1, missed, 0, problem.equations());
-        return insideBounds(Dense.plus(trial, -1, step.space.shortestStep(missed)));
-    }
-
-    private @Nullable Local localAt(double[] x) {
-        double[] values = problem.valuesAt(x);
+    private @Nullable Local localAt(double[] x, double @Nullable [] values) {
         double[][] slopes = values == null ? null : problem.slopesAt(x);
         return values == null || slopes == null ? null : new Local(problem, x, values, slopes);
     }

@@ -5,13 +5,11 @@ final class Step {
     final double[] p;
     final Multipliers multipliers;
     final double modelChange;
-    final NullSpace space;
 
-    Step(double[] p, Multipliers multipliers, double modelChange, NullSpace space) {
+    Step(double[] p, Multipliers multipliers, double modelChange) {
         this.p = p;
         this.multipliers = multipliers;
         this.modelChange = modelChange;
-        this.space = space;
     }
 
     double length() {

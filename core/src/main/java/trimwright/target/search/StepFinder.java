@@ -11,7 +11,7 @@ final class StepFinder {
     private static final double EQUATION_SHARE = 0.8;
 
     /** Price of breaking a limit where the box has no room to keep it; chosen, far above any multiplier. */
-    private static final double PRICE = 1e4;
+    private static final double PRICE = 1e3;
 
     private final Local local;
     private final double[][] hessian;
@@ -78,7 +78,7 @@ final class StepFinder {
         for (int i = 0; i < n; i++) {
             p[i] = Math.max(local.roomBelow(i), Math.min(local.roomAbove(i), p[i]));
         }
-        return new Step(p, multipliersOf(p, solution.multipliers), modelChange(p), space);
+        return new Step(p, multipliersOf(p, solution.multipliers), modelChange(p));
     }
 
     private Multipliers multipliersOf(double[] p, double[] rowMultipliers) {

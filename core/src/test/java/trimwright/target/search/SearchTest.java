@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 
 /** Published small problems (Hock and Schittkowski 1981; statements and answers from memory) and two of our own. */
 class SearchTest {
+    private static final Accuracy CLOSE = new Accuracy(1e-9, 0, 0);
+
     /** A problem given by its functions; derivatives by central differences. */
     private record Given(
             int equations, int limits, double[] lower, double[] upper, Function<double[], double[]> functions)
@@ -74,7 +76,7 @@ class SearchTest {
             x[0] * x[0] + x[1] * x[1] + x[2] * x[2] + x[3] * x[3] - 40,
             x[0] * x[1] * x[2] * x[3] - 25
         });
-        Answer answer = Search.from(problem, new double[] {1, 5, 5, 1});
+        Answer answer = Search.from(problem, new double[] {1, 5, 5, 1}, CLOSE);
         assertTrue(answer.isConverged());
         assertArrayEquals(new double[] {1, 4.742999, 3.821150, 1.379408}, answer.x(), 1e-5);
         assertEquals(17.0140173, valuesOf(problem, answer)[0], 1e-6);
@@ -87,7 +89,7 @@ class SearchTest {
             double a = x[1] - x[0] * x[0];
             return new double[] {100 * a * a + (1 - x[0]) * (1 - x[0])};
         });
-        Answer answer = Search.from(problem, new double[] {-1.2, 1});
+        Answer answer = Search.from(problem, new double[] {-1.2, 1}, CLOSE);
         assertTrue(answer.isConverged());
         assertArrayEquals(new double[] {1, 1}, answer.x(), 1e-5);
     }
@@ -97,7 +99,7 @@ class SearchTest {
     void problem6OfHockAndSchittkowski() {
         Problem problem = new Given(1, 0, row(2, -10), row(2, 10), x ->
                 new double[] {(1 - x[0]) * (1 - x[0]), 10 * (x[1] - x[0] * x[0])});
-        Answer answer = Search.from(problem, new double[] {-1.2, 1});
+        Answer answer = Search.from(problem, new double[] {-1.2, 1}, CLOSE);
         assertTrue(answer.isConverged());
         assertArrayEquals(new double[] {1, 1}, answer.x(), 1e-5);
     }
@@ -107,7 +109,7 @@ class SearchTest {
     void aCurvedEquationIsFollowed() {
         Problem problem =
                 new Given(1, 0, row(2, -4), row(2, 4), x -> new double[] {x[0], x[0] * x[0] + x[1] * x[1] - 1});
-        Answer answer = Search.from(problem, new double[] {2, 3});
+        Answer answer = Search.from(problem, new double[] {2, 3}, CLOSE);
         assertTrue(answer.isConverged());
         assertArrayEquals(new double[] {-1, 0}, answer.x(), 1e-5);
         assertEquals(-0.5, answer.ofEquation(0), 1e-5);
@@ -117,7 +119,7 @@ class SearchTest {
     void aFixedVariableStaysWhereItIs() {
         Problem problem = new Given(0, 0, new double[] {-2, 0.5}, new double[] {2, 0.5}, x ->
                 new double[] {(x[0] - x[1]) * (x[0] - x[1]) + x[0]});
-        Answer answer = Search.from(problem, new double[] {1, 0});
+        Answer answer = Search.from(problem, new double[] {1, 0}, CLOSE);
         assertTrue(answer.isConverged());
         assertArrayEquals(new double[] {0, 0.5}, answer.x(), 1e-7);
     }
@@ -126,7 +128,7 @@ class SearchTest {
     void aProblemWithoutAnAllowedPointSaysSo() {
         Problem problem = new Given(1, 1, row(2, -2), row(2, 2), x ->
                 new double[] {x[0], x[0] * x[0] + x[1] * x[1] - 1, x[0] - 1.5});
-        Answer answer = Search.from(problem, new double[] {0.5, 0.5});
+        Answer answer = Search.from(problem, new double[] {0.5, 0.5}, CLOSE);
         assertEquals(Answer.Ending.NO_ALLOWED_POINT, answer.ending());
         assertTrue(answer.violation() > 0.1);
     }

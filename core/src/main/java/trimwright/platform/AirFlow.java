@@ -1,0 +1,27 @@
+package trimwright.platform;
+
+/** Velocity of the air past the boat in level axes, for a wind speed at some height. */
+final class AirFlow {
+    private final double cos;
+    private final double sin;
+    private final double ahead;
+    private final double abeam;
+
+    AirFlow(SailingState state, Pose pose, Conditions conditions) {
+        double fromBow = conditions.windward().sign() * state.trueWindAngleToBow();
+        cos = Math.cos(fromBow);
+        sin = Math.sin(fromBow);
+        ahead = pose.ahead();
+        abeam = pose.abeam();
+    }
+
+    /** Along the heading (m/s): negative when it comes from ahead. */
+    double levelX(double wind) {
+        return -wind * cos - ahead;
+    }
+
+    /** To starboard (m/s): negative when it comes from starboard. */
+    double levelY(double wind) {
+        return -wind * sin - abeam;
+    }
+}

@@ -1,0 +1,185 @@
+package trimwright.platform;
+
+import trimwright.boat.Boat;
+import trimwright.boat.Side;
+import trimwright.foil.Flow;
+import trimwright.foil.FoilLoad;
+import trimwright.foil.MainFoilModel;
+import trimwright.foil.RudderModel;
+import trimwright.foil.SubmergedFoil;
+import trimwright.foil.SurfaceStrut;
+import trimwright.hull.HullLoad;
+import trimwright.hull.HullModel;
+import trimwright.water.WaterState;
+
+/**
+ * Foils, rudders and hulls in the water. The wake of a main foil reaches the rudder and elevator behind it, not those of
+ * the other hull.
+ */
+final class WaterPart {
+    private final MainFoilModel[] mainFoil;
+    private final RudderModel[] rudder;
+    private final HullModel hulls;
+    private final double hullY;
+    private final double washDistance;
+
+    /** @param buoyancyX centre of buoyancy in level trim, forward of the origin (m) */
+    WaterPart(Boat boat, double buoyancyX, WaterState water) {
+        hullY = 0.5 * boat.hulls().spacing();
+        mainFoil = new MainFoilModel[] {
+            new MainFoilModel(boat.mainFoil(), Side.PORT, water),
+            new MainFoilModel(boat.mainFoil(), Side.STARBOARD, water)
+        };
+        rudder = new RudderModel[] {
+            new RudderModel(boat.rudder(), hullY, Side.PORT, water),
+            new RudderModel(boat.rudder(), hullY, Side.STARBOARD, water)
+        };
+        hulls = new HullModel(boat.hulls(), buoyancyX, water);
+        washDistance = -boat.rudder().x();
+    }
+
+    /** Depth of the hulls' bottoms (m) at which they carry that weight (N) together, upright. */
+    double draft(double weight) {
+        return hulls.immersion(0.5 * weight);
+    }
+
+    WaterLoad at(SailingState state, Conditions conditions) {
+        WaterLoad load = new WaterLoad();
+        Pose pose = Pose.of(state, conditions.windward());
+        Stream stream = new Stream(pose);
+        double rudderAngle = -conditions.windward().sign() * state.get(Variable.RUDDER);
+        double rake = state.get(Variable.MAIN_RAKE);
+        Wash lee = main(conditions.leeward(), stream, rake, load.mainShaft, load.mainTip, load);
+        load.mainTipDepth = lee.tipDepth;
+        Wash windward = Wash.NONE;
+        if (conditions.foils() == FoilSet.BOTH_DOWN) {
+            FoilLoad shaft = new FoilLoad();
+            FoilLoad tip = new FoilLoad();
+            load.windwardShaft = shaft;
+            load.windwardTip = tip;
+            windward = main(conditions.windward(), stream, rake, shaft, tip, load);
+        }
+        RudderModel leeward = rudder[conditions.leeward().ordinal()];
+        rudderStrut(leeward, stream, lee, rudderAngle, load.leewardRudder, load);
+        elevator(leeward, stream, lee, rudderAngle, state.leewardElevator(), load.leewardElevator, load);
+        RudderModel other = rudder[conditions.windward().ordinal()];
+        rudderStrut(other, stream, windward, rudderAngle, load.windwardRudder, load);
+        elevator(other, stream, windward, rudderAngle, state.windwardElevator(), load.windwardElevator, load);
+        hulls(state, conditions, pose, load);
+        load.force.add(load.elevators);
+        load.force.add(load.hulls);
+        return load;
+    }
+
+    private Wash main(Side side, Stream stream, double rake, FoilLoad shaft, FoilLoad tip, WaterLoad load) {
+        MainFoilModel model = mainFoil[side.ordinal()];
+        SurfaceStrut strut = model.shaft();
+        Flow atShaft = stream.at(strut.x(), strut.y(), strut.endZ(), 0, 0);
+        model.shaft(atShaft, shaft);
+        SubmergedFoil lifting = model.tip();
+        Flow atTip = stream.at(lifting.x(), lifting.y(), lifting.z(), 0, 0);
+        model.tip(atTip, rake, tip);
+        add(shaft, load.force);
+        add(tip, load.force);
+        return washOf(side, stream, atShaft, shaft, atTip, tip);
+    }
+
+    /** What the rudder and the elevator behind a main foil meet. */
+    private Wash washOf(Side side, Stream stream, Flow atShaft, FoilLoad shaft, Flow atTip, FoilLoad tip) {
+        MainFoilModel model = mainFoil[side.ordinal()];
+        RudderModel behind = rudder[side.ordinal()];
+        SubmergedFoil elevator = behind.elevator();
+        double depth = stream.pose.depth(elevator.x(), elevator.y(), elevator.z());
+        return new Wash(
+                model.sidewash(atShaft, shaft, washDistance, behind.strut().y()),
+                model.downwash(atTip, tip, washDistance, depth),
+                atTip.depth());
+    }
+
+    private static void rudderStrut(
+            RudderModel model, Stream stream, Wash wash, double angle, FoilLoad out, WaterLoad load) {
+        SurfaceStrut strut = model.strut();
+        model.strut(stream.at(strut.x(), strut.y(), strut.endZ(), wash.side, 0), angle, out);
+        add(out, load.force);
+    }
+
+    private static void elevator(
+            RudderModel model,
+            Stream stream,
+            Wash wash,
+            double rudderAngle,
+            double angle,
+            FoilLoad out,
+            WaterLoad load) {
+        SubmergedFoil foil = model.elevator();
+        model.elevator(stream.at(foil.x(), foil.y(), foil.z(), wash.side, wash.down), rudderAngle, angle, out);
+        add(out, load.elevators);
+    }
+
+    private static void add(FoilLoad foil, ForceSum sum) {
+        sum.add(foil.forceX(), foil.forceY(), foil.forceZ(), foil.pointX(), foil.pointY(), foil.pointZ());
+    }
+
+    private void hulls(SailingState state, Conditions conditions, Pose pose, WaterLoad load) {
+        double leewardY = conditions.leeward().sign() * hullY;
+        double leewardDepth = pose.depth(0, leewardY, 0);
+        double windwardDepth = pose.depth(0, -leewardY, 0);
+        load.lowestHullClearance = -Math.max(leewardDepth, windwardDepth);
+        double speed = state.get(Variable.BOAT_SPEED);
+        double pitch = state.get(Variable.PITCH);
+        hulls.load(speed, pitch, leewardDepth, windwardDepth, load.leewardHull);
+        hulls.load(speed, pitch, windwardDepth, leewardDepth, load.windwardHull);
+        hull(load.leewardHull, leewardY, state, pose, load);
+        hull(load.windwardHull, -leewardY, state, pose, load);
+    }
+
+    /** Buoyancy straight up, drag against the course. */
+    private static void hull(HullLoad hull, double y, SailingState state, Pose pose, WaterLoad load) {
+        double up = hull.buoyancy();
+        load.hulls.add(-up * pose.downX(), -up * pose.downY(), -up * pose.downZ(), hull.buoyancyX(), y, hull.dragZ());
+        double speed = Math.max(state.get(Variable.BOAT_SPEED), 1e-9);
+        double ahead = -hull.drag() * pose.ahead() / speed;
+        double abeam = -hull.drag() * pose.abeam() / speed;
+        load.hulls.add(
+                pose.bodyX(ahead),
+                pose.bodyY(ahead, abeam),
+                pose.bodyZ(ahead, abeam),
+                hull.buoyancyX(),
+                y,
+                hull.dragZ());
+    }
+
+    /** Undisturbed water past the boat, in body axes. */
+    private static final class Stream {
+        private final Pose pose;
+        private final double u;
+        private final double v;
+        private final double w;
+
+        Stream(Pose pose) {
+            this.pose = pose;
+            u = -pose.bodyX(pose.ahead());
+            v = -pose.bodyY(pose.ahead(), pose.abeam());
+            w = -pose.bodyZ(pose.ahead(), pose.abeam());
+        }
+
+        Flow at(double x, double y, double z, double side, double down) {
+            return new Flow(u, v + side, w + down, pose.depth(x, y, z));
+        }
+    }
+
+    /** What a main foil leaves in the water behind it (m/s), and how deep its tip is (m). */
+    private static final class Wash {
+        static final Wash NONE = new Wash(0, 0, 0);
+
+        final double side;
+        final double down;
+        final double tipDepth;
+
+        Wash(double side, double down, double tipDepth) {
+            this.side = side;
+            this.down = down;
+            this.tipDepth = tipDepth;
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package trimwright.platform;
+
+import org.jspecify.annotations.Nullable;
+import trimwright.air.AirState;
+import trimwright.boat.WingSpec;
+import trimwright.wing.PlacedWing;
+import trimwright.wing.StripAir;
+import trimwright.wing.Wing;
+import trimwright.wing.WingAnswer;
+import trimwright.wing.WingForce;
+import trimwright.wing.WingSetting;
+import trimwright.wing.WingSolved;
+
+/** The wing on the boat: each strip's own wind, and the force brought to the origin of the body axes. */
+final class WingPart {
+    private final WingSpec spec;
+    private final Wing wing;
+    private final AirState air;
+
+    WingPart(WingSpec spec, int strips, AirState air) {
+        this.spec = spec;
+        this.wing = Wing.of(spec, strips);
+        this.air = air;
+    }
+
+    WingSpec spec() {
+        return spec;
+    }
+
+    /**
+     * The wing's load in a state, or null where its equations have no answer.
+     *
+     * @param start load in a state nearby, null to begin anew
+     */
+    @Nullable
+    WingLoad at(SailingState state, Conditions conditions, @Nullable WingLoad start) {
+        Pose pose = Pose.of(state, conditions.windward());
+        double footHeight = -pose.depth(spec.x(), 0, -spec.footHeight());
+        double roll = conditions.windward().sign() * state.get(Variable.HEEL);
+        if (!(footHeight > 0) || !(Math.abs(roll) < 1)) {
+            return null;
+        }
+        PlacedWing placed = placed(roll, footHeight, start);
+        WingSetting setting = settingOf(state, conditions.windward().sign());
+        WingAnswer answer =
+                placed.solve(stripAir(state, pose, conditions), setting, start == null ? null : start.flow());
+        if (!(answer instanceof WingSolved solved)) {
+            return null;
+        }
+        WingForce force = solved.force();
+        ForceSum sum = new ForceSum();
+        sum.add(force.x(), force.y(), force.z(), spec.x(), 0, -spec.footHeight());
+        sum.addCouple(force.k(), force.m(), force.n());
+        double turning = conditions.windward().sign() * force.turningMoment();
+        return new WingLoad(sum, turning, turning / spec.sheet().lever(), placed, solved);
+    }
+
+    /** The image in the sea is dear to compute and stays while heel and height stay. */
+    private PlacedWing placed(double roll, double footHeight, @Nullable WingLoad start) {
+        if (start != null && start.placed().heel() == roll && start.placed().footHeight() == footHeight) {
+            return start.placed();
+        }
+        return wing.placedAt(roll, footHeight);
+    }
+
+    private static WingSetting settingOf(SailingState state, int sign) {
+        return new WingSetting(
+                sign * state.get(Variable.SHEET),
+                sign * state.get(Variable.CAMBER),
+                sign * state.get(Variable.TWIST),
+                state.get(Variable.TWIST_MID_RATIO));
+    }
+
+    private StripAir stripAir(SailingState state, Pose pose, Conditions conditions) {
+        int n = wing.strips();
+        double[] x = new double[n];
+        double[] y = new double[n];
+        double[] z = new double[n];
+        AirFlow flow = new AirFlow(state, pose, conditions);
+        for (int i = 0; i < n; i++) {
+            double height = -pose.depth(spec.x(), 0, -spec.footHeight() - wing.stripHeight(i));
+            double wind = conditions.wind().speedAt(height);
+            double ahead = flow.levelX(wind);
+            double abeam = flow.levelY(wind);
+            x[i] = pose.bodyX(ahead);
+            y[i] = pose.bodyY(ahead, abeam);
+            z[i] = pose.bodyZ(ahead, abeam);
+        }
+        return new StripAir(x, y, z, air);
+    }
+}

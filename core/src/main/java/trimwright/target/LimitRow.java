@@ -1,0 +1,66 @@
+package trimwright.target;
+
+import org.jspecify.annotations.Nullable;
+
+/** The limits of a steady state, in the order of the row of functions: each is not negative where it is kept. */
+enum LimitRow {
+    HEAD_FLAP(TargetLimit.TWIST_MAX),
+    SHEET_LOAD_MAX(TargetLimit.SHEET_LOAD),
+    SHEET_SLACK(TargetLimit.SHEET_LOAD),
+    STALL_1(TargetLimit.STALL_MARGIN),
+    STALL_2(TargetLimit.STALL_MARGIN),
+    STALL_3(TargetLimit.STALL_MARGIN),
+    STALL_4(TargetLimit.STALL_MARGIN),
+    STALL_5(TargetLimit.STALL_MARGIN),
+    STALL_6(TargetLimit.STALL_MARGIN),
+    STALL_7(TargetLimit.STALL_MARGIN),
+    STALL_8(TargetLimit.STALL_MARGIN),
+    CAVITATION_TIP(TargetLimit.CAVITATION_MAIN),
+    CAVITATION_SHAFT(TargetLimit.CAVITATION_MAIN),
+    CAVITATION_LEEWARD_ELEVATOR(TargetLimit.CAVITATION_ELEVATOR),
+    CAVITATION_WINDWARD_ELEVATOR(TargetLimit.CAVITATION_ELEVATOR),
+    CAVITATION_LEEWARD_RUDDER(TargetLimit.CAVITATION_ELEVATOR),
+    CAVITATION_WINDWARD_RUDDER(TargetLimit.CAVITATION_ELEVATOR),
+    VENTILATION_SHAFT(TargetLimit.VENTILATION),
+    VENTILATION_LEEWARD_RUDDER(TargetLimit.VENTILATION),
+    VENTILATION_WINDWARD_RUDDER(TargetLimit.VENTILATION),
+    TIP_DEPTH(TargetLimit.VENTILATION),
+    STALL_TIP(TargetLimit.STALL_MARGIN),
+    STALL_SHAFT(TargetLimit.STALL_MARGIN),
+    STALL_LEEWARD_ELEVATOR(TargetLimit.STALL_MARGIN),
+    STALL_WINDWARD_ELEVATOR(TargetLimit.STALL_MARGIN),
+    STALL_LEEWARD_RUDDER(TargetLimit.STALL_MARGIN),
+    STALL_WINDWARD_RUDDER(TargetLimit.STALL_MARGIN),
+    ELEVATOR_DOWN_FORCE(TargetLimit.ELEVATOR_DOWN_FORCE),
+    LEEWARD_ELEVATOR_UP(TargetLimit.ELEVATOR_DOWN_FORCE),
+    LEEWARD_ELEVATOR_DOWN(TargetLimit.ELEVATOR_DOWN_FORCE),
+    WINDWARD_ELEVATOR_UP(TargetLimit.ELEVATOR_DOWN_FORCE),
+    WINDWARD_ELEVATOR_DOWN(TargetLimit.ELEVATOR_DOWN_FORCE),
+    /** Foiling: the lower hull stays this high. On the hulls: they carry their share of the weight. */
+    HULLS(null),
+    /** Speed along the goal not under a floor: only where bands are sought. */
+    SPEED_FLOOR(null),
+    /** Righting moment not under a floor: only where bands are sought. */
+    MOMENT_FLOOR(null);
+
+    /** Strips of the wing that have their own stall margin in the row. */
+    static final int STALL_PLACES = STALL_8.ordinal() - STALL_1.ordinal() + 1;
+
+    private final @Nullable TargetLimit limit;
+
+    LimitRow(@Nullable TargetLimit limit) {
+        this.limit = limit;
+    }
+
+    @Nullable
+    TargetLimit limit() {
+        return limit;
+    }
+
+    /** Place in the row of functions: f, six equations, then the limits. */
+    int place() {
+        return FIRST + ordinal();
+    }
+
+    private static final int FIRST = 1 + TrimProblem.EQUATIONS;
+}

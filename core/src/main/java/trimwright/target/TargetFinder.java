@@ -1,0 +1,51 @@
+package trimwright.target;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import trimwright.platform.Platform;
+import trimwright.platform.Variable;
+
+/**
+ * Computes target books. Each wind is one task of its own; a caller may run winds on as many threads as it likes and gets
+ * the same book.
+ */
+public final class TargetFinder {
+    private final Platform platform;
+    private final Map<Variable, Double> held;
+
+    /**
+     * @param platform boat with a wing
+     * @param held controls that are not free, with their values (SI); empty where all are
+     */
+    public TargetFinder(Platform platform, Map<Variable, Double> held) {
+        this.platform = platform;
+        this.held = Map.copyOf(held);
+    }
+
+    /**
+     * All points of one wind.
+     *
+     * @param wind true wind speed at 10 m (m/s)
+     * @param angles true wind angles from the course through the water (rad), rising
+     */
+    public List<TargetPoint> pointsAt(double wind, List<Double> angles) {
+        return new WindTargets(platform, held, wind, angles).find();
+    }
+
+    /** The book of a grid, wind after wind. */
+    public TargetBook bookOf(TargetGrid grid) {
+        List<List<TargetPoint>> winds = new ArrayList<>();
+        for (double wind : grid.winds()) {
+            winds.add(pointsAt(wind, grid.angles()));
+        }
+        return assemble(grid, winds);
+    }
+
+    /** The book from the points of each wind, in the order of the grid's winds. */
+    public TargetBook assemble(TargetGrid grid, List<List<TargetPoint>> pointsOfWinds) {
+        List<TargetPoint> points = new ArrayList<>();
+        pointsOfWinds.forEach(points::addAll);
+        return new TargetBook(platform.boat().name(), platform.wing().id(), Platform.MODEL_VERSION, grid, points);
+    }
+}

@@ -1,0 +1,124 @@
+package trimwright.target;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import trimwright.platform.Conditions;
+import trimwright.platform.Platform;
+import trimwright.platform.SailingState;
+import trimwright.platform.Variable;
+import trimwright.target.search.Accuracy;
+import trimwright.target.search.Answer;
+import trimwright.target.search.Search;
+
+/**
+ * Searches in one wind on one branch. Keeps flows and second derivatives as starts for the next search, so it belongs to
+ * one thread; what is found does not depend on them beyond the tolerance of the search.
+ */
+final class Task {
+    /** What others than the trimmer set: held where trims are compared. */
+    private static final List<Variable> HELD_ON_RIDGE =
+            List.of(Variable.HEEL, Variable.CREW_PLACE, Variable.TWIST_MID_RATIO, Variable.TRUE_WIND_ANGLE);
+
+    private final Platform platform;
+    private final Conditions conditions;
+    private final Branch branch;
+    private final Map<Variable, Double> held;
+    private final Ranges ranges;
+    private final Share wing;
+    private final Share water;
+    private final Share gust;
+
+    /** @param held controls that are not free, with their values */
+    Task(Platform platform, Conditions conditions, Branch branch, Map<Variable, Double> held) {
+        this.platform = platform;
+        this.conditions = conditions;
+        this.branch = branch;
+        this.held = Map.copyOf(held);
+        ranges = Ranges.of(platform, branch);
+        wing = new Share(new WingFunctions(platform, conditions));
+        water = new Share(new WaterFunctions(platform, conditions, branch));
+        gust = new Share(new GustFunctions(platform, conditions));
+    }
+
+    Platform platform() {
+        return platform;
+    }
+
+    Conditions conditions() {
+        return conditions;
+    }
+
+    Branch branch() {
+        return branch;
+    }
+
+    /** The same boat, branch and held controls in other conditions. */
+    Task in(Conditions other) {
+        return new Task(platform, other, branch, held);
+    }
+
+    /** Best state at a true wind angle (rad), from a guess. */
+    Answer atAngle(double angle, SailingState guess) {
+        return Search.from(atAngle(angle), guess.scaled(), Accuracy.FINE);
+    }
+
+    /** Best state at a true wind angle (rad), from a point and the multipliers of a neighbour. */
+    Answer atAngle(double angle, double[] point, Answer neighbour) {
+        return Search.from(atAngle(angle), point, neighbour, Accuracy.FINE);
+    }
+
+    /** Best state with the angle free, from that at a fixed angle. */
+    Answer alongWind(TargetMode mode, Answer neighbour) {
+        TrimProblem problem = problem(Goal.speed(mode), held);
+        Answer answer = Search.from(problem, neighbour.x(), neighbour, Accuracy.FINE);
+        return answer.isConverged() ? answer : Search.from(problem, neighbour.x(), Accuracy.FINE);
+    }
+
+    /** Righting moment over weight times length (-). */
+    double momentOf(SailingState state) {
+        return platform.rightingMoment(state, conditions, platform.waterLoad(state, conditions))
+                / (platform.weight() * platform.length());
+    }
+
+    /**
+     * Drives a goal with heel, crew, shape of twist and angle held as they are in a best answer.
+     *
+     * @param start where to begin
+     * @param neighbour answer of the same goal beside another best answer, null for none
+     */
+    Answer onRidge(Goal goal, Answer best, double[] start, @Nullable Answer neighbour) {
+        SailingState state = SailingState.ofScaled(best.x());
+        Map<Variable, Double> fixed = new EnumMap<>(Variable.class);
+        for (Variable variable : HELD_ON_RIDGE) {
+            fixed.put(variable, state.get(variable));
+        }
+        fixed.putAll(held);
+        TrimProblem problem = problem(goal, fixed);
+        Accuracy accuracy = goal.kind() == Goal.Kind.GUST ? Accuracy.FINE : Accuracy.ROUGH;
+        return neighbour == null
+                ? Search.from(problem, start, accuracy)
+                : Search.from(problem, start, neighbour, accuracy);
+    }
+
+    boolean isHeld(Variable variable) {
+        return held.containsKey(variable);
+    }
+
+    private TrimProblem atAngle(double angle) {
+        Map<Variable, Double> fixed = new EnumMap<>(Variable.class);
+        fixed.putAll(held);
+        fixed.put(Variable.TRUE_WIND_ANGLE, angle);
+        return problem(Goal.speed(TargetMode.ANGLE), fixed);
+    }
+
+    private TrimProblem problem(Goal goal, Map<Variable, Double> fixed) {
+        List<Share> shares = new ArrayList<>(List.of(wing, water, new Share(new GoalFunctions(goal))));
+        if (goal.kind() == Goal.Kind.GUST) {
+            shares.add(gust);
+        }
+        return new TrimProblem(shares, ranges, fixed);
+    }
+}

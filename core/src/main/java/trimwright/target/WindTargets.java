@@ -1,0 +1,162 @@
+package trimwright.target;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import trimwright.air.WindProfile;
+import trimwright.boat.Side;
+import trimwright.platform.Conditions;
+import trimwright.platform.FoilSet;
+import trimwright.platform.Platform;
+import trimwright.platform.SailingState;
+import trimwright.platform.Variable;
+import trimwright.target.search.Answer;
+
+/** All targets of one wind: both branches at each angle, and the best speeds made good up and down the wind. */
+final class WindTargets {
+    private final Platform platform;
+    private final double wind;
+    private final List<Double> angles;
+    private final Task foiling;
+    private final Task onHulls;
+    private final Task takingOff;
+    private final TargetMaker foilingMaker;
+    private final TargetMaker hullMaker;
+    private final Sweep foilingSweep;
+    private final Sweep hullSweep;
+    private final Sweep takeOffSweep;
+
+    WindTargets(Platform platform, Map<Variable, Double> held, double wind, List<Double> angles) {
+        this.platform = platform;
+        this.wind = wind;
+        this.angles = angles;
+        foiling = task(FoilSet.LEEWARD_DOWN, Branch.FOILING, held);
+        onHulls = task(FoilSet.LEEWARD_DOWN, Branch.DISPLACEMENT, held);
+        takingOff = task(FoilSet.BOTH_DOWN, Branch.DISPLACEMENT, held);
+        foilingMaker = new TargetMaker(foiling);
+        hullMaker = new TargetMaker(onHulls);
+        foilingSweep = new Sweep(foiling, angles);
+        hullSweep = new Sweep(onHulls, angles);
+        takeOffSweep = new Sweep(takingOff, angles);
+    }
+
+    private Task task(FoilSet foils, Branch branch, Map<Variable, Double> held) {
+        return new Task(platform, new Conditions(WindProfile.overSea(wind), Side.STARBOARD, foils), branch, held);
+    }
+
+    List<TargetPoint> find() {
+        sweepFoiling();
+        sweepFromBothEnds(onHulls, hullSweep);
+        sweepFromBothEnds(takingOff, takeOffSweep);
+        List<TargetPoint> points = new ArrayList<>();
+        addBest(TargetMode.UPWIND, points);
+        for (int i = 0; i < angles.size(); i++) {
+            points.add(point(TargetMode.ANGLE, foilingMaker, angles.get(i), foilingSweep.at(i), caveatsAt(i)));
+            points.add(
+                    hullSweep.outcomeAt(i) == Outcome.TAKES_OFF
+                            ? TargetPoint.unsolved(
+                                    TargetMode.ANGLE, Branch.DISPLACEMENT, wind, angles.get(i), Reasons.TAKES_OFF)
+                            : point(TargetMode.ANGLE, hullMaker, angles.get(i), hullSweep.at(i), Set.of()));
+        }
+        addBest(TargetMode.DOWNWIND, points);
+        return points;
+    }
+
+    private void sweepFoiling() {
+        Answer first = new Ladder(foiling).first();
+        if (first == null) {
+            return;
+        }
+        double angle = SailingState.ofScaled(first.x()).get(Variable.TRUE_WIND_ANGLE);
+        int wider = 0;
+        while (wider < angles.size() && angles.get(wider) < angle) {
+            wider++;
+        }
+        foilingSweep.go(first, wider, 1);
+        foilingSweep.go(first, wider - 1, -1);
+    }
+
+    /** From close to the wind outwards and from far off it inwards, each until the boat takes off. */
+    private void sweepFromBothEnds(Task task, Sweep sweep) {
+        int low = firstFrom(task, sweep, 0, 1);
+        if (low < angles.size() && sweep.outcomeAt(low) == Outcome.TAKES_OFF) {
+            int high = firstFrom(task, sweep, angles.size() - 1, -1);
+            takeOffBetween(sweep, low, high);
+        }
+    }
+
+    /** Goes inwards from the outermost angle at which a guess leads to an answer; returns where it ended. */
+    private int firstFrom(Task task, Sweep sweep, int outermost, int way) {
+        int i = outermost;
+        while (i >= 0 && i < angles.size() && sweep.outcomeAt(i) == Outcome.NOT_TRIED) {
+            SailingState guess = FirstGuess.onHulls(platform, wind, angles.get(i));
+            Answer answer = task.atAngle(angles.get(i), guess);
+            sweep.note(i, answer);
+            i += way;
+            if (sweep.outcomeAt(i - way) == Outcome.FOUND) {
+                sweep.go(answer, i, way);
+                while (i >= 0 && i < angles.size() && sweep.outcomeAt(i) == Outcome.FOUND) {
+                    i += way;
+                }
+                return i;
+            }
+            if (sweep.outcomeAt(i - way) == Outcome.TAKES_OFF) {
+                return i - way;
+            }
+        }
+        return i;
+    }
+
+    /** Between two angles at which the boat takes off it does so too. */
+    private void takeOffBetween(Sweep sweep, int low, int high) {
+        if (low < angles.size()
+                && high >= 0
+                && sweep.outcomeAt(low) == Outcome.TAKES_OFF
+                && sweep.outcomeAt(high) == Outcome.TAKES_OFF) {
+            for (int i = low; i <= high; i++) {
+                sweep.noteTakeOff(i);
+            }
+        }
+    }
+
+    /** A foiling state that the boat does not reach by itself: with both foils down it stays on the hulls. */
+    private Set<TargetCaveat> caveatsAt(int i) {
+        boolean takesOff =
+                hullSweep.outcomeAt(i) == Outcome.TAKES_OFF || takeOffSweep.outcomeAt(i) == Outcome.TAKES_OFF;
+        return takesOff ? Set.of() : EnumSet.of(TargetCaveat.NOT_REACHED_BY_ITSELF);
+    }
+
+    private void addBest(TargetMode mode, List<TargetPoint> points) {
+        points.add(best(mode, foilingMaker, foilingSweep));
+        points.add(best(mode, hullMaker, hullSweep));
+    }
+
+    private TargetPoint best(TargetMode mode, TargetMaker maker, Sweep sweep) {
+        Answer start = sweep.best(mode);
+        Answer answer = start == null ? null : maker.task().alongWind(mode, start);
+        double angle = mode == TargetMode.UPWIND ? Math.PI / 4 : 3 * Math.PI / 4;
+        if (answer != null && answer.isConverged()) {
+            angle = SailingState.ofScaled(answer.x()).get(Variable.TRUE_WIND_ANGLE);
+        }
+        return point(mode, maker, angle, answer, Set.of());
+    }
+
+    private TargetPoint point(
+            TargetMode mode, TargetMaker maker, double angle, @Nullable Answer answer, Set<TargetCaveat> caveats) {
+        Task task = maker.task();
+        Branch branch = task.branch();
+        if (answer != null && Standing.isTakingOff(task, answer)) {
+            return TargetPoint.unsolved(mode, branch, wind, angle, Reasons.TAKES_OFF);
+        }
+        if (answer == null || !answer.isConverged()) {
+            return TargetPoint.unsolved(mode, branch, wind, angle, Reasons.ofNoBalance(branch, mode, angle));
+        }
+        Target target = maker.targetOf(mode, answer, caveats);
+        return target == null
+                ? TargetPoint.unsolved(mode, branch, wind, angle, Reasons.ofNoBalance(branch, mode, angle))
+                : TargetPoint.solved(mode, branch, wind, angle, target);
+    }
+}

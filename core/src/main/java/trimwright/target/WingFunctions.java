@@ -1,0 +1,66 @@
+package trimwright.target;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import trimwright.boat.TrimRange;
+import trimwright.platform.Conditions;
+import trimwright.platform.Platform;
+import trimwright.platform.SailingState;
+import trimwright.platform.Variable;
+import trimwright.platform.WingLoad;
+
+/** The wing's share: its forces and moments, stall margins, the sheet. Remembers the last load as a start for the next. */
+final class WingFunctions implements Functions {
+    static final List<Variable> VARIABLES = List.of(
+            Variable.BOAT_SPEED,
+            Variable.LEEWAY,
+            Variable.SHEET,
+            Variable.CAMBER,
+            Variable.TWIST,
+            Variable.TWIST_MID_RATIO,
+            Variable.HEEL,
+            Variable.RIDE_HEIGHT,
+            Variable.PITCH,
+            Variable.TRUE_WIND_ANGLE);
+
+    /** A margin to stall of this much (rad) more or less is large. */
+    private static final double MARGIN_SCALE = 0.1;
+
+    private final Platform platform;
+    private final Conditions conditions;
+    private @Nullable WingLoad last;
+
+    WingFunctions(Platform platform, Conditions conditions) {
+        this.platform = platform;
+        this.conditions = conditions;
+    }
+
+    @Override
+    public List<Variable> variables() {
+        return VARIABLES;
+    }
+
+    @Override
+    public double @Nullable [] at(SailingState state) {
+        WingLoad load = platform.wingLoad(state, conditions, last);
+        if (load == null) {
+            return null;
+        }
+        last = load;
+        double[] row = new double[TrimProblem.ROW];
+        TrimProblem.putForces(row, load.force(), platform);
+        TrimRange range = platform.wing().trim();
+        double headFlap = state.get(Variable.CAMBER) - state.get(Variable.TWIST);
+        row[LimitRow.HEAD_FLAP.place()] = (headFlap - range.headFlapMin()) / Variable.TWIST.scale();
+        double pull = load.sheetPull() / platform.wing().sheet().loadMax();
+        row[LimitRow.SHEET_LOAD_MAX.place()] = 1 - pull;
+        row[LimitRow.SHEET_SLACK.place()] = pull;
+        int strips = load.flow().strips();
+        for (int k = 0; k < LimitRow.STALL_PLACES; k++) {
+            int strip = k * (strips - 1) / (LimitRow.STALL_PLACES - 1);
+            row[LimitRow.STALL_1.place() + k] =
+                    (load.flow().stallMargin(strip) - range.stallMarginMin()) / MARGIN_SCALE;
+        }
+        return row;
+    }
+}
