@@ -11,6 +11,8 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+import trimwright.keyfile.NearName;
 import trimwright.text.NoAnswerException;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
@@ -81,8 +83,23 @@ public final class CommandRunner {
 
     private int wrongCommandLine(ParameterException e) {
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
-        say(Texts.of("cli.wrong_command_line", String.valueOf(e.getMessage()), command));
+        String what = e instanceof UnmatchedArgumentException unmatched
+                ? unmatched(unmatched.getUnmatched().get(0), e.getCommandLine())
+                : String.valueOf(e.getMessage());
+        say(Texts.of("cli.wrong_command_line", what, command));
         return USER_INPUT;
+    }
+
+    private static String unmatched(String word, CommandLine line) {
+        String command = line.getCommandSpec().qualifiedName();
+        boolean option = word.startsWith("-");
+        List<String> known = List.copyOf(
+                option
+                        ? line.getCommandSpec().optionsMap().keySet()
+                        : line.getSubcommands().keySet());
+        String near = NearName.find(word, known);
+        String what = Texts.of(option ? "cli.no_option" : "cli.no_such_command", word, command);
+        return near == null ? what : Texts.of("cli.maybe", what, near);
     }
 
     private int failed(Exception e, CommandLine line, ParseResult parsed) {

@@ -61,6 +61,16 @@ class CommandRunnerTest {
     }
 
     @Test
+    void aSlipOfTheFingerIsNamedWithWhatWasMeant() {
+        assertEquals(
+                "\"wheer\" is not known after \"trimwright\"; maybe where is meant. See \"trimwright --help\".\n",
+                CliRun.in(home, "wheer").err());
+        assertEquals(
+                "--jsn is no option of \"trimwright where\"; maybe --json is meant. See \"trimwright where --help\".\n",
+                CliRun.in(home, "where", "--jsn").err());
+    }
+
+    @Test
     void everyCommandExplainsItselfWithAnExample() {
         CommandLine root = Main.runner(System.out, System.err, ProgressStyle.NONE, Map.of())
                 .commandLine();
