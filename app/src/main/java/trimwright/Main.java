@@ -41,7 +41,11 @@ public final class Main {
             PrintStream out, PrintStream err, ProgressStyle style, Map<String, String> environment) {
         Console console = new Console(out, err, style);
         Folders folders = Folders.from(environment, Path.of(System.getProperty("user.home")));
-        List<Callable<Integer>> commands = List.of(
+        return new CommandRunner(commands(console, folders), console);
+    }
+
+    private static List<Callable<Integer>> commands(Console console, Folders folders) {
+        return List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
                 new DebriefCommand(console, folders),
                 new ImportCommand(console, folders),
@@ -50,6 +54,5 @@ public final class Main {
                 new SessionsCommand(console, folders),
                 new WingCommand(console),
                 new WhereCommand(console, folders));
-        return new CommandRunner(commands, out, err);
     }
 }

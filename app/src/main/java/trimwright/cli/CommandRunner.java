@@ -36,10 +36,10 @@ public final class CommandRunner {
     private final PrintStream err;
 
     /** Each command annotated for picocli, or a {@link CommandGroup} of such. */
-    public CommandRunner(List<Callable<Integer>> commands, PrintStream out, PrintStream err) {
+    public CommandRunner(List<Callable<Integer>> commands, Console console) {
         this.commands = List.copyOf(commands);
-        this.out = out;
-        this.err = err;
+        out = console.out();
+        err = console.err();
     }
 
     /** The exit code of contracts: 0, 1, 2, 3 or 130. */
@@ -47,6 +47,9 @@ public final class CommandRunner {
         CommandLine line = commandLine();
         try {
             return line.execute(args);
+        } catch (StackOverflowError | OutOfMemoryError | LinkageError e) {
+            // Picocli hands on errors; they too are our fault and get their one line.
+            return ourFault(e, List.of(args).contains("--debug"));
         } finally {
             out.flush();
             err.flush();
@@ -103,6 +106,8 @@ public final class CommandRunner {
     }
 
     private int failed(Exception e, CommandLine line, ParseResult parsed) {
+        boolean debug = parsed.asCommandLineList().stream()
+                .anyMatch(level -> level.getParseResult().hasMatchedOption("--debug"));
         int code;
         if (e instanceof UserInputException) {
             code = USER_INPUT;
@@ -114,14 +119,20 @@ public final class CommandRunner {
             code = INTERRUPTED;
             say(Texts.of("cli.interrupted"));
         } else {
-            code = OUR_FAULT;
-            say(Texts.of("cli.our_fault", e));
+            return ourFault(e, debug);
         }
-        if (parsed.asCommandLineList().stream()
-                .anyMatch(level -> level.getParseResult().hasMatchedOption("--debug"))) {
+        if (debug) {
             e.printStackTrace(err);
         }
         return code;
+    }
+
+    private int ourFault(Throwable e, boolean debug) {
+        say(Texts.of("cli.our_fault", e));
+        if (debug) {
+            e.printStackTrace(err);
+        }
+        return OUR_FAULT;
     }
 
     private void say(@Nullable String message) {

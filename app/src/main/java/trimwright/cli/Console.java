@@ -44,6 +44,24 @@ public final class Console {
         err.flush();
     }
 
+    /** A console whose answers go elsewhere; notes and progress stay. */
+    public Console answeringTo(PrintStream elsewhere) {
+        return new Console(elsewhere, err, style);
+    }
+
+    /** A console whose answers are notes. */
+    public Console answeringInNotes() {
+        return answeringTo(err);
+    }
+
+    PrintStream out() {
+        return out;
+    }
+
+    PrintStream err() {
+        return err;
+    }
+
     /** Shows how far long work has come, with rate and time left, on standard error; close it at the end. */
     public Progress progress(String task, long total, String unit) {
         return switch (style) {

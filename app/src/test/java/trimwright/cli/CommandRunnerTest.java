@@ -131,8 +131,10 @@ class CommandRunnerTest {
         err.reset();
         return new CommandRunner(
                         List.of(new Failing(failure)),
-                        new PrintStream(out, true, StandardCharsets.UTF_8),
-                        new PrintStream(err, true, StandardCharsets.UTF_8))
+                        new Console(
+                                new PrintStream(out, true, StandardCharsets.UTF_8),
+                                new PrintStream(err, true, StandardCharsets.UTF_8),
+                                ProgressStyle.NONE))
                 .run(args);
     }
 

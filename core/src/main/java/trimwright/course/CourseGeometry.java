@@ -11,6 +11,8 @@ public final class CourseGeometry {
     private final LocalPlane plane;
     private final PlaneLine start;
     private final List<PlaneLine> ends = new ArrayList<>();
+    private final List<Boolean> isMark = new ArrayList<>();
+    private final List<Boolean> markAtPort = new ArrayList<>();
     private final List<PlanePoint> boundary;
 
     public CourseGeometry(Course course) {
@@ -23,6 +25,8 @@ public final class CourseGeometry {
             PlanePoint from = i == 0 ? start.middle() : middleOf(order.get(i - 1));
             PlanePoint next = i + 1 < order.size() ? middleOf(order.get(i + 1)) : finish.middle();
             ends.add(endOf(order.get(i), from, next));
+            isMark.add(order.get(i) instanceof Mark);
+            markAtPort.add(order.get(i) instanceof Mark mark && mark.rounding() == Rounding.PORT);
         }
         ends.add(finish);
     }
@@ -42,6 +46,16 @@ public final class CourseGeometry {
     /** The line whose crossing ends the leg: between a gate's marks, outward from a mark, or the finish. */
     public PlaneLine endOfLeg(int leg) {
         return ends.get(leg);
+    }
+
+    /** Whether the leg ends at a single mark that is left to port, so that its line begins there with the port end. */
+    public boolean isMarkLeftToPort(int leg) {
+        return leg < markAtPort.size() && markAtPort.get(leg);
+    }
+
+    /** Whether the leg ends at a single mark. */
+    public boolean endsAtMark(int leg) {
+        return leg < isMark.size() && isMark.get(leg);
     }
 
     /** Corners of the boundary, empty where there is none. */

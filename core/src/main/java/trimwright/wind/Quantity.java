@@ -41,9 +41,9 @@ public enum Quantity {
     SHEET_LOAD(Kind.PLAIN, Paths.SHEET_LOAD),
     RIDE_HEIGHT(Kind.PLAIN, Paths.RIDE_HEIGHT),
     /** North positive (rad). */
-    LATITUDE(Kind.PLAIN, Paths.LATITUDE),
-    /** East positive (rad). Not for boats that cross the date line. */
-    LONGITUDE(Kind.PLAIN, Paths.LONGITUDE);
+    LATITUDE(Kind.SIGNED, Paths.LATITUDE),
+    /** East positive (rad). */
+    LONGITUDE(Kind.SIGNED, Paths.LONGITUDE);
 
     /** How a quantity is interpolated and averaged. */
     public enum Kind {

@@ -25,7 +25,7 @@ public final class SailedWind {
     /** Roll and pitch rates are slopes over this time to either side (s); slower channels tell no rate (chosen). */
     private static final double ROLL_WINDOW = 0.3;
 
-    private static final double SLOWEST_ROLL = 0.25;
+    private static final double SLOWEST_ROLL = 0.35;
 
     private final BoatTrack track;
     private final SessionClock clock;
@@ -163,6 +163,9 @@ public final class SailedWind {
         double[] heading = column(Quantity.HEADING);
         if (boat == null) {
             caveats.add(WindCaveat.WIND_AT_SENSOR_HEIGHT);
+            if (values.containsKey(Quantity.SHEET)) {
+                caveats.add(WindCaveat.SENSOR_TAKEN_AS_FIXED);
+            }
         }
         double[] speed = new double[awa.length];
         double[] direction = new double[awa.length];

@@ -24,6 +24,8 @@ public enum WindCaveat {
     UPWASH_NOT_REMOVED,
     /** No apparent wind in the log: the true wind is what another device computed. */
     WIND_AS_LOGGED,
+    /** The wing's sheet is logged and no boat file says where the sensor stands: it was taken as fixed to the boat. */
+    SENSOR_TAKEN_AS_FIXED,
     /** The sensor turns with the wing and the sheet angle is not in the log: no wind could be found. */
     SENSOR_ON_WING_WITHOUT_SHEET,
     /** Neither apparent nor true wind in the log. */

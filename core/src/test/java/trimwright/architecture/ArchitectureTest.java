@@ -33,6 +33,11 @@ class ArchitectureTest {
             Map.entry("hull", Set.of("units", "water", "boat")),
             Map.entry("platform", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "hull")),
             Map.entry("target", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "platform")),
+            Map.entry("motion", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "hull")),
+            Map.entry("crew", Set.of("units", "boat", "course", "motion")),
+            Map.entry(
+                    "sim",
+                    Set.of("units", "air", "water", "boat", "wing", "chance", "weather", "course", "motion", "crew")),
             Map.entry("track", Set.of("units")),
             Map.entry("ingest", Set.of("units", "track")),
             Map.entry("wind", Set.of("units", "air", "boat", "track")),

@@ -8,7 +8,7 @@ import trimwright.evidence.ValidatedAgainst;
 class RandomStreamValidationTest {
     @Test
     @ValidatedAgainst(
-            source = "splitmix64",
+            source = "SPLITMIX64",
             where =
                     "first five outputs for seed 1234567, as public test suites of the generator list them (from memory)",
             tolerance = "none: integers")

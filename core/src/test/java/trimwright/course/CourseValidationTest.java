@@ -11,7 +11,7 @@ import trimwright.evidence.ValidatedAgainst;
 class CourseValidationTest {
     @ReferenceTest
     @ValidatedAgainst(
-            source = "geographiclib",
+            source = "GEODESIC-SHORT",
             where = "20 short-range direct problems on WGS 84",
             tolerance = "1e-5 of the distance up to 5 km within 61 degrees of the equator: series of second order")
     void distancesInThePlaneAgreeWithTheGeodesic() {

@@ -9,7 +9,7 @@ import trimwright.evidence.ValidatedAgainst;
 class WeatherValidationTest {
     @Test
     @ValidatedAgainst(
-            source = "iec61400-1-kaimal",
+            source = "IEC-61400-1",
             where = "z 12 m, V 10 m/s: f S / sigma2 at 0.1 Hz = 0.1812 (recomputed from the formula)",
             tolerance = "5e-5: last digit given")
     void kaimalDensityMeetsTheCheckValue() {
@@ -19,7 +19,7 @@ class WeatherValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "wind-energy-handbook",
+            source = "WIND-ENERGY-HANDBOOK",
             where = "eqs. 2.23, 2.24, 2.26: integral over frequency is the variance; Kaimal 0.999 over 1e-6..1e3 Hz",
             tolerance = "2e-3: the tail beyond the summed range")
     void eachSpectrumIntegratesToItsVariance() {
@@ -31,7 +31,7 @@ class WeatherValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "wind-energy-handbook",
+            source = "WIND-ENERGY-HANDBOOK",
             where = "text after eq. 2.24: same high-frequency limit when L1 = 2.329 L2",
             tolerance = "1 %: IEC's 8.1 and 3.5 stand in the ratio 2.314, and the limit is reached as f grows")
     void bothSpectraHaveTheSameHighFrequencyLimit() {
@@ -42,7 +42,7 @@ class WeatherValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "iec61400-1-kaimal",
+            source = "IEC-61400-1",
             where = "coherence exp(-12 sqrt((f r/V)^2 + (0.12 r/Lc)^2)), Lc = 8.1 Lambda1",
             tolerance = "0.03: mean of 400 drawn fields of 96 waves")
     void drawnFieldsHaveTheCoherenceOfTheStandard() {
@@ -73,7 +73,7 @@ class WeatherValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "gaussian-wake",
+            source = "GAUSSIAN-WAKE",
             where = "eqs. 6, 7, 21, 23 worked by hand: thrust 0.75, growth 0.03, 5 diameters",
             tolerance = "1e-12: the same arithmetic")
     void wakeLossMeetsTheFormulaWorkedByHand() {
@@ -86,7 +86,7 @@ class WeatherValidationTest {
 
     @Test
     @ValidatedAgainst(
-            source = "gaussian-wake",
+            source = "GAUSSIAN-WAKE",
             where = "eq. 20, conservation of momentum: integral of rho U (U0 - U) over the section is the thrust",
             tolerance = "1e-6: numerical integration")
     void wakeKeepsTheMomentumOfTheThrust() {

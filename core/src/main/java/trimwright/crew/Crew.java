@@ -1,0 +1,197 @@
+package trimwright.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import trimwright.boat.Boat;
+import trimwright.boat.WingSpec;
+import trimwright.course.CourseGeometry;
+import trimwright.course.PlanePoint;
+import trimwright.motion.Commands;
+import trimwright.motion.Controls;
+import trimwright.units.Angles;
+
+/**
+ * One computed crew at work: from what it sees to what it asks of the controls, step by step. Holds the memory of its
+ * people; one crew is for one boat and one thread.
+ */
+public final class Crew {
+    private static final double LOOK = 0.2;
+    private static final double STRAIGHT_RATE = Math.toRadians(4);
+    /** Angle by which a slow boat bears off from the best angle upwind, or comes up downwind, to gather speed (rad). */
+    private static final double BUILD_UP = Math.toRadians(42);
+
+    /** Heel off the aim that the driver leaves to the trimmer, and most that is steered for more (rad). */
+    private static final double HEEL_FREE = Math.toRadians(1.5);
+
+    private static final double HEEL_STEER = Math.toRadians(9);
+
+    private static final double BUILD_DOWN = Math.toRadians(40);
+
+    private final SailingAims aims;
+    private final Temper temper;
+    private final LegGuide guide;
+    private final Tactician tactician;
+    private final Lookout lookout = new Lookout();
+    private final Turns turns = new Turns();
+    private final Driver driver = new Driver();
+    private final Trimmer trimmer;
+    private final FlightController flight;
+    private final double gun;
+    private final List<Double> passages = new ArrayList<>();
+
+    private double nextLook = Double.NEGATIVE_INFINITY;
+    private double legBegan = Double.NEGATIVE_INFINITY;
+    private double build;
+    private double dodge;
+
+    /** @param gun time of the start signal (s) */
+    public Crew(
+            Boat boat,
+            WingSpec wing,
+            SailingAims aims,
+            CourseGeometry course,
+            Habits habits,
+            Temper temper,
+            int tack,
+            double gun) {
+        this.aims = aims;
+        this.temper = temper;
+        this.gun = gun;
+        guide = new LegGuide(course, temper);
+        tactician = new Tactician(course, aims, temper, tack);
+        trimmer = new Trimmer(wing.trim(), habits, tack);
+        flight = new FlightController(boat, habits);
+    }
+
+    /** What to ask of the controls now. */
+    public Commands work(Sight sight, PlanePoint bow, List<OtherBoat> others, double dt) {
+        double passed = guide.passes(bow, sight.time(), gun);
+        if (!Double.isNaN(passed)) {
+            passages.add(passed);
+            legBegan = sight.time();
+        }
+        PlanePoint target = guide.target();
+        if (sight.time() >= nextLook) {
+            nextLook = sight.time() + LOOK;
+            if (turns.coming() == null && !guide.hasFinished()) {
+                tactician.look(sight, bow, target);
+            }
+            dodge = turns.coming() != null || guide.leg() < 0
+                    ? 0
+                    : lookout.dodge(bow, sight.course(), sight.speed(), sight.tack(), sight.windFrom(), others);
+        }
+        Plan plan = tactician.plan();
+        double angle = angle(sight, plan);
+        Aim aim = aims.at(sight.windSpeed(), turns.active() == null ? angle : Math.abs(sight.trueWindAngle()));
+        build(sight, aim, dt);
+        turns.consider(sight, plan.tack(), angle, plan.cause(), sight.time() < legBegan + 6);
+        TurnOrder coming = turns.coming();
+        TurnOrder turn = turns.active();
+        int tack = turn != null ? turn.toTack() : sight.tack();
+        double heading = heading(sight, plan, tack, angle, aim);
+        if (turns.proceed(sight, heading, trimmer.inverted())) {
+            tactician.turned(sight.time());
+        }
+        double power = guide.leg() < 0 ? startPower(sight, bow, target) : 1;
+        double grip = turn == null ? 1 : 0;
+        trimmer.work(sight, aim, turn, power, grip, dt);
+        flight.work(sight, aim, trimmer.side(), turn, coming, dt);
+        double rudder = driver.steer(sight, heading, rate(turn), dt);
+        return new Commands(controls(aim, rudder), trimmer.flap());
+    }
+
+    /** Times of crossing the start and of the end of each leg (s). */
+    public List<Double> passages() {
+        return List.copyOf(passages);
+    }
+
+    /** Turns that are done. */
+    public List<DoneTurn> turns() {
+        return List.copyOf(turns.done());
+    }
+
+    /** -1 before the start, then from 0; the number of legs when finished. */
+    public int leg() {
+        return guide.leg();
+    }
+
+    public boolean hasFinished() {
+        return guide.hasFinished();
+    }
+
+    /** The turn under way, null in straight sailing. */
+    public @Nullable TurnOrder turning() {
+        return turns.active();
+    }
+
+    /** Angle that is sailed when the helm is steady, tack-free, from the course (rad). */
+    private double angle(Sight sight, Plan plan) {
+        double upwind = aims.upwindAngle(sight.windSpeed());
+        double downwind = aims.downwindAngle(sight.windSpeed());
+        return switch (plan.sail()) {
+            case UPWIND -> upwind + build * BUILD_UP;
+            case DOWNWIND -> downwind - build * BUILD_DOWN;
+            case DIRECT -> Math.abs(Angles.signed(sight.windFrom() - plan.bearing()));
+        };
+    }
+
+    private double heading(Sight sight, Plan plan, int tack, double angle, Aim aim) {
+        double leeway = tack * aim.attitude().leeway();
+        double toReach = turns.active() != null ? 0 : byHeel(sight, tack, aim, angle);
+        if (plan.sail() == Plan.Sail.DIRECT && plan.tack() == tack) {
+            return plan.bearing() + leeway + dodge - tack * toReach;
+        }
+        return sight.windFrom() - tack * (angle + toReach) + leeway + dodge;
+    }
+
+    /** A driver helps the trimmer: toward a reach when she heels to windward for want of power, away from it in a gust. */
+    private static double byHeel(Sight sight, int tack, Aim aim, double angle) {
+        double over = tack * sight.state().pose().roll() - aim.attitude().heel();
+        double beyond = over > 0 ? Math.max(0, over - HEEL_FREE) : Math.min(0, over + HEEL_FREE);
+        double turn = Math.max(-HEEL_STEER, Math.min(HEEL_STEER, 2 * beyond));
+        return angle < Math.toRadians(95) ? turn : -turn;
+    }
+
+    private void build(Sight sight, Aim aim, double dt) {
+        double wanted = Math.max(0, Math.min(1, (0.93 - sight.speed() / aim.speed()) / 0.27));
+        build += Math.min(1, dt / (wanted > build ? 1.0 : 2.5)) * (wanted - build);
+    }
+
+    /** Holds the speed at which the bow comes to the line at the gun, a margin later. */
+    private double startPower(Sight sight, PlanePoint bow, PlanePoint line) {
+        double left = gun + temper.startMargin() - sight.time();
+        if (left < 0.5) {
+            return 1;
+        }
+        double needed = bow.distanceTo(line) / left;
+        return Math.max(0.15, Math.min(1, 1 - 0.5 * (sight.speed() - needed)));
+    }
+
+    private static double rate(@Nullable TurnOrder turn) {
+        if (turn == null) {
+            return STRAIGHT_RATE;
+        }
+        return switch (turn.kind()) {
+            case TACK -> Math.toRadians(20);
+            case GYBE -> Math.toRadians(16);
+            case BEAR_AWAY, ROUND_UP -> Math.toRadians(11);
+        };
+    }
+
+    private Controls controls(Aim aim, double rudder) {
+        return new Controls(
+                trimmer.sheet(),
+                trimmer.camber(),
+                trimmer.twist(),
+                aim.trim().twistMid(),
+                flight.portRake(),
+                flight.starboardRake(),
+                flight.elevator(),
+                flight.differential(),
+                rudder,
+                flight.portBoard(),
+                flight.starboardBoard(),
+                flight.crew());
+    }
+}

@@ -1,0 +1,270 @@
+package trimwright.crew;
+
+import org.jspecify.annotations.Nullable;
+import trimwright.boat.Boat;
+import trimwright.motion.Controls;
+import trimwright.units.Units;
+
+/**
+ * Flies the boat: rakes, elevators' differential, boards, place of the crew. Height is held through the climb that the rake
+ * gives; in turns, with both boards down, the two rakes keep her flat; in straight sailing the heel is the trimmer's. Gains are
+ * chosen.
+ */
+final class FlightController {
+    /** Speed from which she is asked to fly, and below which she is let down (m/s): chosen. */
+    private static final double FLY = 10.0;
+
+    private static final double LET_DOWN = 7.8;
+    /** Speed above which the windward board is lifted (m/s): chosen. */
+    private static final double ONE_BOARD = 10.5;
+
+    /** How fast the height asked for changes (m/s): chosen. */
+    private static final double RISE = 0.3;
+
+    /** Windward heel at which the second board is let down again (rad): chosen. */
+    private static final double TOO_FAR = Math.toRadians(8);
+
+    private static final double CLIMB_MOST = 0.5;
+    private static final double HEIGHT_TIME = 1.2;
+    private static final double CLIMB_GAIN = 3.0;
+    private static final double ROLL_TIME = 1.0;
+    private static final double ROLL_MOST = Math.toRadians(6);
+    private static final double ROLL_GAIN = 2.5;
+    private static final double PITCH_HOLD = 0.6;
+    private static final double PITCH_GAIN = 0.8;
+    private static final double PITCH_DAMPING = 0.4;
+    private static final double RESTING_RAKE = Math.toRadians(-2);
+    private static final double SPREAD_MOST = Math.toRadians(6);
+
+    private final Boat boat;
+    private final Habits habits;
+
+    private double collective = Math.toRadians(2);
+    private double asked;
+    private double spread;
+    private double spare;
+    private double portRake;
+    private double starboardRake;
+    private double levelled;
+    private double elevator;
+    private double differential;
+    private double portBoard = 1;
+    private double starboardBoard = 1;
+    private double crew;
+    private boolean flying;
+    private boolean wasBoth = true;
+
+    FlightController(Boat boat, Habits habits) {
+        this.boat = boat;
+        this.habits = habits;
+    }
+
+    /**
+     * @param turn the turn under way, null in straight sailing
+     * @param coming the turn under way or about to begin, null where there is none
+     */
+    void work(Sight sight, Aim aim, int tack, @Nullable TurnOrder turn, @Nullable TurnOrder coming, double dt) {
+        double speed = sight.speed();
+        flying = speed > (flying ? LET_DOWN : FLY);
+        boards(sight, aim, tack, coming);
+        boolean both = isBothDown(sight);
+        handOver(both, tack);
+        height(sight, aim, dt);
+        if (both && !flying) {
+            rightOnHulls(sight, tack, dt);
+        } else if (both && turn != null) {
+            holdFlat(sight, dt);
+        } else if (both) {
+            loadLeeward(sight, aim, tack, dt);
+        }
+        rakes(sight, both);
+        pitch(sight, aim, dt);
+        balance(sight, aim, tack, turn, dt);
+    }
+
+    /** When the second board begins or ends to count, each foil keeps the rake that it has. */
+    private void handOver(boolean both, int tack) {
+        if (both && !wasBoth) {
+            spread = tack * (collective - RESTING_RAKE) / 2;
+            collective = (collective + RESTING_RAKE) / 2;
+        } else if (!both && wasBoth) {
+            collective += tack * spread;
+            spread = 0;
+        }
+        wasBoth = both;
+    }
+
+    /** In a turn the wing holds nothing: the two rakes keep her flat. */
+    private void holdFlat(Sight sight, double dt) {
+        double rate = clamp(-sight.state().pose().roll() / ROLL_TIME, ROLL_MOST);
+        double miss = rate - sight.state().rates().roll();
+        spread = clamp(spread + ROLL_GAIN * miss * dt, SPREAD_MOST);
+    }
+
+    /** On the hulls the leeward foil lifts against leeward heel. */
+    private void rightOnHulls(Sight sight, int tack, double dt) {
+        double heel = tack * sight.state().pose().roll();
+        double wanted = Math.max(0, Math.min(SPREAD_MOST, 0.8 * (Math.toRadians(-1.5) - heel)));
+        spread += clamp(tack * wanted - spread, Math.toRadians(4) * dt);
+    }
+
+    /** In straight sailing lift goes over to the leeward foil as far as that foil can take it and the wing can use it. */
+    private void loadLeeward(Sight sight, Aim aim, int tack, double dt) {
+        Controls controls = sight.state().controls();
+        double leewardRake = tack > 0 ? controls.portRake() : controls.starboardRake();
+        double over = tack * sight.state().pose().roll() - aim.attitude().heel() - Math.toRadians(2);
+        double rate = 0;
+        if (over > 0) {
+            rate = -1.5 * over;
+        } else if (leewardRake > boat.mainFoil().rakeMax() - Math.toRadians(0.3)) {
+            rate = sight.speed() > ONE_BOARD ? 0 : Math.toRadians(-2);
+        } else if (windwardLift(sight, tack) > 0.05 * weight()) {
+            rate = Math.toRadians(1.5);
+        }
+        spread = clamp(spread + tack * rate * dt, SPREAD_MOST);
+    }
+
+    private static double windwardLift(Sight sight, int tack) {
+        return tack > 0 ? sight.loads().starboardMain() : sight.loads().portMain();
+    }
+
+    private void boards(Sight sight, Aim aim, int tack, @Nullable TurnOrder turn) {
+        double heel = tack * sight.state().pose().roll();
+        boolean settled = turn == null
+                && heel < Math.toRadians(5)
+                && sight.speed() > ONE_BOARD
+                && sight.rideHeight() > 0.4
+                && sight.speed() > 0.6 * aim.speed();
+        boolean unloaded = windwardLift(sight, tack) < 0.25 * weight();
+        boolean alreadyUp = Math.min(portBoard, starboardBoard) < 0.5;
+        boolean kept = turn == null && sight.speed() > ONE_BOARD - 1 && sight.rideHeight() > 0.1 && heel < TOO_FAR;
+        boolean lift = alreadyUp ? kept : settled && unloaded;
+        portBoard = lift && tack < 0 ? 0 : 1;
+        starboardBoard = lift && tack > 0 ? 0 : 1;
+    }
+
+    private static boolean isBothDown(Sight sight) {
+        return Math.min(
+                        sight.state().controls().portBoard(),
+                        sight.state().controls().starboardBoard())
+                > 0.4;
+    }
+
+    private void height(Sight sight, Aim aim, double dt) {
+        double aimed = Math.max(0.5, aim.attitude().rideHeight() + habits.rideHeight());
+        aimed = Math.min(aimed, boat.limits().rideHeightMax());
+        // What a slow boat cannot carry it gives up gently, before it falls.
+        aimed *= Math.max(0, Math.min(1, (sight.speed() - LET_DOWN) / 2));
+        double least = boat.mainFoil().rakeMin();
+        double most = boat.mainFoil().rakeMax();
+        if (!flying) {
+            asked = sight.rideHeight();
+            double unload = Math.toRadians(2) + Math.toRadians(2) * Math.max(0, Math.min(1, sight.speed() - LET_DOWN));
+            collective += clamp(unload - collective, Math.toRadians(3) * dt);
+            return;
+        }
+        asked = Math.max(asked + clamp(aimed - asked, RISE * dt * (aimed < asked ? 2 : 1)), sight.rideHeight() - 0.3);
+        double climb = clamp((asked - sight.rideHeight()) / HEIGHT_TIME, CLIMB_MOST);
+        double miss = climb - sight.state().rates().climb();
+        collective += CLIMB_GAIN * miss / Math.max(5, sight.speed()) * dt;
+        collective = Math.max(least, Math.min(most, collective));
+    }
+
+    /** The elevators together hold the pitch; on the hulls they are let go. */
+    private void pitch(Sight sight, Aim aim, double dt) {
+        double most = boat.rudder().elevatorAngleMax();
+        double wish = 0;
+        if (flying || sight.rideHeight() > -0.1) {
+            double miss = sight.state().pose().pitch() - aim.attitude().pitch();
+            levelled = clamp(levelled + PITCH_HOLD * miss * dt, most);
+            wish = levelled
+                    + PITCH_GAIN * miss
+                    + PITCH_DAMPING * sight.state().rates().pitch();
+        } else {
+            levelled = 0;
+        }
+        elevator = clamp(wish, most);
+    }
+
+    private void rakes(Sight sight, boolean both) {
+        double least = boat.mainFoil().rakeMin();
+        double most = boat.mainFoil().rakeMax();
+        boolean portUp = sight.state().controls().portBoard() <= 0.4;
+        boolean starboardUp = sight.state().controls().starboardBoard() <= 0.4;
+        portRake = portUp && !both ? RESTING_RAKE : Math.max(least, Math.min(most, collective + spread));
+        starboardRake = starboardUp && !both ? RESTING_RAKE : Math.max(least, Math.min(most, collective - spread));
+    }
+
+    /** Righting moment: elevators' differential first, then the crew's place; less of both where the wing cannot use it. */
+    private void balance(Sight sight, Aim aim, int tack, @Nullable TurnOrder turn, double dt) {
+        double heel = tack * sight.state().pose().roll();
+        double over = heel - aim.attitude().heel() - Math.toRadians(0.8);
+        spare = Math.max(
+                0,
+                Math.min(1, spare + (over > 0 ? 6 * over : Math.min(-0.15, 20 * (over + Math.toRadians(0.8)))) * dt));
+        double speed = Math.max(5, sight.speed());
+        double q = 0.5 * 1025 * speed * speed;
+        double perAngle =
+                2 * q * boat.rudder().elevatorArea() * 3.5 * boat.hulls().spacing() / 2;
+        double scale = Math.min(2, Math.pow(aim.speed() / speed, 2));
+        double less = (1 - habits.momentShare()) * aim.rightingMoment();
+        double most = boat.rudder().elevatorAngleMax();
+        double wanted = aim.attitude().differential() * scale * (1 - spare) - less / perAngle;
+        double given = clamp(wanted, most);
+        double missing = (given - wanted) * perAngle;
+        double windward =
+                tack > 0 ? sight.loads().starboardElevator() : sight.loads().portElevator();
+        double limit = boat.limits().elevatorDownForce();
+        if (windward < -limit) {
+            given = Math.min(given, Math.abs(tack * sight.state().controls().differential()) * limit / -windward);
+        }
+        differential = turn == null ? tack * given : 0;
+        double crewMoment = boat.crew().mass() * Units.G;
+        double out = boat.crew().yMax() * (1 - 1.2 * Math.max(0, spare - 0.33)) - missing / crewMoment;
+        crew = (turn == null ? tack : turn.toTack())
+                * Math.max(-boat.crew().yMax(), Math.min(boat.crew().yMax(), out));
+        if (turn != null && Math.abs(sight.trueWindAngle()) < Math.toRadians(35)) {
+            crew = 0;
+        }
+    }
+
+    double portRake() {
+        return portRake;
+    }
+
+    double starboardRake() {
+        return starboardRake;
+    }
+
+    double elevator() {
+        return elevator;
+    }
+
+    double differential() {
+        return differential;
+    }
+
+    double portBoard() {
+        return portBoard;
+    }
+
+    double starboardBoard() {
+        return starboardBoard;
+    }
+
+    /** To starboard (m). */
+    double crew() {
+        return crew;
+    }
+
+    private double weight() {
+        return Units.G
+                * (boat.platform().mass()
+                        + boat.wings().get(0).mass()
+                        + boat.crew().mass());
+    }
+
+    private static double clamp(double value, double most) {
+        return Math.max(-most, Math.min(most, value));
+    }
+}

@@ -1,0 +1,115 @@
+package trimwright.crew;
+
+import trimwright.course.CourseGeometry;
+import trimwright.course.PlanePoint;
+import trimwright.units.Angles;
+
+/**
+ * Decides how to sail the leg: which tack, when to turn for a lay line, a shift or the boundary. Looks a few times a second.
+ * Times and distances are chosen.
+ */
+final class Tactician {
+    /** Time that a turn takes until the boat moves away from the boundary (s). */
+    private static final double TURN_TIME = 4.5;
+
+    private static final double BOUNDARY_MARGIN = 30;
+    private static final double REST = 40;
+    private static final double SHORT_REST = 12;
+    private static final double FAR = 350;
+    /** Time over which the mean direction is kept in mind (s). */
+    private static final double MEMORY = 150;
+
+    private static final double HYSTERESIS = Math.toRadians(4);
+
+    private final CourseGeometry course;
+    private final SailingAims aims;
+    private final Temper temper;
+    private Plan plan;
+    private double meanNorth;
+    private double meanEast;
+    private double lastTurn = -1000;
+    private double lastLook = Double.NaN;
+
+    Tactician(CourseGeometry course, SailingAims aims, Temper temper, int tack) {
+        this.course = course;
+        this.aims = aims;
+        this.temper = temper;
+        plan = new Plan(Plan.Sail.DIRECT, tack, 0, TurnCause.FREE);
+    }
+
+    Plan plan() {
+        return plan;
+    }
+
+    /** The driver has ended a turn. */
+    void turned(double time) {
+        lastTurn = time;
+    }
+
+    void look(Sight sight, PlanePoint bow, PlanePoint target) {
+        remember(sight);
+        double upwind = aims.upwindAngle(sight.windSpeed());
+        double downwind = aims.downwindAngle(sight.windSpeed());
+        int tack = plan.tack();
+        // Where the boat will be when a turn ordered now has taken her round.
+        PlanePoint soon = bow.plus(
+                TURN_TIME * 0.7 * sight.speed() * Math.cos(sight.course()),
+                TURN_TIME * 0.7 * sight.speed() * Math.sin(sight.course()));
+        double straight = Angles.signed(sight.windFrom() - bow.bearingTo(target));
+        double afterTurn = Angles.signed(sight.windFrom() - soon.bearingTo(target));
+        Plan.Sail sail = sail(straight, upwind, downwind);
+        if (sail == Plan.Sail.DIRECT) {
+            plan = new Plan(sail, straight >= 0 ? 1 : -1, bow.bearingTo(target), TurnCause.FREE);
+            return;
+        }
+        double rest = sight.time() - lastTurn;
+        double edge = course.distanceToBoundary(bow, sight.course());
+        if (edge < sight.speed() * TURN_TIME + BOUNDARY_MARGIN && rest > 3) {
+            plan = new Plan(sail, -tack, 0, TurnCause.BOUNDARY);
+            return;
+        }
+        boolean otherTackLays = sail == Plan.Sail.UPWIND
+                ? -tack * afterTurn > upwind + temper.overstand() && -tack * afterTurn < Math.PI / 2
+                : -tack * afterTurn > Math.PI / 2 && -tack * afterTurn < downwind - temper.overstand();
+        if (otherTackLays && rest > SHORT_REST) {
+            plan = new Plan(sail, -tack, 0, TurnCause.FREE);
+            return;
+        }
+        double lift = tack * Angles.difference(sight.windFrom(), StrictMath.atan2(meanEast, meanNorth));
+        boolean wrongTack = sail == Plan.Sail.UPWIND ? lift < -temper.shift() : lift > temper.shift();
+        double way = bow.distanceTo(target);
+        if (wrongTack && rest > REST && way > FAR && edge > FAR) {
+            plan = new Plan(sail, -tack, 0, TurnCause.FREE);
+            return;
+        }
+        plan = new Plan(sail, tack, 0, plan.cause());
+    }
+
+    /** Straight at the mark where its angle allows, with some reluctance to change one's mind. */
+    private Plan.Sail sail(double straight, double upwind, double downwind) {
+        double angle = Math.abs(straight);
+        boolean onItsTack = straight * plan.tack() > 0;
+        double reluctance = plan.sail() == Plan.Sail.DIRECT ? HYSTERESIS : 0;
+        if (angle < upwind - reluctance || (angle < Math.PI / 2 && !onItsTack && plan.sail() != Plan.Sail.DIRECT)) {
+            return Plan.Sail.UPWIND;
+        }
+        if (angle > downwind + reluctance || (angle > Math.PI / 2 && !onItsTack && plan.sail() != Plan.Sail.DIRECT)) {
+            return Plan.Sail.DOWNWIND;
+        }
+        return Plan.Sail.DIRECT;
+    }
+
+    private void remember(Sight sight) {
+        double north = Math.cos(sight.windFrom());
+        double east = Math.sin(sight.windFrom());
+        if (Double.isNaN(lastLook)) {
+            meanNorth = north;
+            meanEast = east;
+        } else {
+            double share = 1 - Math.exp(-(sight.time() - lastLook) / MEMORY);
+            meanNorth += share * (north - meanNorth);
+            meanEast += share * (east - meanEast);
+        }
+        lastLook = sight.time();
+    }
+}

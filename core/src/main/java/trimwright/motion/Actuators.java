@@ -1,0 +1,68 @@
+package trimwright.motion;
+
+import trimwright.boat.SheetTackle;
+import trimwright.units.Angles;
+
+/**
+ * How fast controls go. Rates are of the size that a reference of assumed figures gives for craft of this kind (ACTUATORS-ASSUMED
+ * in docs/sources.md): rake 3-6 deg/s, elevator and differential 4 deg/s, flap 8-10 deg/s, twist 5 deg/s, inversion of the
+ * camber 1.5-2.5 s, boards 3-5 s, crew across 3-4 s, hauling 0.3 m/s of rope at most. Easing is let go, so faster: chosen.
+ */
+final class Actuators {
+    private static final double RAKE = Math.toRadians(6);
+    private static final double ELEVATOR = Math.toRadians(4);
+    private static final double FLAP = Math.toRadians(9);
+    private static final double TWIST = Math.toRadians(5);
+    /** 25 degrees of camber from side to side in two seconds. */
+    private static final double INVERSION = Math.toRadians(25);
+
+    private static final double RUDDER = Math.toRadians(12);
+    private static final double BOARD = 0.25;
+    private static final double TWIST_SHARE = 0.1;
+    private static final double CREW = 2.1;
+    private static final double EASE = Math.toRadians(14);
+    private static final double HAUL_SPEED = 0.3;
+    /** Two grinders in short bursts (W): 450 each, between the 230 that they hold for long and a published peak of 1,420. */
+    private static final double GRINDING = 900;
+
+    private final SheetTackle tackle;
+
+    Actuators(SheetTackle tackle) {
+        this.tackle = tackle;
+    }
+
+    /** The controls after a step (s) toward the aim; turning moment of the wing as {@link MotionLoads} has it. */
+    Controls move(Controls from, Commands commands, double turningMoment, double dt) {
+        Controls aim = commands.aim();
+        double flap = (commands.flap() == Commands.FlapWork.INVERT ? INVERSION : FLAP) * dt;
+        double twist = (commands.flap() == Commands.FlapWork.INVERT ? INVERSION : TWIST) * dt;
+        return new Controls(
+                sheet(from.sheet(), aim.sheet(), turningMoment, dt),
+                toward(from.camber(), aim.camber(), flap),
+                toward(from.twist(), aim.twist(), twist),
+                toward(from.twistMid(), aim.twistMid(), TWIST_SHARE * dt),
+                toward(from.portRake(), aim.portRake(), RAKE * dt),
+                toward(from.starboardRake(), aim.starboardRake(), RAKE * dt),
+                toward(from.elevator(), aim.elevator(), ELEVATOR * dt),
+                toward(from.differential(), aim.differential(), ELEVATOR * dt),
+                toward(from.rudder(), aim.rudder(), RUDDER * dt),
+                toward(from.portBoard(), aim.portBoard(), BOARD * dt),
+                toward(from.starboardBoard(), aim.starboardBoard(), BOARD * dt),
+                toward(from.crew(), aim.crew(), CREW * dt));
+    }
+
+    /** With the moment the sheet runs; against it the grinders' power sets the speed. A slack sheet does not run by itself. */
+    private double sheet(double from, double aim, double turningMoment, double dt) {
+        double way = Angles.signed(aim - from);
+        if (way * turningMoment >= 0) {
+            return from + Math.copySign(Math.min(Math.abs(way), EASE * dt), way);
+        }
+        double load = Math.abs(turningMoment) / tackle.lever();
+        double speed = Math.min(HAUL_SPEED, GRINDING * tackle.efficiency() / Math.max(load, 1));
+        return from + Math.copySign(Math.min(Math.abs(way), speed / tackle.lever() * dt), way);
+    }
+
+    private static double toward(double from, double aim, double most) {
+        return from + Math.max(-most, Math.min(most, aim - from));
+    }
+}

@@ -1,0 +1,168 @@
+package trimwright.motion;
+
+import org.jspecify.annotations.Nullable;
+import trimwright.air.AirState;
+import trimwright.boat.Boat;
+import trimwright.boat.WingSpec;
+import trimwright.wing.StripAir;
+import trimwright.wing.Wing;
+import trimwright.wing.WingAnswer;
+import trimwright.wing.WingForce;
+import trimwright.wing.WingSetting;
+import trimwright.wing.WingSolved;
+
+/**
+ * Forces of the air on a moving boat: the wing with the air of each strip, roll and yaw rate included, and the windage of
+ * platform and crew. The wing answers at once: the lag of unsteady lift is left out.
+ */
+final class AirForces {
+    /** Lift slope of a strip in the wing (1/rad): two thirds of the section's, enough for a step's implicit part. */
+    private static final double SLOPE = 4;
+
+    /** Force coefficient above anything that the section's lift limit allows (-): chosen. */
+    private static final double MOST_FORCE = 3.5;
+
+    /** Beyond this the boat is lying on her side and the wing's equations are not asked for more (rad). */
+    private static final double MOST_HEEL = 1.3;
+
+    private final Boat boat;
+    private final WingSpec spec;
+    private final Wing wing;
+    private final AirState air;
+    private final double[] x;
+    private final double[] y;
+    private final double[] z;
+    private @Nullable WingSolved last;
+    private double lastPressure = 1;
+    private int unsolved;
+
+    private double turning;
+    private double forward;
+    private double starboard;
+    private double heeling;
+    private double margin;
+
+    AirForces(Boat boat, WingSpec spec, AirState air, int strips) {
+        this.boat = boat;
+        this.spec = spec;
+        this.air = air;
+        wing = Wing.of(spec, strips);
+        x = new double[strips];
+        y = new double[strips];
+        z = new double[strips];
+    }
+
+    void addTo(ForceSum sum, Kinematics motion, double roll, Controls controls, LocalWind wind, double heading) {
+        double cos = Math.cos(heading);
+        double sin = Math.sin(heading);
+        double ahead = wind.towardsNorth() * cos + wind.towardsEast() * sin;
+        double abeam = -wind.towardsNorth() * sin + wind.towardsEast() * cos;
+        double foot = -spec.footHeight();
+        for (int i = 0; i < x.length; i++) {
+            double at = foot - wing.stripHeight(i);
+            double speed = wind.profile().speedAt(Math.max(0.1, -motion.depth(spec.x(), 0, at)));
+            x[i] = motion.bodyX(ahead * speed, 0) - motion.velocityX(0, at);
+            y[i] = motion.bodyY(ahead * speed, abeam * speed, 0) - motion.velocityY(spec.x(), at);
+            z[i] = motion.bodyZ(ahead * speed, abeam * speed, 0) - motion.velocityZ(spec.x(), 0);
+        }
+        WingForce force = solve(roll, Math.max(0.2, -motion.depth(spec.x(), 0, foot)), controls);
+        sum.add(force.x(), force.y(), force.z(), spec.x(), 0, foot);
+        sum.addMoment(force.k(), force.m(), force.n());
+        turning = force.turningMoment();
+        forward = force.x();
+        starboard = force.y();
+        heeling = force.k() - foot * force.y();
+
+        addWindage(sum, motion, wind, ahead, abeam);
+    }
+
+    /** CdA(b) = CdA ahead cos^2 b + CdA abeam sin^2 b along the wind felt, as in steady sailing. */
+    private void addWindage(ForceSum sum, Kinematics motion, LocalWind wind, double ahead, double abeam) {
+        double px = boat.windage().x();
+        double pz = -boat.windage().height();
+        double speed = wind.profile().speedAt(Math.max(0.1, -motion.depth(px, 0, pz)));
+        double u = motion.bodyX(ahead * speed, 0) - motion.velocityX(0, pz);
+        double v = motion.bodyY(ahead * speed, abeam * speed, 0) - motion.velocityY(px, pz);
+        double felt = Math.sqrt(u * u + v * v) + 1e-12;
+        double area = (boat.windage().areaAhead() * u * u + boat.windage().areaAbeam() * v * v) / (felt * felt);
+        double pull = 0.5 * air.density() * felt * area;
+        sum.add(pull * u, pull * v, 0, px, 0, pz);
+        heeling -= pz * pull * v;
+    }
+
+    /** Where the wing's equations have no answer, mostly in irons, the last force is kept, scaled with the wind's pressure. */
+    private WingForce solve(double roll, double footHeight, Controls controls) {
+        double pressure = 0;
+        for (int i = 0; i < x.length; i++) {
+            pressure += (x[i] * x[i] + y[i] * y[i]) * wing.stripWidth(i) / wing.span();
+        }
+        WingSetting setting =
+                new WingSetting(controls.sheet(), controls.camber(), controls.twist(), controls.twistMid());
+        double heel = Math.max(-MOST_HEEL, Math.min(MOST_HEEL, roll));
+        WingAnswer answer = wing.placedAt(heel, footHeight).solve(new StripAir(x, y, z, air), setting, last);
+        if (answer instanceof WingSolved solved && isPlausible(solved.force(), pressure)) {
+            last = solved;
+            lastPressure = pressure;
+            margin = solved.stallMargin();
+            return solved.force();
+        }
+        unsolved++;
+        if (last == null) {
+            return new WingForce(0, 0, 0, 0, 0, 0);
+        }
+        double share = Math.min(1, pressure / lastPressure);
+        WingForce kept = last.force();
+        return new WingForce(
+                kept.x() * share,
+                kept.y() * share,
+                kept.z() * share,
+                kept.k() * share,
+                kept.m() * share,
+                kept.n() * share);
+    }
+
+    /** Deep in stall the equations can settle on a flow that no wing has; its force gives it away. */
+    private boolean isPlausible(WingForce force, double speedSquared) {
+        double most = MOST_FORCE * 0.5 * air.density() * speedSquared * wing.area();
+        return force.x() * force.x() + force.y() * force.y() <= most * most;
+    }
+
+    /**
+     * Damping of roll by the wing (N m s): lift slope of a strip times height squared, at the wind's present speed. Used to
+     * make the step implicit; the damping itself comes from the strips' own air.
+     */
+    double rollDamping() {
+        double sum = 0;
+        for (int i = 0; i < x.length; i++) {
+            double height = spec.footHeight() + wing.stripHeight(i);
+            double speed = Math.sqrt(x[i] * x[i] + y[i] * y[i]);
+            sum += 0.5 * air.density() * speed * SLOPE * wing.stripChord(i) * wing.stripWidth(i) * height * height;
+        }
+        return sum;
+    }
+
+    double turningMoment() {
+        return turning;
+    }
+
+    double wingForward() {
+        return forward;
+    }
+
+    double wingStarboard() {
+        return starboard;
+    }
+
+    double heeling() {
+        return heeling;
+    }
+
+    double stallMargin() {
+        return margin;
+    }
+
+    /** Steps so far in which the wing's equations had no answer. */
+    int unsolved() {
+        return unsolved;
+    }
+}

@@ -1,0 +1,106 @@
+package trimwright.motion;
+
+import trimwright.foil.Flow;
+
+/** Velocities and depths of points of the boat at one instant. Flat, calm water. */
+final class Kinematics {
+    private final double sinRoll;
+    private final double cosRoll;
+    private final double sinPitch;
+    private final double cosPitch;
+    private final double pitch;
+    private final double originHeight;
+    private final double u;
+    private final double v;
+    private final double w;
+    private final double p;
+    private final double q;
+    private final double r;
+
+    /**
+     * @param cx centre of mass, body axes (m)
+     * @param cy the same to starboard (m)
+     * @param cz the same down (m)
+     */
+    Kinematics(Pose pose, Rates rates, double cx, double cy, double cz) {
+        pitch = pose.pitch();
+        sinRoll = Math.sin(pose.roll());
+        cosRoll = Math.cos(pose.roll());
+        sinPitch = Math.sin(pose.pitch());
+        cosPitch = Math.cos(pose.pitch());
+        originHeight = pose.height() + down(cx, cy, cz);
+        p = rates.roll() - rates.yaw() * sinPitch;
+        q = rates.pitch() * cosRoll + rates.yaw() * cosPitch * sinRoll;
+        r = rates.yaw() * cosPitch * cosRoll - rates.pitch() * sinRoll;
+        double surge = rates.surge();
+        double sway = rates.sway();
+        double sink = -rates.climb();
+        u = bodyX(surge, sink) - (q * cz - r * cy);
+        v = bodyY(surge, sway, sink) - (r * cx - p * cz);
+        w = bodyZ(surge, sway, sink) - (p * cy - q * cx);
+    }
+
+    /** Bottom of the hulls, on the centreline at the main foils, above the water (m). */
+    double originHeight() {
+        return originHeight;
+    }
+
+    /** Bow up (rad). */
+    double pitch() {
+        return pitch;
+    }
+
+    /** How far a point is below the origin, along the vertical (m). */
+    double down(double x, double y, double z) {
+        return -sinPitch * x + cosPitch * (sinRoll * y + cosRoll * z);
+    }
+
+    /** Depth of a point below the water (m). */
+    double depth(double x, double y, double z) {
+        return down(x, y, z) - originHeight;
+    }
+
+    /** Still water past a point, with its depth. */
+    Flow water(double x, double y, double z) {
+        return new Flow(-velocityX(y, z), -velocityY(x, z), -velocityZ(x, y), depth(x, y, z));
+    }
+
+    /** Velocity of a point forward (m/s). */
+    double velocityX(double y, double z) {
+        return u + q * z - r * y;
+    }
+
+    double velocityY(double x, double z) {
+        return v + r * x - p * z;
+    }
+
+    double velocityZ(double x, double y) {
+        return w + p * y - q * x;
+    }
+
+    /** Level vector into body axes: forward part. */
+    double bodyX(double forward, double down) {
+        return cosPitch * forward - sinPitch * down;
+    }
+
+    double bodyY(double forward, double starboard, double down) {
+        return cosRoll * starboard + sinRoll * (sinPitch * forward + cosPitch * down);
+    }
+
+    double bodyZ(double forward, double starboard, double down) {
+        return -sinRoll * starboard + cosRoll * (sinPitch * forward + cosPitch * down);
+    }
+
+    /** Body vector into level axes: forward part. */
+    double levelX(double x, double y, double z) {
+        return cosPitch * x + sinPitch * (sinRoll * y + cosRoll * z);
+    }
+
+    double levelY(double y, double z) {
+        return cosRoll * y - sinRoll * z;
+    }
+
+    double levelZ(double x, double y, double z) {
+        return down(x, y, z);
+    }
+}
