@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trimwright.boat.Boat;
+import trimwright.boat.Whimbrel14;
 import trimwright.keyfile.Fault;
 import trimwright.text.UserInputException;
 
@@ -35,6 +36,11 @@ class BoatFilesTest {
         assertEquals(510, boat.crew().mass());
         assertEquals(6500, boat.limits().elevatorDownForce());
         assertTrue(boat.windSensor().turnsWithWing());
+    }
+
+    @Test
+    void theShippedBoatIsTheOneThatTestsOfTheModelUse() {
+        assertEquals(Whimbrel14.boat(), BoatFiles.find("whimbrel14").boat());
     }
 
     @Test
@@ -97,7 +103,7 @@ class BoatFilesTest {
                 "immersion_min_m = 0.4|immersion_min_m = 1|limits.ride_height_max_m",
                 "pitch_max_deg = 4|pitch_max_deg = -3|limits.pitch_min_deg",
                 "mass_height_m = 9.9|mass_height_m = 27|wing[0].mass_height_m",
-                "lever_m = 2.6|lever_m = 5.5|wing[0].sheet.lever_m",
+                "lever_m = 4.0|lever_m = 5.5|wing[0].sheet.lever_m",
                 "turning_axis_ratio = 0.22 |turning_axis_ratio = 0.6000001|wing[0].turning_axis_ratio",
                 "height_m = 0.0, chord_m = 5.2|height_m = 1.0, chord_m = 5.2|wing[0].station[0].height_m",
                 "height_m = 26.0|height_m = 13.0|wing[0].station[2].height_m",
