@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import trimwright.compare.Cause;
 import trimwright.compare.CompareCaveat;
@@ -36,6 +37,7 @@ public final class DebriefText {
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT).withZone(ZoneOffset.UTC);
     private static final String NONE = "-";
+    private static final Pattern MINUS_ZERO = Pattern.compile("-0(\\.0+)?");
 
     /** A channel is listed among the doubtful ones below this share of its time (chosen). */
     private static final double WELL_COVERED = 0.98;
@@ -252,6 +254,10 @@ public final class DebriefText {
     }
 
     private static String number(String format, double value) {
-        return Double.isNaN(value) ? NONE : String.format(Locale.ROOT, format, value);
+        if (Double.isNaN(value)) {
+            return NONE;
+        }
+        String text = String.format(Locale.ROOT, format, value);
+        return MINUS_ZERO.matcher(text).matches() ? text.substring(1) : text;
     }
 }

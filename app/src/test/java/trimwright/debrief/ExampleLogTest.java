@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.boat.Boat;
 import trimwright.boatfile.BoatFiles;
+import trimwright.cli.CliRun;
 import trimwright.ingest.IngestResult;
 import trimwright.ingest.csv.CsvColumn;
 import trimwright.ingest.csv.CsvMapping;
@@ -162,6 +165,27 @@ class ExampleLogTest {
 
     private static double square(double x) {
         return x * x;
+    }
+
+    @Test
+    void theShippedFilesAreImportedByTheirMappingAndDebriefed(@TempDir Path home) throws IOException {
+        String library = home.resolve("library").toString();
+        CliRun imported = CliRun.in(
+                home,
+                "import",
+                FOLDER.resolve("dunlin.nmea").toString(),
+                FOLDER.resolve("dunlin-wing.csv").toString(),
+                "--map",
+                FOLDER.resolve("wing-map.toml").toString(),
+                "--library",
+                library);
+        assertEquals(0, imported.exit(), imported.err());
+        CliRun debriefed = CliRun.in(home, "debrief", "latest", "--json", "--library", library);
+        assertEquals(0, debriefed.exit(), debriefed.err());
+        JsonNode boats = new ObjectMapper().readTree(debriefed.out()).path("boats");
+        assertEquals(1, boats.size());
+        assertEquals(7, boats.get(0).path("turns").size());
+        assertTrue(boats.get(0).path("phases").get(0).path("camber_deg").asDouble() > 15);
     }
 
     @Test
