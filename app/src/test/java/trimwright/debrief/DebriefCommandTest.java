@@ -44,7 +44,8 @@ class DebriefCommandTest {
                 .build();
         try (Library library = Library.openOrCreate(home.resolve("library"));
                 LibraryWriter writer = library.writer()) {
-            String hash = "a".repeat(64);
+            // SHA-256 of one zero byte.
+            String hash = "6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d";
             SourceInfo info = new SourceInfo(hash, "dunlin.nmea", "nmea0183", 1, 1, Map.of(), List.of());
             writer.add(
                     "dunlin",
