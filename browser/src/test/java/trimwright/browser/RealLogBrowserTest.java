@@ -6,19 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
-import java.io.ByteArrayInputStream;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.evidence.ReferenceFiles;
 import trimwright.evidence.ReferenceTest;
-import trimwright.ingest.IngestResult;
-import trimwright.ingest.nmea.NmeaOptions;
-import trimwright.ingest.nmea.NmeaReader;
 import trimwright.store.Library;
-import trimwright.store.LibraryWriter;
-import trimwright.store.SourceInfo;
 import trimwright.web.BoatRoutes;
 import trimwright.web.BoatShelf;
 import trimwright.web.DebriefShelf;
@@ -32,7 +25,7 @@ class RealLogBrowserTest {
 
     @ReferenceTest
     void aRealPassageIsOpenedReadAndCutUp(@TempDir Path folder) {
-        write(folder, ReferenceFiles.bytes("data/" + LOG));
+        Imported.into(folder, ReferenceFiles.get("data/" + LOG).toString(), "--boat-name", "passage");
         BoatShelf boats = new BoatShelf(List.of());
         try (Library library = Library.open(folder);
                 Browser browser = new Browser();
@@ -75,21 +68,5 @@ class RealLogBrowserTest {
         SessionShelf sessions = new SessionShelf(library);
         return Workbench.start(
                 List.of(new BoatRoutes(boats), new SessionRoutes(sessions, new DebriefShelf(sessions, boats))), 0);
-    }
-
-    private static void write(Path folder, byte[] log) {
-        IngestResult.Tracks read = (IngestResult.Tracks) NmeaReader.read(log, NmeaOptions.of("passage"));
-        String hash = "b".repeat(64);
-        SourceInfo source = new SourceInfo(
-                hash, LOG, "nmea0183", log.length, read.report().lines(), Map.of(), List.of());
-        try (Library library = Library.openOrCreate(folder);
-                LibraryWriter writer = library.writer()) {
-            writer.add(
-                    "passage",
-                    read.tracks().stream()
-                            .map(track -> new LibraryWriter.SourcedTrack(track, hash))
-                            .toList(),
-                    List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(log))));
-        }
     }
 }

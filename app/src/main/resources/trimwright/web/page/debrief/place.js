@@ -25,11 +25,14 @@ const FIRST = [
 
 export function Place({ item, choice }) {
   const session = useAnswer((signal) => getJson(`/api/sessions/${encodeURIComponent(item ?? 'latest')}`, { signal }), [item]);
+  const boats = useAnswer((signal) => getJson('/api/boats', { signal }), []);
   if (session.fault?.status === 404 && !item) return html`<${NoSession} />`;
-  if (session.fault) return html`<${Fault} fault=${session.fault} />`;
-  if (!session.value) return null;
+  if (session.fault || boats.fault) return html`<${Fault} fault=${session.fault ?? boats.fault} />`;
+  if (!session.value || !boats.value) return null;
+  const references = referencesOf(boats.value);
+  const reference = references.find((one) => one.boat === choice.boat && one.wing === choice.wing) ?? lastReference(references);
   const boat = session.value.boats.find((one) => one.boat === choice.of) ?? session.value.boats[0];
-  return html`<${Session} key=${`${session.value.id} ${boat.boat}`} session=${session.value} boat=${boat.boat} choice=${choice} />`;
+  return html`<${Session} key=${`${session.value.id} ${boat.boat}`} session=${session.value} boat=${boat.boat} references=${references} reference=${reference} />`;
 }
 
 function NoSession() {
@@ -37,27 +40,27 @@ function NoSession() {
     <section class="panel empty"><p>${t('web.debrief.none')}</p><p><a href="/library" onClick=${follow}>${t('web.place.library')}</a></p></section>`;
 }
 
-function Session({ session, boat, choice }) {
+function Session({ session, boat, references, reference }) {
   const base = `/api/sessions/${encodeURIComponent(session.id)}/boats/${encodeURIComponent(boat)}`;
   const view = useMemo(() => createView(session.start_s, session.end_s), [base]);
-  const reference = { boat: choice.boat, wing: choice.wing };
-  const { report, work, fault } = useReport(session.id, reference);
+  const against = { boat: reference.boat, wing: reference.wing };
+  const { report, work, fault } = useReport(session.id, against);
   const found = report?.boats.find((one) => one.boat === boat) ?? null;
   const pieces = useMemo(() => (found ? piecesOf(report, found) : NO_PIECES), [found]);
   // Asked again when the debrief is made: it adds channels of its own.
-  const channels = useAnswer((signal) => getJson(`${base}/channels${query(reference)}`, { signal }), [base, found]);
+  const channels = useAnswer((signal) => getJson(`${base}/channels${query(against)}`, { signal }), [base, found]);
   const [picked, setPicked] = useState(null);
   if (channels.fault) return html`<${Fault} fault=${channels.fault} />`;
   if (!channels.value) return null;
   const chosen = picked ?? firstChannels(channels.value);
   const lanes = lanesOf(channels.value, chosen);
   return html`
-    <${Head} session=${session} boat=${boat} view=${view} channels=${channels.value} chosen=${chosen} setPicked=${setPicked} choice=${choice} />
+    <${Head} session=${session} boat=${boat} view=${view} channels=${channels.value} chosen=${chosen} setPicked=${setPicked} references=${references} reference=${reference} />
     <div class="debrief-grid">
       <section class="panel charts" aria-label=${t('web.debrief.charts')}>
         <${Overview} view=${view} pieces=${pieces} />
         <${Bands} view=${view} pieces=${pieces} onPick=${view.showPiece} />
-        <${Lanes} base=${base} reference=${reference} lanes=${lanes} view=${view} pieces=${pieces} />
+        <${Lanes} base=${base} reference=${against} lanes=${lanes} view=${view} pieces=${pieces} />
         <${Keys} />
       </section>
       <aside class="side">
@@ -74,24 +77,31 @@ function Making({ work }) {
     ${work?.total > 1 && html`<progress value=${work.done} max=${work.total} aria-label=${t('web.debrief.making')} />`}</section>`;
 }
 
-/** What the speed is held against: the boat's own best, or the targets of a boat file and wing. */
-function ReferencePicker({ choice }) {
-  const boats = useAnswer((signal) => getJson('/api/boats', { signal }), []);
-  const pick = (value) => {
-    const [boat, wing] = value.split('/');
-    choose({ boat: boat || null, wing: wing || null });
+/** What the speed can be held against: the boat's own best, or the targets of a boat file and wing. */
+function referencesOf({ boats }) {
+  const described = boats.filter((one) => !one.faults.length).flatMap((one) =>
+    one.wings.map((wing) => ({ key: `${one.id}/${wing.id}`, boat: one.id, wing: wing.id, name: t('web.debrief.targets_of', { boat: one.title, wing: wing.id }) })));
+  return [{ key: '', name: t('web.debrief.own_best') }, ...described];
+}
+
+const LAST = 'trimwright.reference';
+
+/** The one picked last on this machine: most sail the same boat every day. */
+const lastReference = (references) => references.find((one) => one.key === localStorage.getItem(LAST)) ?? references[0];
+
+function ReferencePicker({ references, reference }) {
+  const pick = (key) => {
+    const { boat = null, wing = null } = references.find((one) => one.key === key);
+    localStorage.setItem(LAST, key);
+    choose({ boat, wing });
   };
   return html`
     <label class="field">${t('web.debrief.reference')}
-      <select value=${choice.boat ? `${choice.boat}/${choice.wing}` : ''} onChange=${(e) => pick(e.target.value)}>
-        <option value="">${t('web.debrief.own_best')}</option>
-        ${boats.value?.boats.filter((one) => !one.faults.length).flatMap((one) => one.wings.map((wing) =>
-          html`<option value=${`${one.id}/${wing.id}`}>${t('web.debrief.targets_of', { boat: one.title, wing: wing.id })}</option>`))}
-      </select>
+      <select value=${reference.key} onChange=${(e) => pick(e.target.value)}>${references.map((one) => html`<option value=${one.key}>${one.name}</option>`)}</select>
     </label>`;
 }
 
-function Head({ session, boat, view, channels, chosen, setPicked, choice }) {
+function Head({ session, boat, view, channels, chosen, setPicked, references, reference }) {
   const { from, to } = useStore(view);
   const whole = from <= view.whole.from && to >= view.whole.to;
   return html`
@@ -101,7 +111,7 @@ function Head({ session, boat, view, channels, chosen, setPicked, choice }) {
         ? html`<label class="field">${t('web.debrief.boat')}
             <select value=${boat} onChange=${(e) => choose({ of: e.target.value })}>${session.boats.map((one) => html`<option value=${one.boat}>${one.boat}</option>`)}</select></label>`
         : html`<span>${boat}</span>`}
-      <${ReferencePicker} choice=${choice} />
+      <${ReferencePicker} references=${references} reference=${reference} />
       <output class="window-shown">${timeOfDay(from)} \u2013 ${timeOfDay(to)} ${t('web.library.utc')} (${duration(to - from)})</output>
       <button onClick=${view.all} disabled=${whole}>${t('web.debrief.whole')}</button>
       <span class="grow"></span>
@@ -125,7 +135,9 @@ function ChannelPicker({ channels, chosen, setPicked }) {
 }
 
 function firstChannels({ channels }) {
-  return channels.map((channel) => channel.path).filter((path) => FIRST.includes(path));
+  const paths = channels.map((channel) => channel.path);
+  const compass = paths.includes('navigation.headingTrue') ? [] : ['navigation.headingMagnetic'];
+  return paths.filter((path) => FIRST.includes(path) || compass.includes(path));
 }
 
 /** Chosen channels by lane; those of no known lane get one each. */
