@@ -14,6 +14,9 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.DoubleBuffer;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -41,15 +44,17 @@ class SessionRoutesTest {
     private String base;
 
     @BeforeAll
-    void start(@TempDir Path folder) {
+    void start(@TempDir Path folder) throws NoSuchAlgorithmException {
         library = Library.openOrCreate(folder);
-        String hash = "a".repeat(64);
+        byte[] bytes = {1};
+        String hash =
+                HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         SourceInfo source = new SourceInfo(hash, "a.csv", "csv", 1, 5000, Map.of("bad_number", 2L), List.of());
         try (LibraryWriter writer = library.writer()) {
             writer.add(
                     "trial",
                     List.of(new LibraryWriter.SourcedTrack(track(), hash)),
-                    List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(new byte[1]))));
+                    List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(bytes))));
         }
         BoatShelf boats = new BoatShelf(List.of());
         SessionShelf sessions = new SessionShelf(library);

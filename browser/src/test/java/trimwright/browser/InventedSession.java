@@ -3,6 +3,9 @@ package trimwright.browser;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -24,7 +27,8 @@ final class InventedSession {
     private InventedSession() {}
 
     static SessionInfo write(Path folder) {
-        String hash = "0".repeat(64);
+        byte[] bytes = "nothing".getBytes(StandardCharsets.US_ASCII);
+        String hash = hash(bytes);
         SourceInfo source = new SourceInfo(hash, "invented.csv", "csv", 7, 1, Map.of("bad_number", 3L), List.of());
         try (Library library = Library.openOrCreate(folder);
                 LibraryWriter writer = library.writer()) {
@@ -35,7 +39,15 @@ final class InventedSession {
                             new LibraryWriter.SourcedTrack(track("Avocet", 2), hash)),
                     List.of(new LibraryWriter.RawSource(
                             source,
-                            () -> new ByteArrayInputStream("nothing".getBytes(StandardCharsets.US_ASCII)))));
+                            () -> new ByteArrayInputStream(bytes))));
+        }
+    }
+
+    private static String hash(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
         }
     }
 
