@@ -67,6 +67,9 @@ final class MappingLoader {
                 ? null
                 : selector(values, "boat.name", "boat.index", header);
         List<CsvColumn> columns = columns(header);
+        if (columns.isEmpty() && faults.isEmpty()) {
+            faults.add(new Fault(0, "column", Texts.of("intake.map.no_columns")));
+        }
         if (!faults.isEmpty()) {
             return null;
         }

@@ -3,6 +3,7 @@ package trimwright.docs;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import trimwright.boatfile.BoatFiles;
+import trimwright.intake.MapKeys;
 import trimwright.keyfile.Key;
 import trimwright.keyfile.KeyFile;
 import trimwright.keyfile.KeyTable;
@@ -11,6 +12,11 @@ class FormatsDocTest {
     @Test
     void theListOfBoatKeysIsTheOneThatTheCheckerUses() {
         GeneratedBlock.check("docs/formats.md", BoatFiles.keys().schema(), tableOf(BoatFiles.keys()));
+    }
+
+    @Test
+    void theListOfMappingKeysIsTheOneThatTheReaderUses() {
+        GeneratedBlock.check("docs/formats.md", MapKeys.TABLE.schema(), tableOf(MapKeys.TABLE));
     }
 
     private static String tableOf(KeyTable keys) {

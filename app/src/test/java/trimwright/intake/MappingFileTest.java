@@ -92,6 +92,10 @@ class MappingFileTest {
         assertFault(GOOD.replace("dd/MM/yyyy HH:mm:ss", "whenever"), "whenever");
         assertFault(GOOD.replace("csv-map/1", "csv-map/2"), "csv-map/2");
         assertFault("column = [", "not TOML");
+        String head = GOOD.substring(0, GOOD.indexOf("[[column]]"));
+        assertFault(head, "column: missing");
+        assertFault("column = []\n" + head, "expected one or more");
+        assertFault(head.replace("column = [{ name = \"day\" }, { index = 2 }]", "column = []"), "column");
     }
 
     private static void assertFault(String text, String part) {
