@@ -17,6 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import trimwright.ingest.IngestReport;
 import trimwright.ingest.Issue;
+import trimwright.ingest.nmea.ChecksumRule;
 import trimwright.intake.Intake;
 import trimwright.intake.IntakeOptions;
 import trimwright.intake.IntakeReport;
@@ -55,6 +56,9 @@ public final class ImportCommand implements Callable<Integer> {
     @Option(names = "--name", paramLabel = "WORD", descriptionKey = "import.name")
     private @Nullable String name;
 
+    @Option(names = "--accept-unchecked", descriptionKey = "import.accept_unchecked")
+    private boolean acceptUnchecked;
+
     private final Console console;
     private final Folders folders;
 
@@ -69,7 +73,13 @@ public final class ImportCommand implements Callable<Integer> {
             throw new UserInputException(Texts.of("import.no_name"));
         }
         MappingFile mapping = map == null ? null : MappingFile.read(map);
-        IntakeOptions options = new IntakeOptions(boatName, mapping, startTime(), session, name);
+        IntakeOptions options = new IntakeOptions(
+                boatName,
+                mapping,
+                startTime(),
+                session,
+                name,
+                acceptUnchecked ? ChecksumRule.OPTIONAL : ChecksumRule.REQUIRED);
         Path folder = library.folder(folders);
         IntakeReport report;
         try (Progress progress = console.progress(Texts.of("import.task"), Intake.length(files), "B")) {

@@ -8,7 +8,6 @@ import trimwright.ingest.IngestReport;
 import trimwright.ingest.IngestResult;
 import trimwright.ingest.IssueKind;
 import trimwright.ingest.csv.CsvReader;
-import trimwright.ingest.nmea.ChecksumRule;
 import trimwright.ingest.nmea.NmeaOptions;
 import trimwright.ingest.nmea.NmeaReader;
 import trimwright.text.Progress;
@@ -63,7 +62,7 @@ final class FileReader implements SourceBytes.Taker {
         switch (kind) {
             case EMPTY -> throw new UserInputException(Texts.of("intake.empty", source.path()));
             case BINARY -> throw new UserInputException(Texts.of("intake.binary", source.path()));
-            case NMEA -> nmea = new NmeaReader(new NmeaOptions(boat(""), options.startNanos(), ChecksumRule.REQUIRED));
+            case NMEA -> nmea = new NmeaReader(new NmeaOptions(boat(""), options.startNanos(), options.checksums()));
             case TEXT_OF_16_BITS -> {
                 if (map == null || !MappingLoader.isSixteenBit(map.encoding())) {
                     throw new UserInputException(Texts.of("intake.utf16", source.path()));

@@ -108,7 +108,7 @@ public final class Intake {
         return written;
     }
 
-    /** Files that overlap or nearly do make one session. */
+    /** Files that overlap or nearly do make one session; in it they keep the order given, which settles who comes first. */
     private static List<List<ReadFile>> apart(List<ReadFile> files) {
         List<ReadFile> sorted = new ArrayList<>(files);
         sorted.sort(Comparator.comparingLong(ReadFile::startNanos));
@@ -122,6 +122,7 @@ public final class Intake {
             all.get(all.size() - 1).add(file);
             end = Math.max(end, file.endNanos());
         }
+        all.forEach(together -> together.sort(Comparator.comparingInt(files::indexOf)));
         return all;
     }
 

@@ -2,6 +2,7 @@ package trimwright.intake;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
+import trimwright.ingest.nmea.ChecksumRule;
 
 /**
  * What the user says about the files.
@@ -11,14 +12,15 @@ import org.jspecify.annotations.Nullable;
  * @param start UTC of the first sample, for logs without a date, or null
  * @param session id, prefix or {@code latest} of a session that the files are added to, or null for new ones
  * @param name word for the ids of new sessions, or null
+ * @param checksums whether sentences without one are taken
  */
 public record IntakeOptions(
         @Nullable String boat,
         @Nullable MappingFile mapping,
         @Nullable Instant start,
         @Nullable String session,
-        @Nullable String name) {
-    public static final IntakeOptions NONE = new IntakeOptions(null, null, null, null, null);
+        @Nullable String name,
+        ChecksumRule checksums) {
 
     @Nullable
     Long startNanos() {

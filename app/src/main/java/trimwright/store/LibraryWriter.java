@@ -17,8 +17,10 @@ import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
@@ -133,6 +135,8 @@ public final class LibraryWriter implements AutoCloseable {
             copy(source, folder.resolve("raw").resolve(source.info().sha256() + ".gz"));
         }
         List<BoatInfo> boats = new ArrayList<>(before.boats());
+        Set<String> taken = new HashSet<>();
+        before.boats().forEach(boat -> boat.groups().forEach(group -> taken.add(group.file())));
         for (SourcedTrack sourced : tracks) {
             String boat = sourced.track().boat();
             String place = "boats/" + Slug.of(boat);
@@ -141,8 +145,8 @@ public final class LibraryWriter implements AutoCloseable {
             for (ChannelGroup group : sourced.track().groups()) {
                 if (group.size() > 0) {
                     String file = place + "/" + Slug.of(group.name()) + "-"
-                            + sourced.sha256().substring(0, 12) + ".parquet";
-                    groups.add(writeGroup(folder, file, group));
+                            + sourced.sha256().substring(0, 12);
+                    groups.add(writeGroup(folder, free(file, taken), group));
                 }
             }
             include(boats, new BoatInfo(boat, groups));
@@ -162,6 +166,15 @@ public final class LibraryWriter implements AutoCloseable {
                 .orElseThrow();
         return new SessionInfo(
                 before.id(), Instant.ofEpochSecond(0, start), Instant.ofEpochSecond(0, end), boats, infos);
+    }
+
+    /** Two names may make the same slug; the second file gets a number. */
+    private static String free(String wanted, Set<String> taken) {
+        String file = wanted + ".parquet";
+        for (int n = 2; !taken.add(file); n++) {
+            file = wanted + "-" + n + ".parquet";
+        }
+        return file;
     }
 
     private static void include(List<BoatInfo> boats, BoatInfo added) {

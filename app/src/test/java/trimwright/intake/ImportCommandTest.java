@@ -107,6 +107,27 @@ class ImportCommandTest {
     }
 
     @Test
+    void boatsWhoseNamesMakeTheSameFolderStayApart() throws IOException {
+        String map = MAP.replace("[time]", "boat = { name = \"boat\" }\n[time]");
+        String table = "time,boat,camber\n2026-05-11T12:00:00Z,Avocet,18\n2026-05-11T12:00:00Z,AVOCET,25\n";
+        CliRun run = imported(
+                write("x.csv", table).toString(), "--map", write("m.toml", map).toString());
+        assertEquals(0, run.exit(), run.err());
+        try (Library library = Library.open(home.resolve("data"))) {
+            List<BoatTrack> tracks = library.load(library.getSession("latest"));
+            assertEquals(
+                    List.of("AVOCET", "Avocet"),
+                    tracks.stream().map(BoatTrack::boat).toList());
+            Channel first = tracks.get(0).find(Paths.CAMBER);
+            Channel second = tracks.get(1).find(Paths.CAMBER);
+            assertNotNull(first);
+            assertNotNull(second);
+            assertEquals(Math.toRadians(25), first.get(0), 1e-12);
+            assertEquals(Math.toRadians(18), second.get(0), 1e-12);
+        }
+    }
+
+    @Test
     void filesCanBeAddedToASession() throws IOException {
         imported(write("avocet.nmea", log(0, 30)).toString());
         CliRun run = imported(write("curlew.nmea", log(9 * 3600, 30)).toString(), "--session", "latest");
@@ -130,6 +151,15 @@ class ImportCommandTest {
         assertEquals(1, file.path("issues").path("control_bytes").asInt());
         assertEquals(11, file.path("first_issues").path(1).path("line").asInt());
         assertTrue(run.err().contains("1 left out: wrong checksum; first in line 11"), run.err());
+    }
+
+    @Test
+    void sentencesWithoutChecksumAreTakenOnlyIfAsked() throws IOException {
+        String bare = new String(log(0, 9), StandardCharsets.ISO_8859_1).replaceAll("\\*..", "");
+        Path file = write("bare.nmea", bare);
+        refused(file, "--accept-unchecked");
+        assertEquals(0, imported(file.toString(), "--accept-unchecked").exit());
+        assertEquals(1, sessions());
     }
 
     @Test
