@@ -3,8 +3,8 @@ package trimwright.target.search;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Minimise f(x) where c(x) = 0, g(x) >= 0 and lower <= x <= upper. The functions come as one row: f, then all c, then all
- * g. Variables and functions are scaled so that a change of 1 is large and 1e-6 is small.
+ * Minimise f(x) where c(x) = 0, g(x) is not negative and x lies between lower and upper. The functions come as one row:
+ * f, then all c, then all g. Variables and functions are scaled so that a change of 1 is large and 1e-6 is small.
  */
 public interface Problem {
     /** Number of equations c. */
