@@ -20,6 +20,7 @@ import trimwright.cli.ProgressStyle;
 import trimwright.cli.SectionCommand;
 import trimwright.cli.ServeCommand;
 import trimwright.cli.SessionsCommand;
+import trimwright.cli.TargetsCommand;
 import trimwright.cli.WhereCommand;
 import trimwright.cli.WingCommand;
 
@@ -52,6 +53,7 @@ public final class Main {
                 new ServeCommand(console, folders),
                 new SectionCommand(console),
                 new SessionsCommand(console, folders),
+                new TargetsCommand(console),
                 new WingCommand(console),
                 new WhereCommand(console, folders));
     }

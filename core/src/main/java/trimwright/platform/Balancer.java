@@ -26,7 +26,7 @@ public final class Balancer {
             Variable.PITCH,
             Variable.SHEET);
 
-    /** What is left over weight or weight times length counts as balance below this (-). */
+    /** What is left over weight or weight times length counts as balance below this (-); chosen. */
     private static final double TOLERANCE = 1e-10;
 
     private static final int MOST_STEPS = 40;
@@ -34,7 +34,7 @@ public final class Balancer {
     /** Longest step of a scaled variable; chosen. */
     private static final double LONGEST = 0.7;
 
-    /** Step of the differences (scaled). */
+    /** Step of the differences (scaled); chosen. */
     private static final double DIFFERENCE = 1e-5;
 
     private final Platform platform;

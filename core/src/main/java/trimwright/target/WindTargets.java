@@ -129,6 +129,14 @@ final class WindTargets {
         return takesOff ? Set.of() : EnumSet.of(TargetCaveat.NOT_REACHED_BY_ITSELF);
     }
 
+    private Set<TargetCaveat> caveatsNear(double angle) {
+        int nearest = 0;
+        for (int i = 1; i < angles.size(); i++) {
+            nearest = Math.abs(angles.get(i) - angle) < Math.abs(angles.get(nearest) - angle) ? i : nearest;
+        }
+        return angles.isEmpty() ? Set.of() : caveatsAt(nearest);
+    }
+
     private void addBest(TargetMode mode, List<TargetPoint> points) {
         points.add(best(mode, foilingMaker, foilingSweep));
         points.add(best(mode, hullMaker, hullSweep));
@@ -141,7 +149,7 @@ final class WindTargets {
         if (answer != null && answer.isConverged()) {
             angle = SailingState.ofScaled(answer.x()).get(Variable.TRUE_WIND_ANGLE);
         }
-        return point(mode, maker, angle, answer, Set.of());
+        return point(mode, maker, angle, answer, maker == foilingMaker ? caveatsNear(angle) : Set.of());
     }
 
     private TargetPoint point(

@@ -1,0 +1,91 @@
+package trimwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.prepare.TargetDocument;
+import trimwright.prepare.TargetRequest;
+import trimwright.prepare.TargetRun;
+import trimwright.prepare.TargetTable;
+import trimwright.target.TargetBook;
+import trimwright.target.TargetGrid;
+import trimwright.target.TargetPoint;
+import trimwright.text.NoAnswerException;
+import trimwright.text.Progress;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+import trimwright.units.Units;
+
+/** Computes the target book: best speed, angle and trim over wind and point of sail. */
+@Command(name = "targets")
+public final class TargetsCommand implements Callable<Integer> {
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
+
+    @Mixin
+    private final BoatOption boat = new BoatOption();
+
+    @Mixin
+    private final WingOption wing = new WingOption();
+
+    @Option(names = "--tws", paramLabel = "KN", defaultValue = "6:26:2", descriptionKey = "targets.tws")
+    private String tws;
+
+    @Option(names = "--twa", paramLabel = "DEG", defaultValue = "30:170:5", descriptionKey = "targets.twa")
+    private String twa;
+
+    @Option(names = "--fix", paramLabel = "CONTROL=VALUE", descriptionKey = "targets.fix_option")
+    private final List<String> fix = new ArrayList<>();
+
+    @Option(names = "--csv", descriptionKey = "targets.csv")
+    private boolean csv;
+
+    private final Console console;
+
+    public TargetsCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        if (csv && common.json()) {
+            throw new UserInputException(Texts.of("targets.json_or_csv"));
+        }
+        BoatFile file = boat.load();
+        WingSpec spec = wing.of(file.boat());
+        List<Double> winds =
+                Steps.parse("--tws", tws, 1, 40).stream().map(Units::fromKnots).toList();
+        List<Double> angles = Steps.parse("--twa", twa, 20, 175).stream()
+                .map(Units::fromDegrees)
+                .toList();
+        TargetRequest request =
+                new TargetRequest(file, spec, new TargetGrid(winds, angles), HeldControls.parse(fix, file, spec));
+        TargetBook book = compute(request);
+        if (book.points().stream().noneMatch(TargetPoint::isSolved)) {
+            throw new NoAnswerException(
+                    Texts.of("targets.none", String.valueOf(book.points().get(0).reason())));
+        }
+        if (common.json()) {
+            console.json(TargetDocument.of(file, book));
+        } else if (csv) {
+            console.text(TargetTable.csv(book));
+        } else {
+            console.line(Texts.of("targets.title", file.boat().title(), spec.id()));
+            console.text(TargetTable.text(book));
+            console.line(Texts.of("targets.caution"));
+        }
+        return CommandRunner.DONE;
+    }
+
+    private TargetBook compute(TargetRequest request) throws InterruptedException {
+        try (Progress progress = console.progress(
+                Texts.of("targets.progress"), TargetRun.steps(request), Texts.of("targets.progress_unit"))) {
+            return TargetRun.of(request, progress);
+        }
+    }
+}

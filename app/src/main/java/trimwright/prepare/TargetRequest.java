@@ -1,0 +1,42 @@
+package trimwright.prepare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.platform.Variable;
+import trimwright.target.TargetGrid;
+import trimwright.units.Units;
+
+/**
+ * What a target book is wanted of.
+ *
+ * @param boat boat file
+ * @param wing one of its wings
+ * @param grid winds and angles
+ * @param held controls that are not free, with their values (SI)
+ */
+public record TargetRequest(BoatFile boat, WingSpec wing, TargetGrid grid, Map<Variable, Double> held) {
+    public TargetRequest {
+        held = Map.copyOf(held);
+    }
+
+    /** All controls free, on the default grid. */
+    public static TargetRequest of(BoatFile boat, WingSpec wing) {
+        return new TargetRequest(boat, wing, defaultGrid(), Map.of());
+    }
+
+    /** Winds of 6 to 26 knots by 2, angles of 30 to 170 degrees by 5. */
+    public static TargetGrid defaultGrid() {
+        List<Double> winds = new ArrayList<>();
+        for (int knots = 6; knots <= 26; knots += 2) {
+            winds.add(Units.fromKnots(knots));
+        }
+        List<Double> angles = new ArrayList<>();
+        for (int degrees = 30; degrees <= 170; degrees += 5) {
+            angles.add(Units.fromDegrees(degrees));
+        }
+        return new TargetGrid(winds, angles);
+    }
+}

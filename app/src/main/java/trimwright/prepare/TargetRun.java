@@ -1,0 +1,70 @@
+package trimwright.prepare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import trimwright.air.AirState;
+import trimwright.platform.Platform;
+import trimwright.target.TargetBook;
+import trimwright.target.TargetFinder;
+import trimwright.target.TargetGrid;
+import trimwright.target.TargetPoint;
+import trimwright.text.Progress;
+import trimwright.units.Units;
+import trimwright.water.WaterState;
+
+/**
+ * Computes target books on a fixed pool of threads, one wind a task. No task sees another's work, so the book is the same
+ * on any number of threads.
+ */
+public final class TargetRun {
+    /** Temperature of air and sea (K): that of the standard atmosphere at sea level, ISO 2533. */
+    private static final double TEMPERATURE = Units.fromCelsius(15);
+
+    private TargetRun() {}
+
+    /** Steps that {@link Progress} is told about: one a wind. */
+    public static long steps(TargetRequest request) {
+        return request.grid().winds().size();
+    }
+
+    /** The book, on as many threads as there are processors. */
+    public static TargetBook of(TargetRequest request, Progress progress) throws InterruptedException {
+        return of(request, Runtime.getRuntime().availableProcessors(), progress);
+    }
+
+    /** The book, on that many threads. */
+    public static TargetBook of(TargetRequest request, int threads, Progress progress) throws InterruptedException {
+        Platform platform =
+                new Platform(request.boat().boat(), request.wing(), AirState.STANDARD, WaterState.sea(TEMPERATURE));
+        TargetFinder finder = new TargetFinder(platform, request.held());
+        TargetGrid grid = request.grid();
+        ExecutorService pool = Executors.newFixedThreadPool(threads, task -> {
+            Thread thread = new Thread(task, "targets");
+            thread.setDaemon(true);
+            return thread;
+        });
+        try {
+            List<Future<List<TargetPoint>>> tasks = new ArrayList<>();
+            for (double wind : grid.winds()) {
+                tasks.add(pool.submit(() -> {
+                    List<TargetPoint> points = finder.pointsAt(wind, grid.angles());
+                    progress.done(1);
+                    return points;
+                }));
+            }
+            List<List<TargetPoint>> winds = new ArrayList<>();
+            for (Future<List<TargetPoint>> task : tasks) {
+                winds.add(task.get());
+            }
+            return finder.assemble(grid, winds);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("a wind's targets could not be computed", e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+}

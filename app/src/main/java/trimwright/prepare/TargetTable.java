@@ -1,0 +1,151 @@
+package trimwright.prepare;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import trimwright.target.Band;
+import trimwright.target.Target;
+import trimwright.target.TargetBook;
+import trimwright.target.TargetCaveat;
+import trimwright.target.TargetLimit;
+import trimwright.target.TargetMode;
+import trimwright.target.TargetPoint;
+import trimwright.text.FixedDecimals;
+import trimwright.text.TextTable;
+import trimwright.text.Texts;
+import trimwright.units.Units;
+
+/** A target book as text: a table for people, comma-separated values for other programs. */
+public final class TargetTable {
+    private TargetTable() {}
+
+    /** The better branch at each node, one line a point; a point without a target says why. */
+    public static String text(TargetBook book) {
+        TextTable table = new TextTable(Texts.of("targets.head"));
+        for (TargetPoint point : book.listBest()) {
+            table.row(point.isSolved() ? solved(point) : unsolved(point));
+        }
+        return table.text();
+    }
+
+    private static List<String> solved(TargetPoint point) {
+        Target t = point.getTarget();
+        return List.of(
+                knots(point.trueWindSpeed(), 0),
+                Texts.of("targets.mode." + point.mode().key()),
+                degrees(point.trueWindAngle(), point.mode() == TargetMode.ANGLE ? 0 : 1),
+                knots(t.boatSpeed(), 1),
+                knots(t.velocityMadeGood(), 1),
+                degrees(t.apparentWindAngle(), 1),
+                knots(t.apparentWindSpeed(), 1),
+                banded(t.trim().camber(), t.bands().camber()),
+                banded(t.trim().twist(), t.bands().twist()),
+                banded(t.trim().sheet(), t.bands().sheet()),
+                degrees(t.attitude().heel(), 1),
+                decimal(t.attitude().rideHeight(), 2),
+                degrees(t.attitude().leeway(), 1),
+                decimal(t.loads().sheetLoad() / 1000, 1),
+                decimal(t.loads().rightingMoment() / 1000, 0),
+                Texts.of(point.isFoiling() ? "targets.foiling" : "targets.on_hulls"),
+                remarks(t));
+    }
+
+    private static List<String> unsolved(TargetPoint point) {
+        List<String> cells = new ArrayList<>(List.of(
+                knots(point.trueWindSpeed(), 0),
+                Texts.of("targets.mode." + point.mode().key())));
+        cells.add(point.mode() == TargetMode.ANGLE ? degrees(point.trueWindAngle(), 0) : "-");
+        while (cells.size() < 16) {
+            cells.add("-");
+        }
+        cells.add(String.valueOf(point.reason()));
+        return cells;
+    }
+
+    private static String remarks(Target target) {
+        List<String> remarks = new ArrayList<>();
+        for (TargetLimit limit : target.limits()) {
+            remarks.add(Texts.of("web.limit_short." + limit.key()));
+        }
+        String limits = String.join(", ", remarks);
+        String caveats = target.caveats().stream().map(TargetCaveat::sentence).collect(Collectors.joining(", "));
+        return caveats.isEmpty() ? limits : limits.isEmpty() ? "(" + caveats + ")" : limits + " (" + caveats + ")";
+    }
+
+    /** The better branch at each node: keys of the JSON document as header, one line a point. */
+    public static String csv(TargetBook book) {
+        StringBuilder text = new StringBuilder("mode,tws_kn,twa_deg,solved,reason,foiling");
+        TargetColumn.ALL.forEach(column -> text.append(',').append(column.key()));
+        text.append(",limits,caveats\n");
+        for (TargetPoint point : book.listBest()) {
+            text.append(point.mode().key());
+            text.append(',').append(fixed("tws_kn", Units.toKnots(point.trueWindSpeed())));
+            text.append(',').append(fixed("twa_deg", Units.toDegrees(point.trueWindAngle())));
+            text.append(',').append(point.isSolved());
+            text.append(',').append(point.isSolved() ? "" : quoted(String.valueOf(point.reason())));
+            text.append(',').append(point.isSolved() ? String.valueOf(point.isFoiling()) : "");
+            for (TargetColumn column : TargetColumn.ALL) {
+                text.append(',');
+                if (point.isSolved()) {
+                    text.append(fixed(column.key(), column.value().applyAsDouble(point)));
+                }
+            }
+            text.append(',')
+                    .append(
+                            point.isSolved()
+                                    ? words(point.getTarget().limits().stream()
+                                            .map(TargetLimit::key)
+                                            .toList())
+                                    : "");
+            text.append(',')
+                    .append(
+                            point.isSolved()
+                                    ? words(point.getTarget().caveats().stream()
+                                            .map(caveat -> caveat.name().toLowerCase(Locale.ROOT))
+                                            .toList())
+                                    : "");
+            text.append('\n');
+        }
+        return text.toString();
+    }
+
+    private static String words(List<String> words) {
+        return String.join(" ", words);
+    }
+
+    private static String quoted(String text) {
+        return '"' + text.replace("\"", "\"\"") + '"';
+    }
+
+    private static String fixed(String key, double value) {
+        return BigDecimal.valueOf(value)
+                .setScale(FixedDecimals.of(key), RoundingMode.HALF_EVEN)
+                .toPlainString();
+    }
+
+    private static String banded(double shown, Band band) {
+        return String.format(
+                Locale.ROOT,
+                "%.0f (%.0f..%.0f)",
+                Units.toDegrees(shown),
+                Units.toDegrees(band.low()),
+                Units.toDegrees(band.high()));
+    }
+
+    private static String knots(double metresPerSecond, int decimals) {
+        return decimal(Units.toKnots(metresPerSecond), decimals);
+    }
+
+    private static String degrees(double radians, int decimals) {
+        return decimal(Units.toDegrees(radians), decimals);
+    }
+
+    /** Rounded, without a minus before a zero. */
+    private static String decimal(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+}

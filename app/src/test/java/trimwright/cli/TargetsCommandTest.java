@@ -1,0 +1,146 @@
+package trimwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TargetsCommandTest {
+    private static final Set<String> LIMITS = Set.of(
+            "righting_moment",
+            "elevator_down_force",
+            "cavitation_main",
+            "cavitation_elevator",
+            "ventilation",
+            "camber_max",
+            "twist_max",
+            "sheet_load",
+            "stall_margin",
+            "speed_limit");
+
+    @TempDir
+    Path home;
+
+    private CliRun targets(String... more) {
+        List<String> args = new java.util.ArrayList<>(List.of("targets", "--boat", "whimbrel14", "--wing", "tall"));
+        args.addAll(List.of(more));
+        return CliRun.in(home, args.toArray(String[]::new));
+    }
+
+    private static JsonNode json(CliRun run) throws JsonProcessingException {
+        assertEquals(0, run.exit(), run.err());
+        return new ObjectMapper().readTree(run.out());
+    }
+
+    @Test
+    void theDocumentHasTheContractsKeys() throws JsonProcessingException {
+        JsonNode book = json(targets("--tws", "14", "--twa", "60:110:25", "--json"));
+        assertEquals("target-book/1", book.path("schema").asText());
+        assertEquals("whimbrel14", book.path("boat").asText());
+        assertEquals("tall", book.path("wing").asText());
+        assertEquals(16, book.path("model").path("boat_hash").asText().length());
+        JsonNode points = book.path("points");
+        assertEquals(5, points.size());
+        assertEquals("upwind", points.path(0).path("mode").asText());
+        assertEquals("downwind", points.path(4).path("mode").asText());
+        JsonNode reach = points.path(3);
+        for (String key : List.of(
+                "tws_kn",
+                "twa_deg",
+                "boat_speed_kn",
+                "vmg_kn",
+                "awa_deg",
+                "aws_kn",
+                "camber_deg",
+                "camber_low_deg",
+                "camber_high_deg",
+                "twist_deg",
+                "twist_low_deg",
+                "twist_high_deg",
+                "sheet_deg",
+                "sheet_low_deg",
+                "sheet_high_deg",
+                "heel_deg",
+                "ride_height_m",
+                "leeway_deg",
+                "sheet_load_n",
+                "righting_moment_ratio")) {
+            assertTrue(reach.path(key).isNumber(), key);
+        }
+        assertTrue(reach.path("foiling").asBoolean());
+        assertTrue(reach.path("vmg_kn").asDouble() < 0, "downwind speed made good is negative");
+        for (JsonNode limit : reach.path("limits")) {
+            assertTrue(LIMITS.contains(limit.asText()), limit.asText());
+        }
+    }
+
+    @Test
+    void aPointThatCannotBeReachedSaysWhy() throws JsonProcessingException {
+        JsonNode points =
+                json(targets("--tws", "9", "--twa", "100,165", "--json")).path("points");
+        JsonNode deep = points.path(2);
+        assertEquals(165, deep.path("twa_deg").asDouble(), 1e-9);
+        assertTrue(!deep.path("solved").asBoolean(true)
+                && deep.path("reason").asText().length() > 10);
+    }
+
+    @Test
+    void aHeldControlStaysAndCosts() throws JsonProcessingException {
+        JsonNode free = json(targets("--tws", "14", "--twa", "100", "--json"))
+                .path("points")
+                .path(1);
+        JsonNode held = json(targets("--tws", "14", "--twa", "100", "--fix", "camber=12", "--json"))
+                .path("points")
+                .path(1);
+        assertEquals(12, held.path("camber_deg").asDouble(), 1e-9);
+        assertEquals(12, held.path("camber_low_deg").asDouble(), 1e-9);
+        assertTrue(held.path("boat_speed_kn").asDouble()
+                < free.path("boat_speed_kn").asDouble());
+    }
+
+    @Test
+    void theTableAndTheValuesHaveOneLineAPoint() {
+        CliRun table = targets("--tws", "14", "--twa", "100");
+        assertEquals(0, table.exit(), table.err());
+        assertTrue(table.out().contains("crew's judgement"), table.out());
+        CliRun csv = targets("--tws", "14", "--twa", "100", "--csv");
+        List<String> lines = csv.out().lines().toList();
+        assertEquals(4, lines.size());
+        Set<Integer> widths = new TreeSet<>();
+        lines.forEach(line -> widths.add(line.replaceAll("\"[^\"]*\"", "").split(",", -1).length));
+        assertEquals(1, widths.size(), csv.out());
+    }
+
+    @Test
+    void whatIsTypedWronglyIsOneLine() {
+        for (String[] wrong : new String[][] {
+            {"--tws", "6:26"},
+            {"--tws", "80"},
+            {"--twa", "90,60"},
+            {"--fix", "camber"},
+            {"--fix", "camber=50"},
+            {"--fix", "jib=3"},
+            {"--csv", "--json"}
+        }) {
+            CliRun run = targets(wrong);
+            assertEquals(2, run.exit(), String.join(" ", wrong));
+            assertEquals(1, run.err().lines().count(), run.err());
+            assertEquals("", run.out());
+        }
+    }
+
+    @Test
+    void noTargetAtAllIsNoAnswer() {
+        CliRun run = targets("--tws", "3", "--twa", "172");
+        assertEquals(3, run.exit(), run.out());
+        assertEquals(1, run.err().lines().count(), run.err());
+    }
+}

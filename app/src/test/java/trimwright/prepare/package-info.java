@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.prepare;
+
+import org.jspecify.annotations.NullMarked;
