@@ -141,6 +141,10 @@ class TargetsCommandTest {
     void noTargetAtAllIsNoAnswer() {
         CliRun run = targets("--tws", "3", "--twa", "172");
         assertEquals(3, run.exit(), run.out());
-        assertEquals(1, run.err().lines().count(), run.err());
+        // Slow machines also see a line of progress.
+        assertEquals(
+                1,
+                run.err().lines().filter(line -> !line.startsWith("Targets:")).count(),
+                run.err());
     }
 }
