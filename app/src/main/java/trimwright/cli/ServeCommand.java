@@ -13,12 +13,7 @@ import trimwright.store.Library;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
-import trimwright.web.BoatRoutes;
-import trimwright.web.BoatShelf;
-import trimwright.web.DebriefShelf;
-import trimwright.web.Routes;
-import trimwright.web.SessionRoutes;
-import trimwright.web.SessionShelf;
+import trimwright.web.Services;
 import trimwright.web.Workbench;
 
 /** Serves the pages of the workbench until it is interrupted. */
@@ -58,18 +53,12 @@ public final class ServeCommand implements Callable<Integer> {
             }
         }
         try (Library opened = Library.openOrCreate(library.folder(folders));
-                Workbench workbench = Workbench.start(services(opened), port)) {
+                Workbench workbench = Workbench.start(Services.of(opened, boats), port)) {
             announce(workbench);
             // Nothing counts it down: the signal that ends the process does.
             new CountDownLatch(1).await();
         }
         return CommandRunner.DONE;
-    }
-
-    private List<Routes> services(Library opened) {
-        BoatShelf shelf = new BoatShelf(boats);
-        SessionShelf sessions = new SessionShelf(opened);
-        return List.of(new BoatRoutes(shelf), new SessionRoutes(sessions, new DebriefShelf(sessions, shelf)));
     }
 
     private void announce(Workbench workbench) {

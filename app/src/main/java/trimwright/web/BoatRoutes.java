@@ -5,22 +5,20 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
-import trimwright.boat.Boat;
 import trimwright.boat.TrimRange;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.target.TrimSetting;
 import trimwright.text.JsonOut;
-import trimwright.text.Texts;
 import trimwright.units.Units;
 
 /** Boats, their wings, and a wing's outline at a trim. */
-public final class BoatRoutes implements Routes {
+final class BoatRoutes implements Routes {
     private static final List<String> PLACES = List.of("foot", "middle", "head");
 
     private final BoatShelf shelf;
 
-    public BoatRoutes(BoatShelf shelf) {
+    BoatRoutes(BoatShelf shelf) {
         this.shelf = shelf;
     }
 
@@ -62,7 +60,7 @@ public final class BoatRoutes implements Routes {
     }
 
     private void sendShape(Context ctx) {
-        WingSpec wing = findWing(shelf.get(ctx.pathParam("boat")).boat(), ctx.pathParam("wing"));
+        WingSpec wing = BoatShelf.getWing(shelf.get(ctx.pathParam("boat")), ctx.pathParam("wing"));
         TrimSetting trim = new TrimSetting(
                 angle(ctx, "camber_deg"),
                 angle(ctx, "twist_deg"),
@@ -90,13 +88,6 @@ public final class BoatRoutes implements Routes {
 
     private static double angle(Context ctx, String name) {
         return Units.fromDegrees(Query.number(ctx, name, -180, 180));
-    }
-
-    private static WingSpec findWing(Boat boat, String id) {
-        return boat.wings().stream()
-                .filter(wing -> wing.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> Refusal.notFound(Texts.of("web.refuse.wing", boat.title(), id)));
     }
 
     private static void addOutline(ArrayNode to, List<WingShape.Spot> spots) {

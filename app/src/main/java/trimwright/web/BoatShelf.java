@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
 import trimwright.text.Texts;
@@ -16,7 +17,7 @@ import trimwright.text.UserInputException;
  * The boats that can be picked: the files named on the command line first, then those that come with the program. Files
  * are read each time they are asked for, so a change saved in an editor is there at the next look.
  */
-public final class BoatShelf {
+final class BoatShelf {
     private final List<Place> places = new ArrayList<>();
 
     private record Place(String id, String given, boolean isFile) {}
@@ -32,7 +33,7 @@ public final class BoatShelf {
     record Entry(String id, @Nullable String path, @Nullable BoatFile file, List<String> faults) {}
 
     /** @param files paths as given on the command line */
-    public BoatShelf(List<Path> files) {
+    BoatShelf(List<Path> files) {
         Set<String> taken = new HashSet<>(BoatFiles.SHIPPED);
         for (Path path : files) {
             String name = path.getFileName().toString().replaceFirst("\\.toml$", "");
@@ -59,6 +60,15 @@ public final class BoatShelf {
             }
         }
         throw Refusal.notFound(Texts.of("web.refuse.boat", id));
+    }
+
+    /** The boat's wing of that id; throws {@link Refusal} if there is none. */
+    static WingSpec getWing(BoatFile file, String id) {
+        return file.boat().wings().stream()
+                .filter(wing -> wing.id().equals(id))
+                .findFirst()
+                .orElseThrow(() ->
+                        Refusal.notFound(Texts.of("web.refuse.wing", file.boat().title(), id)));
     }
 
     private static Entry read(Place place) {

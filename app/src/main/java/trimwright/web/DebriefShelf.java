@@ -1,42 +1,52 @@
 package trimwright.web;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.debrief.Debrief;
 import trimwright.debrief.DebriefJson;
 import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
 import trimwright.store.SessionInfo;
+import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
+import trimwright.text.Progress;
 import trimwright.wind.WindOptions;
 
 /** Makes debriefs, as {@code trimwright debrief --json} writes them, and keeps the last ones with their series. */
-public final class DebriefShelf implements AutoCloseable {
+final class DebriefShelf implements AutoCloseable {
     /** Chosen: one reference and another; a long day of six boats takes some 200 MB. */
     private static final int KEPT = 2;
 
     private final SessionShelf sessions;
     private final BoatShelf boats;
+    private final TargetShelf targets;
     private final BackgroundWork<MadeDebrief> work = new BackgroundWork<>(KEPT);
 
-    public DebriefShelf(SessionShelf sessions, BoatShelf boats) {
+    DebriefShelf(SessionShelf sessions, BoatShelf boats, TargetShelf targets) {
         this.sessions = sessions;
         this.boats = boats;
+        this.targets = targets;
     }
 
-    /** What a request wants the session held against. */
-    private record Against(@Nullable BoatFile boat) {
+    /**
+     * What a request wants the session held against.
+     *
+     * @param boat the boat file, null where the logs' boat is not described
+     * @param wing whose targets, null where each boat is held against its own best
+     */
+    private record Against(@Nullable BoatFile boat, @Nullable WingSpec wing) {
         String key(SessionInfo session) {
-            return session.hashCode() + " " + session.id() + " " + (boat == null ? "" : boat.hash());
+            return session.hashCode() + " " + session.id() + " " + (boat == null ? "" : boat.hash()) + " "
+                    + (wing == null ? "" : wing.id());
         }
     }
 
     void answer(Context ctx, SessionInfo session) {
         Against against = against(ctx);
-        work.answer(ctx, against.key(session), 1, progress -> make(session, against));
+        work.answer(ctx, against.key(session), steps(against), progress -> make(session, against, progress));
     }
 
     /** The series of a boat, or null where the debrief that the request speaks of is not made yet. */
@@ -48,22 +58,31 @@ public final class DebriefShelf implements AutoCloseable {
 
     private Against against(Context ctx) {
         String boat = ctx.queryParam("boat");
-        return new Against(boat == null ? null : boats.get(boat));
+        if (boat == null) {
+            return new Against(null, null);
+        }
+        BoatFile file = boats.get(boat);
+        String wing = ctx.queryParam("wing");
+        return new Against(file, wing == null ? null : BoatShelf.getWing(file, wing));
     }
 
-    private MadeDebrief make(SessionInfo session, Against against) {
+    private long steps(Against against) {
+        BoatFile boat = against.boat();
+        WingSpec wing = against.wing();
+        return boat == null || wing == null ? 1 : targets.steps(boat, wing);
+    }
+
+    private MadeDebrief make(SessionInfo session, Against against, Progress progress) {
         BoatFile file = against.boat();
-        DebriefOptions options = new DebriefOptions(file == null ? null : file.boat(), null, WindOptions.DEFAULT);
+        WingSpec wing = against.wing();
+        TargetBook book = file == null || wing == null ? null : targets.get(file, wing, progress);
+        DebriefOptions options = new DebriefOptions(file == null ? null : file.boat(), book, WindOptions.DEFAULT);
         DebriefReport report = Debrief.of(sessions.load(session), options);
         ObjectNode document =
                 file == null ? JsonOut.document(DebriefJson.SCHEMA) : JsonOut.document(DebriefJson.SCHEMA, file.hash());
         document.put("session", session.id());
         DebriefJson.write(report, document);
-        try {
-            return new MadeDebrief(JsonOut.mapper().writeValueAsBytes(document), report);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a debrief cannot be written as JSON", e);
-        }
+        return new MadeDebrief(Json.bytes(document), report);
     }
 
     @Override

@@ -9,8 +9,12 @@ final class Json {
     private Json() {}
 
     static void send(Context ctx, Object document) {
+        ctx.contentType("application/json").result(bytes(document));
+    }
+
+    static byte[] bytes(Object document) {
         try {
-            ctx.contentType("application/json").result(JsonOut.mapper().writeValueAsBytes(document));
+            return JsonOut.mapper().writeValueAsBytes(document);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("not writable as JSON: " + document.getClass(), e);
         }

@@ -17,7 +17,7 @@ import trimwright.text.Texts;
 import trimwright.track.Decimation;
 
 /** Sessions of the library, their channels, and columns for charts and track. */
-public final class SessionRoutes implements Routes {
+final class SessionRoutes implements Routes {
     private static final int MOST_BUCKETS = 8000;
     private static final int MOST_POSITIONS = 20_000;
     private static final double LAST_SECOND = 4_000_000_000.0;
@@ -25,7 +25,7 @@ public final class SessionRoutes implements Routes {
     private final SessionShelf shelf;
     private final DebriefShelf debriefs;
 
-    public SessionRoutes(SessionShelf shelf, DebriefShelf debriefs) {
+    SessionRoutes(SessionShelf shelf, DebriefShelf debriefs) {
         this.shelf = shelf;
         this.debriefs = debriefs;
     }

@@ -12,7 +12,7 @@ import trimwright.text.Texts;
 import trimwright.track.BoatTrack;
 
 /** The library's sessions, with the tracks that were looked at last kept in memory. */
-public final class SessionShelf {
+final class SessionShelf {
     /** Chosen: the boats of one race; a long day of one boat takes some 50 MB. */
     private static final int TRACKS_KEPT = 8;
 
@@ -22,7 +22,7 @@ public final class SessionShelf {
     /** The files are part of the key: a session that grew by another import is read anew. */
     private record Key(String session, BoatInfo boat) {}
 
-    public SessionShelf(Library library) {
+    SessionShelf(Library library) {
         this.library = library;
     }
 

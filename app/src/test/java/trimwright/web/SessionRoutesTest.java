@@ -56,9 +56,7 @@ class SessionRoutesTest {
                     List.of(new LibraryWriter.SourcedTrack(track(), hash)),
                     List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(bytes))));
         }
-        BoatShelf boats = new BoatShelf(List.of());
-        SessionShelf sessions = new SessionShelf(library);
-        workbench = Workbench.start(List.of(new SessionRoutes(sessions, new DebriefShelf(sessions, boats))), 0);
+        workbench = Workbench.start(Services.of(library, List.of()), 0);
         base = "api/sessions/2020-09-13-trial/boats/Dunlin";
     }
 

@@ -18,11 +18,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
-import trimwright.web.BoatRoutes;
-import trimwright.web.BoatShelf;
-import trimwright.web.DebriefShelf;
-import trimwright.web.SessionRoutes;
-import trimwright.web.SessionShelf;
+import trimwright.web.Services;
 import trimwright.web.Workbench;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -37,9 +33,7 @@ class DebriefBrowserTest {
         browser = new Browser();
         session = InventedSession.write(folder);
         library = Library.open(folder);
-        BoatShelf boats = new BoatShelf(List.of());
-        SessionShelf sessions = new SessionShelf(library);
-        workbench = Workbench.start(List.of(new BoatRoutes(boats), new SessionRoutes(sessions, new DebriefShelf(sessions, boats))), 0);
+        workbench = Workbench.start(Services.of(library, List.of()), 0);
     }
 
     @AfterAll

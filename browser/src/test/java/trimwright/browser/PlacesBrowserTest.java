@@ -14,11 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.store.Library;
-import trimwright.web.BoatRoutes;
-import trimwright.web.BoatShelf;
-import trimwright.web.DebriefShelf;
-import trimwright.web.SessionRoutes;
-import trimwright.web.SessionShelf;
+import trimwright.web.Services;
 import trimwright.web.Workbench;
 
 /** What every place has in common: caution, weight, time to the first picture, an empty library. */
@@ -37,10 +33,7 @@ class PlacesBrowserTest {
     void start(@TempDir Path folder) {
         browser = new Browser();
         library = Library.openOrCreate(folder);
-        BoatShelf boats = new BoatShelf(List.of());
-        SessionShelf sessions = new SessionShelf(library);
-        workbench = Workbench.start(
-                List.of(new BoatRoutes(boats), new SessionRoutes(sessions, new DebriefShelf(sessions, boats))), 0);
+        workbench = Workbench.start(Services.of(library, List.of()), 0);
     }
 
     @AfterAll

@@ -12,11 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import trimwright.evidence.ReferenceFiles;
 import trimwright.evidence.ReferenceTest;
 import trimwright.store.Library;
-import trimwright.web.BoatRoutes;
-import trimwright.web.BoatShelf;
-import trimwright.web.DebriefShelf;
-import trimwright.web.SessionRoutes;
-import trimwright.web.SessionShelf;
+import trimwright.web.Services;
 import trimwright.web.Workbench;
 
 /** The debrief of a real passage, opened from the Library as a user would. */
@@ -26,10 +22,9 @@ class RealLogBrowserTest {
     @ReferenceTest
     void aRealPassageIsOpenedReadAndCutUp(@TempDir Path folder) {
         Imported.into(folder, ReferenceFiles.get("data/" + LOG).toString(), "--boat-name", "passage");
-        BoatShelf boats = new BoatShelf(List.of());
         try (Library library = Library.open(folder);
                 Browser browser = new Browser();
-                Workbench workbench = start(library, boats)) {
+                Workbench workbench = Workbench.start(Services.of(library, List.of()), 0)) {
             Page page = browser.page(1280, 800);
             page.navigate(workbench.address() + "library");
             Browser.keep(page, "real-library");
@@ -62,11 +57,5 @@ class RealLogBrowserTest {
             Browser.keep(page, "real-phase");
             browser.expectNoComplaint();
         }
-    }
-
-    private static Workbench start(Library library, BoatShelf boats) {
-        SessionShelf sessions = new SessionShelf(library);
-        return Workbench.start(
-                List.of(new BoatRoutes(boats), new SessionRoutes(sessions, new DebriefShelf(sessions, boats))), 0);
     }
 }

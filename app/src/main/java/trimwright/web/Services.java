@@ -1,0 +1,24 @@
+package trimwright.web;
+
+import java.nio.file.Path;
+import java.util.List;
+import trimwright.store.Library;
+
+/** Puts together what the workbench shows. */
+public final class Services {
+    private Services() {}
+
+    /**
+     * All families of addresses.
+     *
+     * @param library whose sessions are shown; stays open until the workbench is closed
+     * @param boatFiles to pick from beside the boats of the program
+     */
+    public static List<Routes> of(Library library, List<Path> boatFiles) {
+        BoatShelf boats = new BoatShelf(boatFiles);
+        TargetShelf targets = new TargetShelf(boats);
+        SessionShelf sessions = new SessionShelf(library);
+        DebriefShelf debriefs = new DebriefShelf(sessions, boats, targets);
+        return List.of(new BoatRoutes(boats), new TargetRoutes(targets), new SessionRoutes(sessions, debriefs));
+    }
+}
