@@ -37,7 +37,8 @@ final class DebriefShelf implements AutoCloseable {
      * @param boat the boat file, null where the logs' boat is not described
      * @param wing whose targets, null where each boat is held against its own best
      */
-    private record Against(@Nullable BoatFile boat, @Nullable WingSpec wing) {
+    private record Against(
+            @Nullable BoatFile boat, @Nullable WingSpec wing) {
         String key(SessionInfo session) {
             return session.hashCode() + " " + session.id() + " " + (boat == null ? "" : boat.hash()) + " "
                     + (wing == null ? "" : wing.id());
