@@ -8,6 +8,8 @@ public enum TargetCaveat {
     NEAR_BRANCH_EDGE("close to where foiling ends, so the value is rough"),
     /** The boat foils on once it foils, but does not take off by itself in this wind at this angle. */
     NOT_REACHED_BY_ITSELF("holds once foiling, but the boat does not take off by itself here"),
+    /** No steady state on the hulls was found, and none that takes off: the search cannot tell. */
+    TAKE_OFF_NOT_KNOWN("whether the boat takes off by itself here was not found out"),
     /** Slenderness or speed outside the published series of hulls. */
     HULL_OUTSIDE_SERIES("hull outside the published series"),
     /** A strip of the wing works outside the data of the section. */

@@ -88,23 +88,19 @@ final class WindTargets {
         }
     }
 
-    /** Goes inwards from the outermost angle at which a guess leads to an answer; returns where it ended. */
+    /** Goes inwards until the boat takes off, from a guess wherever no neighbour leads on; returns where it ended. */
     private int firstFrom(Task task, Sweep sweep, int outermost, int way) {
         int i = outermost;
-        while (i >= 0 && i < angles.size() && sweep.outcomeAt(i) == Outcome.NOT_TRIED) {
-            SailingState guess = FirstGuess.onHulls(platform, wind, angles.get(i));
-            Answer answer = task.atAngle(angles.get(i), guess);
-            sweep.note(i, answer);
-            i += way;
-            if (sweep.outcomeAt(i - way) == Outcome.FOUND) {
-                sweep.go(answer, i, way);
-                while (i >= 0 && i < angles.size() && sweep.outcomeAt(i) == Outcome.FOUND) {
-                    i += way;
+        while (i >= 0 && i < angles.size() && sweep.outcomeAt(i) != Outcome.TAKES_OFF) {
+            if (sweep.outcomeAt(i) == Outcome.NOT_TRIED) {
+                Answer answer = task.atAngle(angles.get(i), FirstGuess.onHulls(platform, wind, angles.get(i)));
+                sweep.note(i, answer);
+                if (sweep.outcomeAt(i) == Outcome.FOUND) {
+                    sweep.go(answer, i + way, way);
                 }
-                return i;
             }
-            if (sweep.outcomeAt(i - way) == Outcome.TAKES_OFF) {
-                return i - way;
+            if (sweep.outcomeAt(i) != Outcome.TAKES_OFF) {
+                i += way;
             }
         }
         return i;
@@ -122,11 +118,17 @@ final class WindTargets {
         }
     }
 
-    /** A foiling state that the boat does not reach by itself: with both foils down it stays on the hulls. */
+    /** Whether the boat reaches the foiling state by itself, with the leeward foil or both down. */
     private Set<TargetCaveat> caveatsAt(int i) {
-        boolean takesOff =
-                hullSweep.outcomeAt(i) == Outcome.TAKES_OFF || takeOffSweep.outcomeAt(i) == Outcome.TAKES_OFF;
-        return takesOff ? Set.of() : EnumSet.of(TargetCaveat.NOT_REACHED_BY_ITSELF);
+        Outcome one = hullSweep.outcomeAt(i);
+        Outcome both = takeOffSweep.outcomeAt(i);
+        if (one == Outcome.TAKES_OFF || both == Outcome.TAKES_OFF) {
+            return Set.of();
+        }
+        return EnumSet.of(
+                one == Outcome.FOUND && both == Outcome.FOUND
+                        ? TargetCaveat.NOT_REACHED_BY_ITSELF
+                        : TargetCaveat.TAKE_OFF_NOT_KNOWN);
     }
 
     private Set<TargetCaveat> caveatsNear(double angle) {
