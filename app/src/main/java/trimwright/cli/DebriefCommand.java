@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
 import trimwright.debrief.Debrief;
@@ -15,9 +16,13 @@ import trimwright.debrief.DebriefJson;
 import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefText;
+import trimwright.prepare.TargetRequest;
+import trimwright.prepare.TargetRun;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
+import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
+import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.track.BoatTrack;
@@ -39,6 +44,9 @@ public final class DebriefCommand implements Callable<Integer> {
     @Option(names = "--boat", paramLabel = "BOAT", descriptionKey = "debrief.boat_option")
     private @Nullable String boat;
 
+    @Mixin
+    private final WingOption wing = new WingOption();
+
     @Option(names = "--speed", paramLabel = "SOURCE", descriptionKey = "debrief.speed_option")
     private @Nullable String speed;
 
@@ -51,27 +59,40 @@ public final class DebriefCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws InterruptedException {
         WindOptions wind = new WindOptions(WindOptions.DEFAULT.longestGap(), speedSource());
         BoatFile file = boat == null ? null : BoatFiles.find(boat);
+        WingSpec spec = file == null ? null : wing.of(file.boat());
         SessionInfo info;
         List<BoatTrack> tracks;
         try (Library shelf = Library.open(library.folder(folders))) {
             info = shelf.getSession(session);
             tracks = shelf.load(info);
         }
-        DebriefReport report = Debrief.of(tracks, new DebriefOptions(file == null ? null : file.boat(), null, wind));
+        DebriefOptions options = file == null || spec == null
+                ? new DebriefOptions(null, null, wind)
+                : new DebriefOptions(file.boat(), targets(file, spec), wind);
+        DebriefReport report = Debrief.of(tracks, options);
         if (common.json()) {
             ObjectNode document = file == null
                     ? JsonOut.document(DebriefJson.SCHEMA)
                     : JsonOut.document(DebriefJson.SCHEMA, file.hash());
             document.put("session", info.id());
+            document.put("wing", spec == null ? null : spec.id());
             DebriefJson.write(report, document);
             console.json(document);
         } else {
             console.text(DebriefText.of(Texts.of("debrief.title", info.id()), report));
         }
         return CommandRunner.DONE;
+    }
+
+    private TargetBook targets(BoatFile file, WingSpec spec) throws InterruptedException {
+        TargetRequest request = TargetRequest.of(file, spec);
+        try (Progress progress = console.progress(
+                Texts.of("targets.progress"), TargetRun.steps(request), Texts.of("targets.progress_unit"))) {
+            return TargetRun.of(request, progress);
+        }
     }
 
     private @Nullable SpeedSource speedSource() {

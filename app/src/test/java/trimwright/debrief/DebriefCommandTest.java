@@ -126,15 +126,6 @@ class DebriefCommandTest {
     }
 
     @Test
-    void aBoatFileGivesTheSensorItsHeight() throws IOException {
-        CliRun run = debrief("--json", "--boat", "whimbrel14");
-        assertEquals(0, run.exit(), run.err());
-        JsonNode document = new ObjectMapper().readTree(run.out());
-        assertEquals(16, document.path("model").path("boat_hash").asText().length());
-        assertFalse(document.path("boats").get(0).path("caveats").toString().contains("wind_at_sensor_height"));
-    }
-
-    @Test
     void wrongInputIsOneLine() {
         for (String[] args : new String[][] {{"--speed", "fast"}, {"--boat", "nonesuch"}}) {
             CliRun run = debrief(args);

@@ -2,6 +2,7 @@ package trimwright.debrief;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,12 +15,16 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.boat.Boat;
+import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
 import trimwright.cli.CliRun;
+import trimwright.compare.Cause;
+import trimwright.compare.LegLedger;
 import trimwright.ingest.IngestResult;
 import trimwright.ingest.csv.CsvColumn;
 import trimwright.ingest.csv.CsvMapping;
@@ -28,11 +33,16 @@ import trimwright.ingest.csv.CsvSelector;
 import trimwright.ingest.csv.CsvUnit;
 import trimwright.ingest.nmea.NmeaOptions;
 import trimwright.ingest.nmea.NmeaReader;
+import trimwright.prepare.TargetRequest;
+import trimwright.prepare.TargetRun;
 import trimwright.segment.Matching;
 import trimwright.segment.OffFoil;
 import trimwright.segment.Piece;
 import trimwright.segment.Span;
 import trimwright.segment.Turn;
+import trimwright.target.TargetBook;
+import trimwright.target.TargetGrid;
+import trimwright.text.Progress;
 import trimwright.track.BoatTrack;
 import trimwright.track.ChannelGroup;
 import trimwright.track.Paths;
@@ -186,6 +196,30 @@ class ExampleLogTest {
         assertEquals(1, boats.size());
         assertEquals(7, boats.get(0).path("turns").size());
         assertTrue(boats.get(0).path("phases").get(0).path("camber_deg").asDouble() > 15);
+    }
+
+    @Test
+    void computedTargetsJudgeItAndTheLedgerAddsUp() throws IOException, InterruptedException {
+        BoatFile file = BoatFiles.find("whimbrel14");
+        TargetGrid grid = new TargetGrid(
+                Stream.of(12.0, 14.0, 16.0, 18.0).map(knots -> knots * KNOT).toList(),
+                Stream.of(40.0, 60.0, 90.0, 120.0, 140.0, 160.0)
+                        .map(Math::toRadians)
+                        .toList());
+        TargetRequest request = new TargetRequest(file, file.boat().getWing("tall"), grid, Map.of());
+        TargetBook book = TargetRun.of(request, Progress.NONE);
+        BoatDebrief boat = debrief(new DebriefOptions(file.boat(), book, WindOptions.DEFAULT));
+        assertEquals("target", boat.comparison().reference());
+        assertFalse(boat.wind().caveats().contains(WindCaveat.WIND_AT_SENSOR_HEIGHT));
+        assertTrue(boat.comparison().phases().stream().allMatch(phase -> phase.difference() != null));
+        for (LegLedger ledger : boat.comparison().ledgers()) {
+            double sum =
+                    ledger.lines().stream().mapToDouble(LegLedger.Line::loss).sum();
+            assertEquals(ledger.total(), sum, 1e-9 * Math.max(1, Math.abs(ledger.total())));
+            // Each leg has one touch-down of nine seconds at a third of its speed.
+            double offFoil = ledger.lines().get(Cause.OFF_FOIL.ordinal()).loss();
+            assertTrue(offFoil > 2 && offFoil < 9, "off foil " + offFoil);
+        }
     }
 
     @Test

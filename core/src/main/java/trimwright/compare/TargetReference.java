@@ -3,6 +3,7 @@ package trimwright.compare;
 import trimwright.segment.PointOfSail;
 import trimwright.target.Target;
 import trimwright.target.TargetBook;
+import trimwright.target.TargetCaveat;
 import trimwright.target.TargetLookup;
 
 /** The target book of the boat and wing. */
@@ -20,7 +21,12 @@ public record TargetReference(TargetBook book) implements Reference {
             return Rate.NONE;
         }
         double value = on.isJudgedByVmg() ? target.velocityMadeGood() : target.boatSpeed();
-        return new Rate(value, !lookup.caveats().isEmpty());
+        return new Rate(value, isDoubtful(lookup));
+    }
+
+    /** A target that a boat only holds once it foils is no doubtful one. */
+    private static boolean isDoubtful(TargetLookup lookup) {
+        return lookup.caveats().stream().anyMatch(caveat -> caveat != TargetCaveat.NOT_REACHED_BY_ITSELF);
     }
 
     @Override
