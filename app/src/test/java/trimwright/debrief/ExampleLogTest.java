@@ -202,8 +202,8 @@ class ExampleLogTest {
     void computedTargetsJudgeItAndTheLedgerAddsUp() throws IOException, InterruptedException {
         BoatFile file = BoatFiles.find("whimbrel14");
         TargetGrid grid = new TargetGrid(
-                Stream.of(12.0, 14.0, 16.0, 18.0).map(knots -> knots * KNOT).toList(),
-                Stream.of(40.0, 60.0, 90.0, 120.0, 140.0, 160.0)
+                Stream.of(12.0, 15.0, 18.0).map(knots -> knots * KNOT).toList(),
+                Stream.of(50.0, 95.0, 140.0)
                         .map(Math::toRadians)
                         .toList());
         TargetRequest request = new TargetRequest(file, file.boat().getWing("tall"), grid, Map.of());
