@@ -203,9 +203,7 @@ class ExampleLogTest {
         BoatFile file = BoatFiles.find("whimbrel14");
         TargetGrid grid = new TargetGrid(
                 Stream.of(12.0, 15.0, 18.0).map(knots -> knots * KNOT).toList(),
-                Stream.of(50.0, 95.0, 140.0)
-                        .map(Math::toRadians)
-                        .toList());
+                Stream.of(50.0, 95.0, 140.0).map(Math::toRadians).toList());
         TargetRequest request = new TargetRequest(file, file.boat().getWing("tall"), grid, Map.of());
         TargetBook book = TargetRun.of(request, Progress.NONE);
         BoatDebrief boat = debrief(new DebriefOptions(file.boat(), book, WindOptions.DEFAULT));
