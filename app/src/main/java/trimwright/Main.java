@@ -14,6 +14,7 @@ import trimwright.cli.CommandGroup;
 import trimwright.cli.CommandRunner;
 import trimwright.cli.Console;
 import trimwright.cli.DebriefCommand;
+import trimwright.cli.DemoCommand;
 import trimwright.cli.Folders;
 import trimwright.cli.ImportCommand;
 import trimwright.cli.ProgressStyle;
@@ -48,6 +49,11 @@ public final class Main {
     private static List<Callable<Integer>> commands(Console console, Folders folders) {
         return List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
+                new DemoCommand(
+                        console,
+                        folders,
+                        (other, arguments) -> new CommandRunner(commands(other, folders), other)
+                                .run(arguments.toArray(String[]::new))),
                 new DebriefCommand(console, folders),
                 new ImportCommand(console, folders),
                 new ServeCommand(console, folders),

@@ -34,6 +34,9 @@ public final class ServeCommand implements Callable<Integer> {
     @Option(names = "--boat", paramLabel = "FILE", descriptionKey = "trimwright.serve.boat")
     private List<Path> boats = new ArrayList<>();
 
+    @Option(names = "--open", descriptionKey = "trimwright.serve.open")
+    private boolean open;
+
     private final Console console;
     private final Folders folders;
 
@@ -55,6 +58,9 @@ public final class ServeCommand implements Callable<Integer> {
         try (Library opened = Library.openOrCreate(library.folder(folders));
                 Workbench workbench = Workbench.start(Services.of(opened, boats), port)) {
             announce(workbench);
+            if (open) {
+                WebBrowser.show(workbench.address());
+            }
             // Nothing counts it down: the signal that ends the process does.
             new CountDownLatch(1).await();
         }

@@ -63,6 +63,22 @@ class PagesTest {
     }
 
     @Test
+    void theMapInTheReadmeNamesEveryPackage() {
+        String readme = ProjectFiles.read(ProjectFiles.ROOT.resolve("README.md"));
+        String map = readme.substring(readme.indexOf("## Map"));
+        Set<String> missing = new TreeSet<>();
+        for (String module : List.of("core", "app")) {
+            for (Path page : ProjectFiles.below(module + "/src/main/java/trimwright", "package-info.java")) {
+                String noun = ProjectFiles.shown(page).split("/", -1)[5];
+                if (!map.contains("`" + noun + "`")) {
+                    missing.add(module + " " + noun);
+                }
+            }
+        }
+        assertEquals(Set.of(), missing);
+    }
+
+    @Test
     void everyLibraryThatShipsIsNamedWithItsLicence() {
         String notices = ProjectFiles.read(ProjectFiles.ROOT.resolve("THIRD-PARTY.md"));
         List<String> named = Pattern.compile("`([\\w.-]+)`")

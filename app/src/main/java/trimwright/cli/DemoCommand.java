@@ -1,0 +1,136 @@
+package trimwright.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import trimwright.text.JsonOut;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+
+/**
+ * The main job in one go, by the other commands and nothing else: targets of the demo boat, import of the example log,
+ * its debrief, the workbench.
+ */
+@Command(name = "demo")
+public final class DemoCommand implements Callable<Integer> {
+    private static final String BOAT = "whimbrel14";
+    private static final String WING = "tall";
+
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
+
+    @Option(names = "--port", paramLabel = "N", descriptionKey = "demo.port")
+    private @Nullable String port;
+
+    @Option(names = "--no-browser", descriptionKey = "demo.no_browser")
+    private boolean noBrowser;
+
+    @Option(names = "--once", descriptionKey = "demo.once")
+    private boolean once;
+
+    @Option(names = "--library", paramLabel = "DIR", descriptionKey = "demo.library")
+    private @Nullable Path library;
+
+    private final Console console;
+    private final Folders folders;
+    private final OtherCommands others;
+
+    /** Runs another command line of this program, its answers going to that console; gives the exit code. */
+    public interface OtherCommands {
+        int run(Console console, List<String> arguments);
+    }
+
+    public DemoCommand(Console console, Folders folders, OtherCommands others) {
+        this.console = console;
+        this.folders = folders;
+        this.others = others;
+    }
+
+    @Override
+    public Integer call() {
+        Path shelf = library == null
+                ? folders.cache().resolve("demo")
+                : library.toAbsolutePath().normalize();
+        ObjectNode document = JsonOut.document("demo/1").put("library", shelf.toString());
+        for (List<String> step : steps(shelf)) {
+            ByteArrayOutputStream answers = new ByteArrayOutputStream();
+            int exit = runForJson(step, answers);
+            if (exit != CommandRunner.DONE) {
+                return exit;
+            }
+            document.set(step.get(0), parse(step, answers));
+        }
+        if (common.json()) {
+            console.json(document);
+        } else {
+            console.text(DemoSummary.of(document));
+        }
+        return once ? CommandRunner.DONE : serve(shelf);
+    }
+
+    private static List<List<String>> steps(Path shelf) {
+        Path example = exampleFolder();
+        return List.of(
+                List.of("targets", "--boat", BOAT, "--wing", WING),
+                List.of(
+                        "import",
+                        example.resolve("dunlin.nmea").toString(),
+                        example.resolve("dunlin-wing.csv").toString(),
+                        "--map",
+                        example.resolve("wing-map.toml").toString(),
+                        "--boat-name",
+                        "Dunlin",
+                        "--library",
+                        shelf.toString()),
+                List.of("debrief", "latest", "--boat", BOAT, "--library", shelf.toString()));
+    }
+
+    private int runForJson(List<String> step, ByteArrayOutputStream answers) {
+        console.note("trimwright " + String.join(" ", step));
+        List<String> arguments = new ArrayList<>(step);
+        arguments.add("--json");
+        return others.run(console.answeringTo(new PrintStream(answers, true, StandardCharsets.UTF_8)), arguments);
+    }
+
+    private static JsonNode parse(List<String> step, ByteArrayOutputStream answers) {
+        try {
+            return JsonOut.mapper().readTree(answers.toString(StandardCharsets.UTF_8));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("no JSON from " + step.get(0), e);
+        }
+    }
+
+    private int serve(Path shelf) {
+        List<String> arguments = new ArrayList<>(List.of("serve", "--library", shelf.toString()));
+        if (port != null) {
+            arguments.addAll(List.of("--port", port));
+        }
+        if (!noBrowser) {
+            arguments.add("--open");
+        }
+        // With --json the one document is already out; the address then is a note.
+        return others.run(common.json() ? console.answeringInNotes() : console, arguments);
+    }
+
+    /** The examples of the checkout: named by the launcher, else beside the folder that the jar was built in. */
+    private static Path exampleFolder() {
+        String home = System.getProperty("trimwright.home", System.getProperty("trimwright.root", "."));
+        Path example = Path.of(home, "examples", "saltmere").toAbsolutePath().normalize();
+        if (!Files.isDirectory(example)) {
+            throw new UserInputException(Texts.of("demo.no_example", example));
+        }
+        return example;
+    }
+}

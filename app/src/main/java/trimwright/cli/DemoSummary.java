@@ -1,0 +1,76 @@
+package trimwright.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.Locale;
+import trimwright.text.Texts;
+
+/** What the demo prints at its end: a few rows of the target book, what the debrief found. */
+final class DemoSummary {
+    private static final List<Double> WINDS_KN = List.of(8.0, 12.0, 16.0, 20.0, 24.0);
+
+    private DemoSummary() {}
+
+    static String of(JsonNode document) {
+        StringBuilder text = new StringBuilder();
+        targets(document.get("targets"), text);
+        debrief(document.get("debrief"), text);
+        return text.toString();
+    }
+
+    private static void targets(JsonNode book, StringBuilder text) {
+        line(
+                text,
+                Texts.of(
+                        "demo.targets",
+                        book.get("boat").asText(),
+                        book.get("wing").asText()));
+        line(text, Texts.of("demo.targets_head"));
+        for (double wind : WINDS_KN) {
+            String upwind = best(book, "upwind", wind);
+            String downwind = best(book, "downwind", wind);
+            line(text, String.format(Locale.ROOT, "%7.0f   %s   %s", wind, upwind, downwind));
+        }
+    }
+
+    private static String best(JsonNode book, String mode, double wind) {
+        for (JsonNode point : book.get("points")) {
+            if (point.get("mode").asText().equals(mode)
+                    && point.get("tws_kn").asDouble() == wind
+                    && point.get("solved").asBoolean()) {
+                return String.format(
+                        Locale.ROOT,
+                        "%7.1f %6.0f %7.1f %7.0f %6.0f",
+                        point.get("boat_speed_kn").asDouble(),
+                        point.get("twa_deg").asDouble(),
+                        Math.abs(point.get("vmg_kn").asDouble()),
+                        point.get("camber_deg").asDouble(),
+                        point.get("twist_deg").asDouble());
+            }
+        }
+        return String.format(Locale.ROOT, "%7s %6s %7s %7s %6s", "-", "-", "-", "-", "-");
+    }
+
+    private static void debrief(JsonNode debrief, StringBuilder text) {
+        line(text, "");
+        line(text, Texts.of("demo.debrief", debrief.get("session").asText()));
+        for (JsonNode boat : debrief.get("boats")) {
+            line(
+                    text,
+                    Texts.of(
+                            "demo.boat",
+                            boat.get("boat").asText(),
+                            debrief.get("duration_s").asDouble() / 60,
+                            boat.get("legs").size(),
+                            boat.get("turns").size(),
+                            boat.get("phases").size(),
+                            Texts.of("demo.reference." + boat.get("reference").asText())));
+        }
+        line(text, "");
+        line(text, debrief.get("caution").asText());
+    }
+
+    private static void line(StringBuilder text, String line) {
+        text.append(line).append('\n');
+    }
+}
