@@ -25,11 +25,22 @@ final class DemoSummary {
                         "demo.targets",
                         book.get("boat").asText(),
                         book.get("wing").asText()));
-        line(text, Texts.of("demo.targets_head"));
+        String columns = String.format(
+                Locale.ROOT,
+                "%7s %6s %10s %7s %6s",
+                Texts.of("demo.speed"),
+                Texts.of("demo.angle"),
+                Texts.of("demo.made_good"),
+                Texts.of("demo.camber"),
+                Texts.of("demo.twist"));
+        line(
+                text,
+                String.format(Locale.ROOT, "%6s    %-40s  %s", "", Texts.of("demo.upwind"), Texts.of("demo.downwind")));
+        line(text, String.format(Locale.ROOT, "%6s %s   %s", Texts.of("demo.wind"), columns, columns));
         for (double wind : WINDS_KN) {
             String upwind = best(book, "upwind", wind);
             String downwind = best(book, "downwind", wind);
-            line(text, String.format(Locale.ROOT, "%7.0f   %s   %s", wind, upwind, downwind));
+            line(text, String.format(Locale.ROOT, "%6.0f %s   %s", wind, upwind, downwind));
         }
     }
 
@@ -40,7 +51,7 @@ final class DemoSummary {
                     && point.get("solved").asBoolean()) {
                 return String.format(
                         Locale.ROOT,
-                        "%7.1f %6.0f %7.1f %7.0f %6.0f",
+                        "%7.1f %6.0f %10.1f %7.0f %6.0f",
                         point.get("boat_speed_kn").asDouble(),
                         point.get("twa_deg").asDouble(),
                         Math.abs(point.get("vmg_kn").asDouble()),
@@ -48,7 +59,7 @@ final class DemoSummary {
                         point.get("twist_deg").asDouble());
             }
         }
-        return String.format(Locale.ROOT, "%7s %6s %7s %7s %6s", "-", "-", "-", "-", "-");
+        return String.format(Locale.ROOT, "%7s %6s %10s %7s %6s", "-", "-", "-", "-", "-");
     }
 
     private static void debrief(JsonNode debrief, StringBuilder text) {

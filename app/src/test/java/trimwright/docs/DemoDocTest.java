@@ -40,7 +40,8 @@ class DemoDocTest {
     }
 
     private String debriefIn(Path library) {
-        CliRun run = CliRun.in(home, "debrief", "latest", "--boat", "whimbrel14", "--library", library.toString(), "--json");
+        CliRun run =
+                CliRun.in(home, "debrief", "latest", "--boat", "whimbrel14", "--library", library.toString(), "--json");
         assertEquals(0, run.exit(), run.err());
         return run.out();
     }
