@@ -2,7 +2,6 @@ package trimwright.web;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -76,7 +75,13 @@ final class BoatShelf {
         try {
             return new Entry(place.id(), path, BoatFiles.find(place.given()), List.of());
         } catch (UserInputException e) {
-            List<String> faults = Arrays.asList(String.valueOf(e.getMessage()).split("\n"));
+            // The page says which file: of the path in each line its name is enough.
+            String given = place.given();
+            String name = String.valueOf(Path.of(given).getFileName());
+            List<String> faults = String.valueOf(e.getMessage())
+                    .lines()
+                    .map(line -> line.replace(given, name))
+                    .toList();
             return new Entry(place.id(), path, null, faults);
         }
     }

@@ -28,7 +28,7 @@ export function Place({ choice }) {
       <h1>${t('web.prepare.title')}</h1>
       <label class="field">${t('web.prepare.boat')}
         <select value=${boat.id} onChange=${(e) => choose({ boat: e.target.value, wing: null })}>
-          ${boats.value.boats.map((one) => html`<option value=${one.id}>${one.title}</option>`)}
+          ${boats.value.boats.map((one) => html`<option value=${one.id}>${one.file ? `${one.title} (${one.id})` : one.title}</option>`)}
         </select>
       </label>
       ${boat.faults.length === 0 && html`<${WingPicker} boat=${boat} choice=${choice} />`}
@@ -55,7 +55,7 @@ const wingOf = (boat, choice) => boat.wings.find((one) => one.id === choice.wing
 function FileFaults({ boat }) {
   return html`
     <div class="fault" role="alert">
-      <b>${t('web.prepare.faults', { count: boat.faults.length, file: boat.file ?? boat.title })}</b>
+      <b>${t(boat.faults.length === 1 ? 'web.prepare.fault' : 'web.prepare.faults', { count: boat.faults.length, file: boat.file ?? boat.title })}</b>
       <ul>${boat.faults.map((one) => html`<li>${one}</li>`)}</ul>
     </div>`;
 }
@@ -73,7 +73,7 @@ function Targets({ boat, choice }) {
       <section class="panel lanes-panel" aria-labelledby="lanes-title">
         <div class="lanes-head">
           <h2 id="lanes-title">${t('web.prepare.lanes')}</h2>
-          <${Legend} earlier=${earlier} forgetEarlier=${forgetEarlier} />
+          <${Legend} lanes=${lanes} earlier=${earlier} forgetEarlier=${forgetEarlier} />
         </div>
         <${SpeedLanes} lanes=${lanes} earlier=${earlier && lanesOf(earlier)} chosen=${point}
           onChoose=${(one) => choose({ tws: one.tws_kn, twa: one.twa_deg, mode: one.mode === 'angle' ? null : one.mode })} />
@@ -83,13 +83,14 @@ function Targets({ boat, choice }) {
     </div>`;
 }
 
-function Legend({ earlier, forgetEarlier }) {
+function Legend({ lanes, earlier, forgetEarlier }) {
   return html`
     <div class="legend">
       <span><svg width="26" height="10"><path class="line-foiling" d="M1 5H25" /></svg>${t('web.prepare.foiling')}</span>
       <span><svg width="26" height="10"><path class="line-hulls" d="M1 5H25" /></svg>${t('web.prepare.on_hulls')}</span>
       <span><svg width="14" height="12"><path class="best" d="M7 1L13 11H1Z" /></svg>${t('web.prepare.best_upwind')}</span>
       <span><svg width="14" height="12"><path class="best" d="M7 11L1 1H13Z" /></svg>${t('web.prepare.best_downwind')}</span>
+      ${lanes.some((lane) => lane.unsolved.length) && html`<span><svg width="12" height="12"><path class="none" d="M2 2l8 8m0 -8l-8 8" /></svg>${t('web.prepare.unsolved')}</span>`}
       ${earlier && html`
         <span><svg width="26" height="10"><path class="line-earlier" d="M1 5H25" /></svg>${t('web.prepare.earlier')}
         <button class="plain" onClick=${forgetEarlier}>${t('web.prepare.forget_earlier')}</button></span>`}
