@@ -3,6 +3,7 @@ package trimwright.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -30,7 +31,10 @@ class ExampleBrowserTest {
             page.navigate(workbench.address() + "debrief");
             assertThat(page.locator(".findings")).isVisible();
             page.getByLabel("Held against").selectOption("whimbrel14/tall");
-            assertThat(page.locator(".findings")).isVisible();
+            // The target book is computed first.
+            assertThat(page.locator(".findings"))
+                    .isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(240_000));
+            assertThat(page.locator(".findings")).containsText("against the target");
             assertThat(page.locator(".lane-box[data-lane=wing]")).containsText("Camber");
             Browser.keep(page, "example-debrief");
             page.locator("#tab-turns").click();

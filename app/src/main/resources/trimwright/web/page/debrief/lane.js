@@ -2,9 +2,9 @@
 import uPlot from 'uplot';
 import { html, useEffect, useLayoutEffect, useRef } from '../dom.js';
 import { useStore } from '../store.js';
-import { timeOfDay } from '../format.js';
 import { t, wordFor } from '../text.js';
 import { valueAt } from './columns.js';
+import { TIME_SPACE, TIME_STEPS } from './timeaxis.js';
 import { tick, unitOf, written } from './units.js';
 
 export const LEFT = 54;
@@ -13,15 +13,14 @@ const INK = '#566270';
 const RULE = '#e6eaec';
 const COLOURS = ['#0072b2', '#d55e00', '#009e73', '#cc79a7', '#56b4e9', '#e69f00', '#16202b'];
 const DASHES = [[], [7, 3], [2, 3], [9, 3, 2, 3]];
-const TIME_STEPS = [0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14400];
 
 export const colourOf = (i) => COLOURS[i % COLOURS.length];
 const dashOf = (i) => DASHES[i % DASHES.length];
 
 /**
- * @param {{lane: {name: string, channels: any[]}, data: any, view: any, pieces: any[], width: number, height: number, last: boolean}} props
+ * @param {{lane: {name: string, channels: any[]}, data: any, view: any, pieces: any[], width: number, height: number}} props
  */
-export function Lane({ lane, data, view, pieces, width, height, last }) {
+export function Lane({ lane, data, view, pieces, width, height }) {
   const place = useRef(null);
   const plot = useRef(null);
   const shown = useRef(null);
@@ -30,14 +29,14 @@ export function Lane({ lane, data, view, pieces, width, height, last }) {
 
   const names = lane.channels.map((channel) => channel.path).join('\n');
   useLayoutEffect(() => {
-    plot.current = new uPlot(options(lane, width, height, last, shown), lane.channels.map(() => []).concat([[]]), place.current);
+    plot.current = new uPlot(options(lane, width, height, shown), lane.channels.map(() => []).concat([[]]), place.current);
     return () => plot.current.destroy();
-  }, [names, last]);
+  }, [names]);
   useLayoutEffect(() => plot.current.setSize({ width, height }), [width, height]);
   useEffect(() => {
     if (data) plot.current.setData(aligned(lane, data), false);
     plot.current.setScale('x', { min: from, max: to });
-  }, [data, from, to, names, last]);
+  }, [data, from, to, names]);
 
   return html`
     <section class="lane-box" data-lane=${lane.name}>
@@ -102,13 +101,13 @@ function meanOf(values) {
   return count ? sum / count : NaN;
 }
 
-function options(lane, width, height, last, shown) {
+function options(lane, width, height, shown) {
   const [first] = lane.channels;
   const angles = first.turn !== 'none';
   return {
     width,
     height,
-    padding: [4, RIGHT, last ? 0 : 4, 0],
+    padding: [8, RIGHT, 4, 0],
     legend: { show: false },
     cursor: { show: false },
     select: { show: false },
@@ -118,9 +117,8 @@ function options(lane, width, height, last, shown) {
     },
     axes: [
       {
-        size: last ? 26 : 0, show: true, stroke: INK, grid: { stroke: RULE, width: 1 }, ticks: { stroke: RULE, size: last ? 4 : 0 },
-        font: '12px system-ui, sans-serif', incrs: TIME_STEPS, space: 90, gap: 4,
-        values: (u, splits) => splits.map((at) => (last ? label(at, splits) : '')),
+        size: 0, show: true, stroke: INK, grid: { stroke: RULE, width: 1 }, ticks: { show: false }, incrs: TIME_STEPS, space: TIME_SPACE,
+        values: (u, splits) => splits.map(() => ''),
       },
       {
         size: LEFT, stroke: INK, grid: { stroke: RULE, width: 1 }, ticks: { show: false }, font: '12px system-ui, sans-serif', space: 24, gap: 6,
@@ -134,12 +132,6 @@ function options(lane, width, height, last, shown) {
     ],
     hooks: { drawClear: [(u) => shadeTurns(u, shown.current.pieces)] },
   };
-}
-
-function label(at, splits) {
-  const step = splits.length > 1 ? splits[1] - splits[0] : 1;
-  const text = timeOfDay(at + 1e-6);
-  return step < 1 ? `${text}.${Math.round((at % 1) * 10)}` : step < 60 ? text : text.slice(0, 5);
 }
 
 function roomy(low, high, least) {
