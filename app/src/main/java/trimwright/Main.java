@@ -24,6 +24,7 @@ import trimwright.cli.SessionsCommand;
 import trimwright.cli.TargetsCommand;
 import trimwright.cli.WhereCommand;
 import trimwright.cli.WingCommand;
+import trimwright.prepare.TargetBooks;
 
 /** Wiring of the program: the only place where parts are put together. */
 public final class Main {
@@ -43,23 +44,23 @@ public final class Main {
             PrintStream out, PrintStream err, ProgressStyle style, Map<String, String> environment) {
         Console console = new Console(out, err, style);
         Folders folders = Folders.from(environment, Path.of(System.getProperty("user.home")));
-        return new CommandRunner(commands(console, folders), console);
+        return new CommandRunner(commands(console, folders, new TargetBooks()), console);
     }
 
-    private static List<Callable<Integer>> commands(Console console, Folders folders) {
+    private static List<Callable<Integer>> commands(Console console, Folders folders, TargetBooks books) {
         return List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
                 new DemoCommand(
                         console,
                         folders,
-                        (other, arguments) -> new CommandRunner(commands(other, folders), other)
+                        (other, arguments) -> new CommandRunner(commands(other, folders, books), other)
                                 .run(arguments.toArray(String[]::new))),
-                new DebriefCommand(console, folders),
+                new DebriefCommand(console, folders, books),
                 new ImportCommand(console, folders),
-                new ServeCommand(console, folders),
+                new ServeCommand(console, folders, books),
                 new SectionCommand(console),
                 new SessionsCommand(console, folders),
-                new TargetsCommand(console),
+                new TargetsCommand(console, books),
                 new WingCommand(console),
                 new WhereCommand(console, folders));
     }

@@ -16,6 +16,7 @@ import trimwright.debrief.DebriefJson;
 import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefText;
+import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.prepare.TargetRun;
 import trimwright.store.Library;
@@ -52,8 +53,10 @@ public final class DebriefCommand implements Callable<Integer> {
 
     private final Console console;
     private final Folders folders;
+    private final TargetBooks books;
 
-    public DebriefCommand(Console console, Folders folders) {
+    public DebriefCommand(Console console, Folders folders, TargetBooks books) {
+        this.books = books;
         this.console = console;
         this.folders = folders;
     }
@@ -91,7 +94,7 @@ public final class DebriefCommand implements Callable<Integer> {
         TargetRequest request = TargetRequest.of(file, spec);
         try (Progress progress = console.progress(
                 Texts.of("targets.progress"), TargetRun.steps(request), Texts.of("targets.progress_unit"))) {
-            return TargetRun.of(request, progress);
+            return books.of(request, progress);
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import trimwright.prepare.TargetBooks;
 import trimwright.store.Library;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
@@ -39,8 +40,10 @@ public final class ServeCommand implements Callable<Integer> {
 
     private final Console console;
     private final Folders folders;
+    private final TargetBooks books;
 
-    public ServeCommand(Console console, Folders folders) {
+    public ServeCommand(Console console, Folders folders, TargetBooks books) {
+        this.books = books;
         this.console = console;
         this.folders = folders;
     }
@@ -56,7 +59,7 @@ public final class ServeCommand implements Callable<Integer> {
             }
         }
         try (Library opened = Library.openOrCreate(library.folder(folders));
-                Workbench workbench = Workbench.start(Services.of(opened, boats), port)) {
+                Workbench workbench = Workbench.start(Services.of(opened, boats, books), port)) {
             announce(workbench);
             if (open) {
                 WebBrowser.show(workbench.address());

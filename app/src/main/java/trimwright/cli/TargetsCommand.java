@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetDocument;
 import trimwright.prepare.TargetRequest;
 import trimwright.prepare.TargetRun;
@@ -46,9 +47,11 @@ public final class TargetsCommand implements Callable<Integer> {
     private boolean csv;
 
     private final Console console;
+    private final TargetBooks books;
 
-    public TargetsCommand(Console console) {
+    public TargetsCommand(Console console, TargetBooks books) {
         this.console = console;
+        this.books = books;
     }
 
     @Override
@@ -85,7 +88,7 @@ public final class TargetsCommand implements Callable<Integer> {
     private TargetBook compute(TargetRequest request) throws InterruptedException {
         try (Progress progress = console.progress(
                 Texts.of("targets.progress"), TargetRun.steps(request), Texts.of("targets.progress_unit"))) {
-            return TargetRun.of(request, progress);
+            return books.of(request, progress);
         }
     }
 }

@@ -2,6 +2,7 @@ package trimwright.web;
 
 import java.nio.file.Path;
 import java.util.List;
+import trimwright.prepare.TargetBooks;
 import trimwright.store.Library;
 
 /** Puts together what the workbench shows. */
@@ -15,8 +16,13 @@ public final class Services {
      * @param boatFiles to pick from beside the boats of the program
      */
     public static List<Routes> of(Library library, List<Path> boatFiles) {
+        return of(library, boatFiles, new TargetBooks());
+    }
+
+    /** The same, with target books that the program may have made before. */
+    public static List<Routes> of(Library library, List<Path> boatFiles, TargetBooks books) {
         BoatShelf boats = new BoatShelf(boatFiles);
-        TargetShelf targets = new TargetShelf(boats);
+        TargetShelf targets = new TargetShelf(boats, books);
         SessionShelf sessions = new SessionShelf(library);
         DebriefShelf debriefs = new DebriefShelf(sessions, boats, targets);
         return List.of(new BoatRoutes(boats), new TargetRoutes(targets), new SessionRoutes(sessions, debriefs));

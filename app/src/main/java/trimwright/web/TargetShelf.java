@@ -1,10 +1,9 @@
 package trimwright.web;
 
 import io.javalin.http.Context;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetDocument;
 import trimwright.prepare.TargetRequest;
 import trimwright.prepare.TargetRun;
@@ -17,11 +16,12 @@ final class TargetShelf implements AutoCloseable {
     private static final int KEPT = 8;
 
     private final BoatShelf boats;
+    private final TargetBooks books;
     private final BackgroundWork<MadeBook> work = new BackgroundWork<>(KEPT);
-    private final Map<String, MadeBook> books = new LinkedHashMap<>(16, 0.75f, true);
 
-    TargetShelf(BoatShelf boats) {
+    TargetShelf(BoatShelf boats, TargetBooks books) {
         this.boats = boats;
+        this.books = books;
     }
 
     void answer(Context ctx) {
@@ -37,29 +37,17 @@ final class TargetShelf implements AutoCloseable {
 
     /** The book of a boat and wing; computed now if it is not kept. */
     TargetBook get(BoatFile boat, WingSpec wing, Progress progress) {
-        return made(boat, wing, progress).book();
-    }
-
-    /** One at a time: a book uses all processors, and who waits for the same one finds it made. */
-    private synchronized MadeBook made(BoatFile boat, WingSpec wing, Progress progress) {
-        MadeBook known = books.get(keyOf(boat, wing));
-        if (known != null) {
-            return known;
-        }
-        TargetRequest request = TargetRequest.of(boat, wing);
-        TargetBook book;
         try {
-            book = TargetRun.of(request, progress);
+            return books.of(TargetRequest.of(boat, wing), progress);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the workbench stops", e);
         }
-        MadeBook made = new MadeBook(book, Json.bytes(TargetDocument.of(boat, book)));
-        books.put(keyOf(boat, wing), made);
-        if (books.size() > KEPT) {
-            books.remove(books.keySet().iterator().next());
-        }
-        return made;
+    }
+
+    private MadeBook made(BoatFile boat, WingSpec wing, Progress progress) {
+        TargetBook book = get(boat, wing, progress);
+        return new MadeBook(book, Json.bytes(TargetDocument.of(boat, book)));
     }
 
     private static String keyOf(BoatFile boat, WingSpec wing) {
