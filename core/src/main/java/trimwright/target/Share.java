@@ -5,15 +5,15 @@ import trimwright.platform.SailingState;
 
 /** A share of a problem's functions with its last second derivatives, which serve as long as the point is near. */
 final class Share {
-    /** Second derivatives are taken over from a point no farther away than this in any scaled variable; chosen. */
-    private static final double NEAR = 0.31;
-
     private final Functions functions;
+    private final double near;
     private double @Nullable [] place;
     private double @Nullable [][][] curvature;
 
-    Share(Functions functions) {
+    /** @param near second derivatives are taken over from a point no farther away than this in any scaled variable */
+    Share(Functions functions, double near) {
         this.functions = functions;
+        this.near = near;
     }
 
     double @Nullable [] valuesAt(double[] x) {
@@ -48,7 +48,7 @@ final class Share {
     private boolean isFar(double[] x) {
         double[] from = place;
         for (int i = 0; from != null && i < x.length; i++) {
-            if (Math.abs(x[i] - from[i]) > NEAR) {
+            if (Math.abs(x[i] - from[i]) > near) {
                 return true;
             }
         }

@@ -62,9 +62,12 @@ final class Sweep {
         }
     }
 
-    void noteTakeOff(int i) {
-        outcomes[i] = Outcome.TAKES_OFF;
-        answers[i] = null;
+    /** Between two angles at which the boat takes off it does so too. */
+    void noteTakeOff(int low, int high) {
+        for (int i = low; i <= high; i++) {
+            outcomes[i] = Outcome.TAKES_OFF;
+            answers[i] = null;
+        }
     }
 
     private Outcome outcomeOf(Answer answer) {

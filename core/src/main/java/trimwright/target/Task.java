@@ -22,6 +22,14 @@ final class Task {
     private static final List<Variable> HELD_ON_RIDGE =
             List.of(Variable.HEEL, Variable.CREW_PLACE, Variable.TWIST_MID_RATIO, Variable.TRUE_WIND_ANGLE);
 
+    /** How far the wing's second derivatives serve (scaled); chosen: a step of five degrees of wind angle is 0.29. */
+    private static final double WING_NEAR = 0.31;
+
+    private static final double FOILS_NEAR = 0.1;
+
+    /** A hull comes out of the water over two centimetres, which is 0.04 of the scale of the ride height. */
+    private static final double HULLS_NEAR = 0.01;
+
     private final Platform platform;
     private final Conditions conditions;
     private final Branch branch;
@@ -38,9 +46,10 @@ final class Task {
         this.branch = branch;
         this.held = Map.copyOf(held);
         ranges = Ranges.of(platform, branch);
-        wing = new Share(new WingFunctions(platform, conditions));
-        water = new Share(new WaterFunctions(platform, conditions, branch));
-        gust = new Share(new GustFunctions(platform, conditions));
+        wing = new Share(new WingFunctions(platform, conditions), WING_NEAR);
+        double waterNear = branch == Branch.FOILING ? FOILS_NEAR : HULLS_NEAR;
+        water = new Share(new WaterFunctions(platform, conditions, branch), waterNear);
+        gust = new Share(new GustFunctions(platform, conditions), WING_NEAR);
     }
 
     Platform platform() {
@@ -115,7 +124,7 @@ final class Task {
     }
 
     private TrimProblem problem(Goal goal, Map<Variable, Double> fixed) {
-        List<Share> shares = new ArrayList<>(List.of(wing, water, new Share(new GoalFunctions(goal))));
+        List<Share> shares = new ArrayList<>(List.of(wing, water, new Share(new GoalFunctions(goal), 0)));
         if (goal.kind() == Goal.Kind.GUST) {
             shares.add(gust);
         }

@@ -22,35 +22,31 @@ final class WindTargets {
     private final List<Double> angles;
     private final Task foiling;
     private final Task onHulls;
-    private final Task takingOff;
     private final TargetMaker foilingMaker;
     private final TargetMaker hullMaker;
     private final Sweep foilingSweep;
     private final Sweep hullSweep;
-    private final Sweep takeOffSweep;
 
     WindTargets(Platform platform, Map<Variable, Double> held, double wind, List<Double> angles) {
         this.platform = platform;
         this.wind = wind;
         this.angles = angles;
-        foiling = task(FoilSet.LEEWARD_DOWN, Branch.FOILING, held);
-        onHulls = task(FoilSet.LEEWARD_DOWN, Branch.DISPLACEMENT, held);
-        takingOff = task(FoilSet.BOTH_DOWN, Branch.DISPLACEMENT, held);
+        foiling = task(Branch.FOILING, held);
+        onHulls = task(Branch.DISPLACEMENT, held);
         foilingMaker = new TargetMaker(foiling);
         hullMaker = new TargetMaker(onHulls);
         foilingSweep = new Sweep(foiling, angles);
         hullSweep = new Sweep(onHulls, angles);
-        takeOffSweep = new Sweep(takingOff, angles);
     }
 
-    private Task task(FoilSet foils, Branch branch, Map<Variable, Double> held) {
-        return new Task(platform, new Conditions(WindProfile.overSea(wind), Side.STARBOARD, foils), branch, held);
+    private Task task(Branch branch, Map<Variable, Double> held) {
+        Conditions conditions = new Conditions(WindProfile.overSea(wind), Side.STARBOARD, FoilSet.LEEWARD_DOWN);
+        return new Task(platform, conditions, branch, held);
     }
 
     List<TargetPoint> find() {
         sweepFoiling();
-        sweepFromBothEnds(onHulls, hullSweep);
-        sweepFromBothEnds(takingOff, takeOffSweep);
+        sweepHulls();
         List<TargetPoint> points = new ArrayList<>();
         addBest(TargetMode.UPWIND, points);
         for (int i = 0; i < angles.size(); i++) {
@@ -80,55 +76,42 @@ final class WindTargets {
     }
 
     /** From close to the wind outwards and from far off it inwards, each until the boat takes off. */
-    private void sweepFromBothEnds(Task task, Sweep sweep) {
-        int low = firstFrom(task, sweep, 0, 1);
-        if (low < angles.size() && sweep.outcomeAt(low) == Outcome.TAKES_OFF) {
-            int high = firstFrom(task, sweep, angles.size() - 1, -1);
-            takeOffBetween(sweep, low, high);
+    private void sweepHulls() {
+        int low = firstFrom(0, 1);
+        if (low < angles.size() && hullSweep.outcomeAt(low) == Outcome.TAKES_OFF) {
+            int high = firstFrom(angles.size() - 1, -1);
+            if (high > low && hullSweep.outcomeAt(high) == Outcome.TAKES_OFF) {
+                hullSweep.noteTakeOff(low, high);
+            }
         }
     }
 
     /** Goes inwards until the boat takes off, from a guess wherever no neighbour leads on; returns where it ended. */
-    private int firstFrom(Task task, Sweep sweep, int outermost, int way) {
+    private int firstFrom(int outermost, int way) {
         int i = outermost;
-        while (i >= 0 && i < angles.size() && sweep.outcomeAt(i) != Outcome.TAKES_OFF) {
-            if (sweep.outcomeAt(i) == Outcome.NOT_TRIED) {
-                Answer answer = task.atAngle(angles.get(i), FirstGuess.onHulls(platform, wind, angles.get(i)));
-                sweep.note(i, answer);
-                if (sweep.outcomeAt(i) == Outcome.FOUND) {
-                    sweep.go(answer, i + way, way);
+        while (i >= 0 && i < angles.size() && hullSweep.outcomeAt(i) != Outcome.TAKES_OFF) {
+            if (hullSweep.outcomeAt(i) == Outcome.NOT_TRIED) {
+                Answer answer = onHulls.atAngle(angles.get(i), FirstGuess.onHulls(platform, wind, angles.get(i)));
+                hullSweep.note(i, answer);
+                if (hullSweep.outcomeAt(i) == Outcome.FOUND) {
+                    hullSweep.go(answer, i + way, way);
                 }
             }
-            if (sweep.outcomeAt(i) != Outcome.TAKES_OFF) {
+            if (hullSweep.outcomeAt(i) != Outcome.TAKES_OFF) {
                 i += way;
             }
         }
         return i;
     }
 
-    /** Between two angles at which the boat takes off it does so too. */
-    private void takeOffBetween(Sweep sweep, int low, int high) {
-        if (low < angles.size()
-                && high >= 0
-                && sweep.outcomeAt(low) == Outcome.TAKES_OFF
-                && sweep.outcomeAt(high) == Outcome.TAKES_OFF) {
-            for (int i = low; i <= high; i++) {
-                sweep.noteTakeOff(i);
-            }
-        }
-    }
-
-    /** Whether the boat reaches the foiling state by itself, with the leeward foil or both down. */
+    /** Whether the boat reaches the foiling state by itself: at its fastest on the hulls it stays on them or takes off. */
     private Set<TargetCaveat> caveatsAt(int i) {
-        Outcome one = hullSweep.outcomeAt(i);
-        Outcome both = takeOffSweep.outcomeAt(i);
-        if (one == Outcome.TAKES_OFF || both == Outcome.TAKES_OFF) {
+        Outcome outcome = hullSweep.outcomeAt(i);
+        if (outcome == Outcome.TAKES_OFF) {
             return Set.of();
         }
         return EnumSet.of(
-                one == Outcome.FOUND && both == Outcome.FOUND
-                        ? TargetCaveat.NOT_REACHED_BY_ITSELF
-                        : TargetCaveat.TAKE_OFF_NOT_KNOWN);
+                outcome == Outcome.FOUND ? TargetCaveat.NOT_REACHED_BY_ITSELF : TargetCaveat.TAKE_OFF_NOT_KNOWN);
     }
 
     private Set<TargetCaveat> caveatsNear(double angle) {

@@ -75,7 +75,7 @@ public final class Whimbrel14 {
 
     private static MainFoil mainFoil() {
         // design lift, dihedral, places, rake range and least depth chosen
-        return new MainFoil(2.2, 0.40, 0.12, 1.6, 0.33, 0.10, 0.25, deg(2), 4.42, 3.75, deg(-3), deg(8), 0.4);
+        return new MainFoil(2.2, 0.40, 0.12, 1.6, 0.33, 0.10, 0.25, deg(2), 4.42, 3.75, deg(-3), deg(11), 0.4);
     }
 
     private static Rudder rudder() {

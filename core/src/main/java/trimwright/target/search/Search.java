@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Sequential quadratic programming inside a trust region (box), merit f and priced breaches (l1), one second-order
  * correction a step: Nocedal and Wright, Numerical Optimization, chapter 18 (from memory). Second
- * derivatives come from the problem and are kept until the point has moved far; where the model is not convex in the
+ * derivatives come from the problem and may be those of a place nearby; where the model is not convex in the
  * null space its eigenvalues are made positive.
  */
 public final class Search {
@@ -18,16 +18,17 @@ public final class Search {
     /** Converged when the step of every scaled variable is below this, whatever it promises. */
     private static final double STEP_TOLERANCE = 1e-6;
 
-    /** Second derivatives are taken anew after a move this long, or after this many steps; chosen. */
-    private static final double FAR = 0.35;
-
-    private static final int STEPS_A_CURVATURE = 5;
     private static final int MOST_STEPS = 60;
 
     /** Given up when this many steps have not brought equations and limits nearer to holding; chosen. */
     private static final int PATIENCE = 8;
 
     private static final double NEARLY_KEPT = 5e-3;
+
+    /** Given up when equations and limits hold and this many steps together gained less than {@link #LITTLE}; chosen. */
+    private static final int SLOW = 12;
+
+    private static final double LITTLE = 2e-3;
 
     private final Problem problem;
     private final Accuracy accuracy;
@@ -58,23 +59,15 @@ public final class Search {
         if (local == null) {
             return new Answer(Answer.Ending.STALLED, 0, x, multipliers, Double.POSITIVE_INFINITY);
         }
-        Hessian hessian = null;
-        double[] hessianAt = x;
-        int sinceHessian = 0;
         double leastBroken = Double.POSITIVE_INFINITY;
         int stepOfLeast = 0;
+        double atLastLook = Double.POSITIVE_INFINITY;
         while (steps < MOST_STEPS) {
-            if (hessian == null
-                    || sinceHessian >= STEPS_A_CURVATURE
-                    || Dense.largest(Dense.plus(x, -1, hessianAt)) > FAR) {
-                double[][][] curvature = problem.curvatureAt(x);
-                if (curvature == null) {
-                    return ended(Answer.Ending.STALLED, local, multipliers);
-                }
-                hessian = new Hessian(curvature, problem.equations());
-                hessianAt = x;
-                sinceHessian = 0;
+            double[][][] curvature = problem.curvatureAt(x);
+            if (curvature == null) {
+                return ended(Answer.Ending.STALLED, local, multipliers);
             }
+            Hessian hessian = new Hessian(curvature, problem.equations());
             Step step = new StepFinder(local, hessian.ofLagrangian(multipliers), radius).find();
             double broken = Local.brokenMost(problem, local.values);
             if (isConverged(step) && broken < accuracy.broken()) {
@@ -86,14 +79,22 @@ public final class Search {
             } else if (steps - stepOfLeast > PATIENCE) {
                 return ended(Answer.Ending.NO_ALLOWED_POINT, local, step.multipliers);
             }
+            if (broken < NEARLY_KEPT) {
+                if (steps % SLOW == 0) {
+                    if (atLastLook - local.values[0] < LITTLE) {
+                        return ended(Answer.Ending.STALLED, local, step.multipliers);
+                    }
+                    atLastLook = local.values[0];
+                }
+            } else {
+                atLastLook = Double.POSITIVE_INFINITY;
+            }
             Local next = tryStep(local, step);
             steps++;
-            sinceHessian++;
             if (next == null) {
                 if (radius < SMALLEST_RADIUS) {
                     return ended(endingWhenShort(broken), local, step.multipliers);
                 }
-                multipliers = sinceHessian == 1 ? step.multipliers : multipliers;
                 continue;
             }
             local = next;
