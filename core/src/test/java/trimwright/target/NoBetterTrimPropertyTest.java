@@ -66,9 +66,9 @@ class NoBetterTrimPropertyTest {
     private int kept(SailingState best, Conditions conditions, double share) {
         TrimProblem problem = new TrimProblem(
                 List.of(
-                        new Share(new WingFunctions(platform, conditions)),
-                        new Share(new WaterFunctions(platform, conditions, Branch.FOILING)),
-                        new Share(new GoalFunctions(Goal.speed(TargetMode.ANGLE)))),
+                        new Share(new WingFunctions(platform, conditions), 0),
+                        new Share(new WaterFunctions(platform, conditions, Branch.FOILING), 0),
+                        new Share(new GoalFunctions(Goal.speed(TargetMode.ANGLE)), 0)),
                 Ranges.of(platform, Branch.FOILING),
                 Map.of());
         Balancer balancer = new Balancer(platform, conditions, Balancer.FOILING);
