@@ -1,6 +1,5 @@
 package trimwright.cli;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +21,6 @@ import trimwright.prepare.TargetRun;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
-import trimwright.text.JsonOut;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
@@ -77,13 +75,7 @@ public final class DebriefCommand implements Callable<Integer> {
                 : new DebriefOptions(file.boat(), targets(file, spec), wind);
         DebriefReport report = Debrief.of(tracks, options);
         if (common.json()) {
-            ObjectNode document = file == null
-                    ? JsonOut.document(DebriefJson.SCHEMA)
-                    : JsonOut.document(DebriefJson.SCHEMA, file.hash());
-            document.put("session", info.id());
-            document.put("wing", spec == null ? null : spec.id());
-            DebriefJson.write(report, document);
-            console.json(document);
+            console.json(DebriefJson.document(info.id(), file, spec, report));
         } else {
             console.text(DebriefText.of(Texts.of("debrief.title", info.id()), report));
         }

@@ -8,6 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
 import trimwright.compare.Comparison;
 import trimwright.compare.Interval;
 import trimwright.compare.LegLedger;
@@ -19,6 +21,7 @@ import trimwright.segment.Phase;
 import trimwright.segment.Span;
 import trimwright.segment.Tack;
 import trimwright.segment.Turn;
+import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.track.ChannelSummary;
 import trimwright.track.Quality;
@@ -34,8 +37,24 @@ public final class DebriefJson {
 
     private DebriefJson() {}
 
+    /**
+     * The document of a session's debrief.
+     *
+     * @param session its id
+     * @param boat the boat file that describes the boats, or null
+     * @param wing whose targets they were held against, or null
+     */
+    public static ObjectNode document(
+            String session, @Nullable BoatFile boat, @Nullable WingSpec wing, DebriefReport report) {
+        ObjectNode document = boat == null ? JsonOut.document(SCHEMA) : JsonOut.document(SCHEMA, boat.hash());
+        document.put("session", session);
+        document.put("wing", wing == null ? null : wing.id());
+        write(report, document);
+        return document;
+    }
+
     /** Adds the debrief to a document that bears the schema already. */
-    public static void write(DebriefReport report, ObjectNode document) {
+    static void write(DebriefReport report, ObjectNode document) {
         SessionClock clock = report.clock();
         document.put("caution", Texts.of("debrief.caution"));
         document.put("start_utc", Instant.ofEpochSecond(0, clock.startNanos()).toString());

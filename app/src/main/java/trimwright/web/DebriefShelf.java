@@ -1,6 +1,5 @@
 package trimwright.web;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
@@ -11,7 +10,6 @@ import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
-import trimwright.text.JsonOut;
 import trimwright.text.Progress;
 import trimwright.wind.WindOptions;
 
@@ -64,7 +62,7 @@ final class DebriefShelf implements AutoCloseable {
         }
         BoatFile file = boats.get(boat);
         String wing = ctx.queryParam("wing");
-        return new Against(file, wing == null ? null : BoatShelf.getWing(file, wing));
+        return new Against(file, wing == null ? file.boat().wings().get(0) : BoatShelf.getWing(file, wing));
     }
 
     private long steps(Against against) {
@@ -79,11 +77,7 @@ final class DebriefShelf implements AutoCloseable {
         TargetBook book = file == null || wing == null ? null : targets.get(file, wing, progress);
         DebriefOptions options = new DebriefOptions(file == null ? null : file.boat(), book, WindOptions.DEFAULT);
         DebriefReport report = Debrief.of(sessions.load(session), options);
-        ObjectNode document =
-                file == null ? JsonOut.document(DebriefJson.SCHEMA) : JsonOut.document(DebriefJson.SCHEMA, file.hash());
-        document.put("session", session.id());
-        DebriefJson.write(report, document);
-        return new MadeDebrief(Json.bytes(document), report);
+        return new MadeDebrief(Json.bytes(DebriefJson.document(session.id(), file, wing, report)), report);
     }
 
     @Override

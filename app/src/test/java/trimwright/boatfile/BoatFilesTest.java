@@ -97,7 +97,7 @@ class BoatFilesTest {
                 "x_m = -1.75|x_m = 3|platform.x_m",
                 "y_lift_m = 3.75|y_lift_m = 4.5|main_foil.y_lift_m",
                 "y_lift_m = 3.75|y_lift_m = 2.5|main_foil.y_lift_m",
-                "rake_min_deg = -3|rake_min_deg = 9|main_foil.rake_min_deg",
+                "rake_min_deg = -3|rake_min_deg = 12|main_foil.rake_min_deg",
                 "heel_min_deg = -2|heel_min_deg = 6|limits.heel_min_deg",
                 "ride_height_max_m = 1.4|ride_height_max_m = 1.85|limits.ride_height_max_m",
                 "immersion_min_m = 0.4|immersion_min_m = 1|limits.ride_height_max_m",

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.cli.CliRun;
 import trimwright.store.Library;
 import trimwright.store.LibraryWriter;
 import trimwright.store.SourceInfo;
@@ -136,6 +137,25 @@ class SessionRoutesTest {
         double radius = 6378137 * (1 - e2) / Math.pow(1 - e2 * sine * sine, 1.5);
         assertEquals(radius * Math.toRadians(1 / 60.0), columns[1][1000], 0.05);
         assertEquals(0, columns[2][1000], 0.01);
+    }
+
+    @Test
+    void theDebriefIsThatOfTheCommand() throws Exception {
+        HttpResponse<byte[]> answer = get("api/sessions/latest/debrief");
+        while (answer.statusCode() == 202) {
+            Thread.sleep(20);
+            answer = get("api/sessions/latest/debrief");
+        }
+        CliRun command = CliRun.in(
+                library.folder(),
+                "debrief",
+                "latest",
+                "--json",
+                "--library",
+                library.folder().toString());
+        assertEquals(JsonOut.mapper().readTree(command.out()), JsonOut.mapper().readTree(answer.body()));
+        JsonNode channels = json(base + "/channels").get("channels");
+        assertTrue(channels.toString().contains(Paths.SOG));
     }
 
     @Test

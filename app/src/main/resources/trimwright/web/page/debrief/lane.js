@@ -121,7 +121,7 @@ function options(lane, width, height, shown) {
         values: (u, splits) => splits.map(() => ''),
       },
       {
-        size: LEFT, stroke: INK, grid: { stroke: RULE, width: 1 }, ticks: { show: false }, font: '12px system-ui, sans-serif', space: 24, gap: 6,
+        size: LEFT, stroke: INK, grid: { stroke: RULE, width: 1 }, ticks: { show: false }, font: '12px system-ui, sans-serif', space: 18, gap: 6,
         incrs: angles ? [1, 2, 5, 10, 15, 30, 45, 90, 180] : undefined,
         values: (u, splits) => splits.map((value) => tick(first, value)),
       },
