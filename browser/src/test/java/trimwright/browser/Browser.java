@@ -33,8 +33,8 @@ final class Browser implements AutoCloseable {
 
     Browser() {
         Path program = findChromium();
-        playwright =
-                Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         chromium = playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
@@ -56,8 +56,8 @@ final class Browser implements AutoCloseable {
 
     /** A new page of that size; whatever it writes to the console as an error, or fails to load, is kept. */
     Page page(int width, int height) {
-        BrowserContext context =
-                chromium.newContext(new com.microsoft.playwright.Browser.NewContextOptions().setViewportSize(width, height));
+        BrowserContext context = chromium.newContext(
+                new com.microsoft.playwright.Browser.NewContextOptions().setViewportSize(width, height));
         Page page = context.newPage();
         page.setDefaultTimeout(20_000);
         page.onConsoleMessage(message -> {
@@ -86,8 +86,8 @@ final class Browser implements AutoCloseable {
         // For the picture only: charts draw a moment after their numbers came.
         page.waitForTimeout(400);
         Path target = Path.of(System.getProperty("trimwright.target", "target"));
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(target.resolve("screens").resolve(name + ".png")));
+        page.screenshot(
+                new Page.ScreenshotOptions().setPath(target.resolve("screens").resolve(name + ".png")));
     }
 
     @Override
