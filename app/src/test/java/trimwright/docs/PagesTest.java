@@ -45,6 +45,21 @@ class PagesTest {
     }
 
     @Test
+    void everyTheoryAndDecisionIsInItsIndex() {
+        List<String> missing = new ArrayList<>();
+        for (String folder : List.of("docs/theory", "docs/decisions")) {
+            String index = ProjectFiles.read(ProjectFiles.ROOT.resolve(folder).resolve("README.md"));
+            for (Path page : ProjectFiles.below(folder, ".md")) {
+                String name = page.getFileName().toString();
+                if (!name.equals("README.md") && !index.contains("](" + name + ")")) {
+                    missing.add(ProjectFiles.shown(page));
+                }
+            }
+        }
+        assertEquals(List.of(), missing);
+    }
+
+    @Test
     void everyCommandThatAPageNamesExists() {
         Set<String> known = CommandNames.all();
         List<String> unknown = new ArrayList<>();
