@@ -20,15 +20,17 @@ class AppArchitectureTest {
             Map.entry("text", Set.of()),
             Map.entry("keyfile", Set.of("text")),
             Map.entry("boatfile", Set.of("text", "keyfile")),
+            Map.entry("coursefile", Set.of("text", "keyfile")),
+            Map.entry("raceday", Set.of("text", "keyfile", "boatfile", "coursefile", "prepare")),
             Map.entry("store", Set.of("text")),
             Map.entry("intake", Set.of("text", "keyfile", "store")),
             Map.entry("prepare", Set.of("text", "boatfile")),
             Map.entry("debrief", Set.of("text", "boatfile", "store", "prepare")),
             Map.entry("web", Set.of("text", "keyfile", "boatfile", "store", "prepare", "debrief")),
-            Map.entry("cli", Set.of("text", "keyfile", "boatfile", "store", "intake", "prepare", "debrief", "web")),
+            Map.entry("cli", Set.of("text", "keyfile", "boatfile", "coursefile", "raceday", "store", "intake", "prepare", "debrief", "web")),
             Map.entry(
                     "Main",
-                    Set.of("text", "keyfile", "boatfile", "store", "intake", "prepare", "debrief", "web", "cli"))));
+                    Set.of("text", "keyfile", "boatfile", "coursefile", "raceday", "store", "intake", "prepare", "debrief", "web", "cli"))));
 
     private static final List<JavaClass> MAIN = new ClassFileImporter()
                     .withImportOption(new ImportOption.DoNotIncludeTests())

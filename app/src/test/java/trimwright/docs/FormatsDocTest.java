@@ -3,6 +3,7 @@ package trimwright.docs;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import trimwright.boatfile.BoatFiles;
+import trimwright.coursefile.CourseKeys;
 import trimwright.intake.MapKeys;
 import trimwright.keyfile.Key;
 import trimwright.keyfile.KeyFile;
@@ -17,6 +18,11 @@ class FormatsDocTest {
     @Test
     void theListOfMappingKeysIsTheOneThatTheReaderUses() {
         GeneratedBlock.check("docs/formats.md", MapKeys.TABLE.schema(), tableOf(MapKeys.TABLE));
+    }
+
+    @Test
+    void theListOfCourseKeysIsTheOneThatReaderAndWriterUse() {
+        GeneratedBlock.check("docs/formats.md", CourseKeys.TABLE.schema(), tableOf(CourseKeys.TABLE));
     }
 
     private static String tableOf(KeyTable keys) {
