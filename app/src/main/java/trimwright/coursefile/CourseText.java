@@ -22,8 +22,7 @@ public final class CourseText {
         text.append("schema = \"").append(CourseKeys.SCHEMA).append("\"\n");
         text.append("name = \"").append(escaped(course.name())).append("\"\n");
         long nanos = course.gunNanos();
-        Instant gun = Instant.ofEpochSecond(
-                Math.floorDiv(nanos, 1_000_000_000L), Math.floorMod(nanos, 1_000_000_000L));
+        Instant gun = Instant.ofEpochSecond(Math.floorDiv(nanos, 1_000_000_000L), Math.floorMod(nanos, 1_000_000_000L));
         text.append("gun_utc = \"").append(gun).append("\"\n");
         text.append("order = \"")
                 .append(course.order().stream().map(Waypoint::id).collect(Collectors.joining(", ")))

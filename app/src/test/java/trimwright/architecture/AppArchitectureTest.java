@@ -27,10 +27,33 @@ class AppArchitectureTest {
             Map.entry("prepare", Set.of("text", "boatfile")),
             Map.entry("debrief", Set.of("text", "boatfile", "store", "prepare")),
             Map.entry("web", Set.of("text", "keyfile", "boatfile", "store", "prepare", "debrief")),
-            Map.entry("cli", Set.of("text", "keyfile", "boatfile", "coursefile", "raceday", "store", "intake", "prepare", "debrief", "web")),
+            Map.entry(
+                    "cli",
+                    Set.of(
+                            "text",
+                            "keyfile",
+                            "boatfile",
+                            "coursefile",
+                            "raceday",
+                            "store",
+                            "intake",
+                            "prepare",
+                            "debrief",
+                            "web")),
             Map.entry(
                     "Main",
-                    Set.of("text", "keyfile", "boatfile", "coursefile", "raceday", "store", "intake", "prepare", "debrief", "web", "cli"))));
+                    Set.of(
+                            "text",
+                            "keyfile",
+                            "boatfile",
+                            "coursefile",
+                            "raceday",
+                            "store",
+                            "intake",
+                            "prepare",
+                            "debrief",
+                            "web",
+                            "cli"))));
 
     private static final List<JavaClass> MAIN = new ClassFileImporter()
                     .withImportOption(new ImportOption.DoNotIncludeTests())
