@@ -77,7 +77,7 @@ public final class DebriefCommand implements Callable<Integer> {
         if (common.json()) {
             console.json(DebriefJson.document(info.id(), file, spec, report));
         } else {
-            console.text(DebriefText.of(Texts.of("debrief.title", info.id()), report));
+            console.text(DebriefText.of(Texts.of("debrief.title", info.id(), info.start()), report, info.offset()));
         }
         return CommandRunner.DONE;
     }

@@ -24,6 +24,7 @@ import trimwright.intake.IntakeReport;
 import trimwright.intake.IssueTexts;
 import trimwright.intake.MappingFile;
 import trimwright.store.SessionInfo;
+import trimwright.store.SessionsDocument;
 import trimwright.text.JsonOut;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
@@ -150,7 +151,7 @@ public final class ImportCommand implements Callable<Integer> {
         }
         ArrayNode sessions = document.putArray("sessions");
         for (SessionInfo added : report.sessions()) {
-            SessionsCommand.write(added, sessions.addObject());
+            SessionsDocument.write(added, sessions.addObject());
         }
         return document;
     }

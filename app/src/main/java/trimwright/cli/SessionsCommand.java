@@ -1,10 +1,7 @@
 package trimwright.cli;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -14,7 +11,7 @@ import picocli.CommandLine.Mixin;
 import trimwright.store.BoatInfo;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
-import trimwright.text.JsonOut;
+import trimwright.store.SessionsDocument;
 import trimwright.text.TextTable;
 import trimwright.text.Texts;
 
@@ -43,46 +40,27 @@ public final class SessionsCommand implements Callable<Integer> {
             sessions = shelf.sessions();
         }
         if (common.json()) {
-            ObjectNode document = JsonOut.document("sessions/1");
-            document.put("library", folder.toString());
-            ArrayNode array = document.putArray("sessions");
-            sessions.forEach(session -> write(session, array.addObject()));
-            console.json(document);
+            console.json(SessionsDocument.of(folder, sessions));
         } else if (sessions.isEmpty()) {
             console.line(Texts.of("sessions.none", folder));
         } else {
             TextTable table = new TextTable(Texts.of("sessions.head"));
             sessions.forEach(session -> table.row(
-                    List.of(session.id(), shown(session.start()), duration(session), boats(session), files(session))));
+                    List.of(session.id(), shown(session), duration(session), boats(session), files(session))));
             console.text(table.text());
         }
         return CommandRunner.DONE;
     }
 
-    /** {@code 2026-05-09-fleet: 2 boats, 25 min 3 s from 2026-05-09 12:00:00 UTC (Avocet, Curlew)}. */
+    /** {@code 2026-05-09-fleet: 2 boats, 25 min 3 s from 2026-05-09 14:00:00 UTC+02:00 (Avocet, Curlew)}. */
     static String oneLine(SessionInfo session) {
         return Texts.of(
                 "sessions.line",
                 session.id(),
                 session.boats().size(),
                 duration(session),
-                shown(session.start()),
+                shown(session),
                 boats(session));
-    }
-
-    static void write(SessionInfo session, ObjectNode node) {
-        node.put("session", session.id());
-        node.put("start_utc", session.start().toString());
-        node.put("end_utc", session.end().toString());
-        node.put("duration_s", Duration.between(session.start(), session.end()).toNanos() / 1e9);
-        ArrayNode boats = node.putArray("boats");
-        for (BoatInfo boat : session.boats()) {
-            ObjectNode entry = boats.addObject().put("boat", boat.boat());
-            ArrayNode channels = entry.putArray("channels");
-            boat.paths().forEach(channels::add);
-        }
-        ArrayNode files = node.putArray("files");
-        session.sources().forEach(source -> files.add(source.name()));
     }
 
     private static String boats(SessionInfo session) {
@@ -100,7 +78,9 @@ public final class SessionsCommand implements Callable<Integer> {
                 : String.format(Locale.ROOT, "%d min %02d s", span.toMinutes(), span.toSecondsPart());
     }
 
-    private static String shown(Instant instant) {
-        return instant.toString().substring(0, 19).replace('T', ' ') + " UTC";
+    /** Begin in the time of day on board: {@code 2026-05-09 14:00:00 UTC+02:00}. */
+    private static String shown(SessionInfo session) {
+        String local = session.start().plusSeconds(session.offset().seconds()).toString();
+        return local.substring(0, 19).replace('T', ' ') + " " + session.offset().name();
     }
 }

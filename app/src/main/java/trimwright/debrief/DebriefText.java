@@ -23,6 +23,7 @@ import trimwright.segment.Phase;
 import trimwright.segment.Span;
 import trimwright.segment.Tack;
 import trimwright.segment.Turn;
+import trimwright.store.UtcOffset;
 import trimwright.text.TextTable;
 import trimwright.text.Texts;
 import trimwright.track.ChannelSummary;
@@ -45,16 +46,24 @@ public final class DebriefText {
     private final BoatDebrief boat;
     private final WindTrack wind;
 
-    private DebriefText(BoatDebrief boat) {
+    private final UtcOffset offset;
+
+    private DebriefText(BoatDebrief boat, UtcOffset offset) {
         this.boat = boat;
+        this.offset = offset;
         this.wind = boat.wind();
     }
 
-    /** @param title what is debriefed, the first line */
-    public static String of(String title, DebriefReport report) {
+    /**
+     * The text.
+     *
+     * @param title what is debriefed, the first line
+     * @param offset of the times of day that are shown
+     */
+    public static String of(String title, DebriefReport report, UtcOffset offset) {
         StringBuilder text = new StringBuilder(title).append('\n');
         for (BoatDebrief boat : report.boats()) {
-            text.append('\n').append(new DebriefText(boat).text());
+            text.append('\n').append(new DebriefText(boat, offset).text());
         }
         return text.append('\n')
                 .append(Texts.of("debrief.caution"))
@@ -85,7 +94,8 @@ public final class DebriefText {
                         time(0),
                         time(wind.size() - 1),
                         wind.clock().seconds(wind.size() - 1) / 60,
-                        1 / wind.clock().step()))
+                        1 / wind.clock().step(),
+                        Texts.of("debrief.offset." + DebriefJson.word(offset.from()), offset.name())))
                 .append('\n');
         String against = boat.comparison().reference();
         head.append(Texts.of("debrief.reference." + against)).append('\n');
@@ -237,7 +247,7 @@ public final class DebriefText {
     }
 
     private String time(int i) {
-        return TIME.format(Instant.ofEpochSecond(0, wind.clock().timeNanos(i)));
+        return TIME.format(Instant.ofEpochSecond(0, wind.clock().timeNanos(i)).plusSeconds(offset.seconds()));
     }
 
     private String seconds(Span span) {

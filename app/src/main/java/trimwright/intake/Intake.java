@@ -2,6 +2,7 @@ package trimwright.intake;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -150,7 +151,13 @@ public final class Intake {
         return tracks;
     }
 
-    private static List<LibraryWriter.RawSource> sources(List<ReadFile> files) {
+    /** Times of tables are in the zone that the mapping states. */
+    private @Nullable ZoneId zoneOf(ReadFile file) {
+        MappingFile map = options.mapping();
+        return map == null || !file.kind().equals("csv") ? null : map.mapping().zone();
+    }
+
+    private List<LibraryWriter.RawSource> sources(List<ReadFile> files) {
         List<LibraryWriter.RawSource> sources = new ArrayList<>();
         for (ReadFile file : files) {
             Map<String, Long> issues = new TreeMap<>();
@@ -163,7 +170,7 @@ public final class Intake {
                     file.report().lines(),
                     issues,
                     file.report().notes().stream().map(IssueTexts::note).toList());
-            sources.add(new LibraryWriter.RawSource(info, file.source()::openRaw));
+            sources.add(new LibraryWriter.RawSource(info, file.source()::openRaw, zoneOf(file)));
         }
         return sources;
     }

@@ -15,6 +15,7 @@ import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -25,10 +26,13 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
+import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.track.BoatTrack;
+import trimwright.track.Channel;
 import trimwright.track.ChannelGroup;
+import trimwright.track.Paths;
 
 /**
  * The one writer of a library, holding its lock from {@link Library#writer()} to {@link #close()}. A new session is
@@ -81,8 +85,9 @@ public final class LibraryWriter implements AutoCloseable {
      * One file to keep: what is said of it, and its bytes as they came.
      *
      * @param bytes opened once, when the copy is made
+     * @param zone in which its times are written, or null where it does not say
      */
-    public record RawSource(SourceInfo info, Opener bytes) {}
+    public record RawSource(SourceInfo info, Opener bytes, @Nullable ZoneId zone) {}
 
     /** Opens the bytes of a source. */
     public interface Opener {
@@ -105,9 +110,9 @@ public final class LibraryWriter implements AutoCloseable {
         Path aside = library.folder().resolve("sessions").resolve(ASIDE + UUID.randomUUID());
         try {
             Files.createDirectories(aside);
-            SessionInfo empty = new SessionInfo(id, Instant.EPOCH, Instant.EPOCH, List.of(), List.of());
+            SessionInfo empty = new SessionInfo(id, Instant.EPOCH, Instant.EPOCH, UtcOffset.NONE, List.of(), List.of());
             SessionInfo session = writeFiles(aside, empty, tracks, sources);
-            Durable.replace(aside.resolve("session.json"), SessionJson.write(session));
+            Durable.replace(aside.resolve("session.json"), JsonOut.text(SessionJson.document(session)));
             Files.move(aside, library.folderOf(id), StandardCopyOption.ATOMIC_MOVE);
             Durable.forceFolderOf(library.folderOf(id));
             return session;
@@ -121,7 +126,7 @@ public final class LibraryWriter implements AutoCloseable {
         Path folder = library.folderOf(session.id());
         try {
             SessionInfo grown = writeFiles(folder, session, tracks, sources);
-            Durable.replace(folder.resolve("session.json"), SessionJson.write(grown));
+            Durable.replace(folder.resolve("session.json"), JsonOut.text(SessionJson.document(grown)));
             return grown;
         } catch (IOException e) {
             throw new UncheckedIOException("cannot write session " + session.id() + ": " + e.getMessage(), e);
@@ -164,8 +169,30 @@ public final class LibraryWriter implements AutoCloseable {
                 .mapToLong(GroupInfo::endNanos)
                 .max()
                 .orElseThrow();
-        return new SessionInfo(
-                before.id(), Instant.ofEpochSecond(0, start), Instant.ofEpochSecond(0, end), boats, infos);
+        Instant begin = Instant.ofEpochSecond(0, start);
+        UtcOffset offset = before.offset().from() == UtcOffset.From.NONE
+                ? offset(begin, tracks, sources)
+                : before.offset();
+        return new SessionInfo(before.id(), begin, Instant.ofEpochSecond(0, end), offset, boats, infos);
+    }
+
+    /** What a file states, else by the first position. */
+    private static UtcOffset offset(Instant begin, List<SourcedTrack> tracks, List<RawSource> sources) {
+        for (RawSource source : sources) {
+            UtcOffset stated = source.zone() == null ? UtcOffset.NONE : UtcOffset.of(source.zone(), begin);
+            if (stated.from() != UtcOffset.From.NONE) {
+                return stated;
+            }
+        }
+        for (SourcedTrack sourced : tracks) {
+            Channel longitude = sourced.track().find(Paths.LONGITUDE);
+            for (int i = 0; longitude != null && i < longitude.size(); i++) {
+                if (longitude.isGood(i)) {
+                    return UtcOffset.atLongitude(longitude.get(i));
+                }
+            }
+        }
+        return UtcOffset.NONE;
     }
 
     /** Two names may make the same slug; the second file gets a number. */

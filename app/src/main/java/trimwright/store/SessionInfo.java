@@ -10,10 +10,12 @@ import org.jspecify.annotations.Nullable;
  * @param id {@code YYYY-MM-DD-slug[-n]}, also the folder's name
  * @param start first sample (UTC)
  * @param end last sample (UTC)
+ * @param offset of the time of day on board
  * @param boats in order of name
  * @param sources the files that it was read from, in the order of import
  */
-public record SessionInfo(String id, Instant start, Instant end, List<BoatInfo> boats, List<SourceInfo> sources) {
+public record SessionInfo(
+        String id, Instant start, Instant end, UtcOffset offset, List<BoatInfo> boats, List<SourceInfo> sources) {
     public SessionInfo {
         boats = List.copyOf(boats);
         sources = List.copyOf(sources);

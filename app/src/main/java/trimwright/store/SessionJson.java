@@ -10,24 +10,24 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 
-/** session.json to and from {@link SessionInfo}; the layout is described in docs/formats.md. */
-final class SessionJson {
-    static final String SCHEMA = "session/1";
+/** {@code session/1} to and from {@link SessionInfo}; the layout is described in docs/formats.md. */
+public final class SessionJson {
+    private static final String SCHEMA = "session/1";
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private SessionJson() {}
 
-    static String write(SessionInfo session) {
+    /** All that a library says of a session, as its session.json. */
+    public static ObjectNode document(SessionInfo session) {
         ObjectNode root = JsonOut.document(SCHEMA);
-        root.put("session", session.id());
-        root.put("start_utc", session.start().toString());
-        root.put("end_utc", session.end().toString());
+        times(session, root);
         ArrayNode boats = root.putArray("boats");
         for (BoatInfo boat : session.boats()) {
             ObjectNode node = boats.addObject();
@@ -37,7 +37,16 @@ final class SessionJson {
         }
         ArrayNode sources = root.putArray("sources");
         session.sources().forEach(source -> write(source, sources.addObject()));
-        return JsonOut.text(root);
+        return root;
+    }
+
+    /** Id, times and their offset: what {@code session/1} and {@code sessions/1} say alike. */
+    static void times(SessionInfo session, ObjectNode node) {
+        node.put("session", session.id());
+        node.put("start_utc", session.start().toString());
+        node.put("end_utc", session.end().toString());
+        node.put("utc_offset_s", session.offset().seconds());
+        node.put("utc_offset_from", session.offset().fromWord());
     }
 
     private static void write(GroupInfo group, ObjectNode node) {
@@ -52,9 +61,14 @@ final class SessionJson {
 
     private static void write(SourceInfo source, ObjectNode node) {
         node.put("sha256", source.sha256());
+        node.put("bytes", source.bytes());
+        findings(source, node);
+    }
+
+    /** A source's name and what was found in it: what {@code session/1} and {@code sessions/1} say alike. */
+    static void findings(SourceInfo source, ObjectNode node) {
         node.put("name", source.name());
         node.put("kind", source.kind());
-        node.put("bytes", source.bytes());
         node.put("lines", source.lines());
         ObjectNode issues = node.putObject("issues");
         source.issues().forEach(issues::put);
@@ -86,6 +100,7 @@ final class SessionJson {
                     root.required("session").asText(),
                     Instant.parse(root.required("start_utc").asText()),
                     Instant.parse(root.required("end_utc").asText()),
+                    readOffset(root),
                     boats,
                     sources);
         } catch (JsonProcessingException | IllegalArgumentException | DateTimeException e) {
@@ -96,6 +111,12 @@ final class SessionJson {
     private static String firstLine(Exception e) {
         String message = e.getMessage() == null ? "unreadable" : e.getMessage();
         return message.lines().findFirst().orElse("unreadable");
+    }
+
+    private static UtcOffset readOffset(JsonNode root) {
+        return new UtcOffset(
+                root.required("utc_offset_s").asInt(),
+                UtcOffset.From.valueOf(root.required("utc_offset_from").asText().toUpperCase(Locale.ROOT)));
     }
 
     private static GroupInfo readGroup(JsonNode node) {

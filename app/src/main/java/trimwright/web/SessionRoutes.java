@@ -4,14 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import trimwright.store.BoatInfo;
 import trimwright.store.SessionInfo;
-import trimwright.store.SourceInfo;
+import trimwright.store.SessionJson;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.track.Decimation;
@@ -41,42 +39,11 @@ final class SessionRoutes implements Routes {
     }
 
     private void sendSessions(Context ctx) {
-        ObjectNode document = JsonOut.document("sessions/1");
-        ArrayNode sessions = document.putArray("sessions");
-        shelf.list().forEach(session -> describe(sessions.addObject(), session));
-        Json.send(ctx, document);
+        ctx.contentType("application/json").result(JsonOut.text(shelf.list()));
     }
 
     private void sendSession(Context ctx) {
-        ObjectNode document = JsonOut.document("session/1");
-        describe(document, session(ctx));
-        Json.send(ctx, document);
-    }
-
-    private static void describe(ObjectNode node, SessionInfo session) {
-        node.put("id", session.id());
-        node.put("start_utc", session.start().toString());
-        node.put("start_s", seconds(session.start()));
-        node.put("end_s", seconds(session.end()));
-        ArrayNode boats = node.putArray("boats");
-        for (BoatInfo boat : session.boats()) {
-            boats.addObject()
-                    .put("boat", boat.boat())
-                    .put("channels", boat.paths().size());
-        }
-        ArrayNode sources = node.putArray("sources");
-        for (SourceInfo source : session.sources()) {
-            ObjectNode one = sources.addObject();
-            one.put("name", source.name()).put("kind", source.kind()).put("lines", source.lines());
-            ObjectNode issues = one.putObject("issues");
-            source.issues().forEach(issues::put);
-            ArrayNode notes = one.putArray("notes");
-            source.notes().forEach(notes::add);
-        }
-    }
-
-    private static double seconds(Instant instant) {
-        return instant.getEpochSecond() + instant.getNano() / 1e9;
+        Json.send(ctx, SessionJson.document(session(ctx)));
     }
 
     private void sendChannels(Context ctx) {

@@ -1,13 +1,13 @@
 package trimwright.web;
 
-import java.util.ArrayList;
-import java.util.Collections;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trimwright.store.BoatInfo;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
+import trimwright.store.SessionsDocument;
 import trimwright.text.Texts;
 import trimwright.track.BoatTrack;
 
@@ -26,10 +26,9 @@ final class SessionShelf {
         this.library = library;
     }
 
-    List<SessionInfo> list() {
-        List<SessionInfo> newestFirst = new ArrayList<>(library.sessions());
-        Collections.reverse(newestFirst);
-        return newestFirst;
+    /** The list, as {@code trimwright sessions --json} writes it. */
+    ObjectNode list() {
+        return SessionsDocument.of(library.folder(), library.sessions());
     }
 
     SessionInfo get(String id) {

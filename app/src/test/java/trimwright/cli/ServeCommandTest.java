@@ -66,7 +66,8 @@ class ServeCommandTest {
             URI address = URI.create(line.substring(line.indexOf("http")) + "api/sessions");
             HttpResponse<String> answer = HttpClient.newHttpClient()
                     .send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString());
-            assertEquals("{\"schema\":\"sessions/1\",\"sessions\":[]}", answer.body());
+            CliRun listed = CliRun.in(folder, "sessions", "--json", "--library", folder.toString());
+            assertEquals(listed.out(), answer.body());
             boolean deaf = isInterruptIgnored();
             new ProcessBuilder("kill", deaf ? "-TERM" : "-INT", Long.toString(served.pid()))
                     .start()

@@ -50,7 +50,7 @@ class DebriefCommandTest {
             writer.add(
                     "dunlin",
                     List.of(new LibraryWriter.SourcedTrack(track, hash)),
-                    List.of(new LibraryWriter.RawSource(info, () -> new ByteArrayInputStream(new byte[1]))));
+                    List.of(new LibraryWriter.RawSource(info, () -> new ByteArrayInputStream(new byte[1]), null)));
         }
     }
 
@@ -118,7 +118,7 @@ class DebriefCommandTest {
     void textIsForPeople() {
         CliRun run = debrief();
         assertEquals(0, run.exit(), run.err());
-        assertTrue(run.out().startsWith("Debrief of 2027-01-15-dunlin\n"), run.out());
+        assertTrue(run.out().startsWith("Debrief of 2027-01-15-dunlin, from 2027-01-15T08:00:00Z\n"), run.out());
         assertTrue(run.out().contains("bear-away"), run.out());
         assertTrue(run.out().contains("Upwash of the wing at the sensor is left in."), run.out());
         assertFalse(run.out().contains("NaN"), run.out());

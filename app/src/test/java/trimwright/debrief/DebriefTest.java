@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import trimwright.segment.Turn;
+import trimwright.store.UtcOffset;
 import trimwright.text.JsonOut;
 import trimwright.text.UserInputException;
 import trimwright.track.BoatTrack;
@@ -106,7 +107,7 @@ class DebriefTest {
                 List.of(json(debrief(only(whole, Paths.SOG))), json(debrief(only(whole, Paths.HEADING, Paths.AWA))))) {
             assertFalse(text.contains("NaN") || text.contains("Infinity"));
         }
-        assertFalse(DebriefText.of("x", debrief(only(whole, Paths.HEADING, Paths.AWA)))
+        assertFalse(DebriefText.of("x", debrief(only(whole, Paths.HEADING, Paths.AWA)), UtcOffset.NONE)
                 .contains("NaN"));
     }
 

@@ -92,7 +92,7 @@ class LibraryTest {
                 LibraryWriter writer = library.writer()) {
             SourceInfo info = new SourceInfo(sha("a"), "log.nmea", "nmea0183", 10, 3, Map.of(), List.of());
             LibraryWriter.RawSource changed =
-                    new LibraryWriter.RawSource(info, () -> new ByteArrayInputStream(new byte[] {1}));
+                    new LibraryWriter.RawSource(info, () -> new ByteArrayInputStream(new byte[] {1}), null);
             UserInputException fault = assertThrows(
                     UserInputException.class,
                     () -> writer.add("Dunlin", List.of(track("Dunlin", DAY, sha("a"))), List.of(changed)));
@@ -204,7 +204,7 @@ class LibraryTest {
 
     private static LibraryWriter.RawSource source(String sha) {
         SourceInfo info = new SourceInfo(sha, "log.nmea", "nmea0183", 10, 3, Map.of("bad_checksum", 2L), List.of("x"));
-        return new LibraryWriter.RawSource(info, () -> new ByteArrayInputStream(bytesOf(sha)));
+        return new LibraryWriter.RawSource(info, () -> new ByteArrayInputStream(bytesOf(sha)), null);
     }
 
     private String rawOf(SessionInfo session, String sha) throws IOException {

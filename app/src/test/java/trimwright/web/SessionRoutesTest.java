@@ -13,6 +13,8 @@ import java.net.http.HttpResponse;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.DoubleBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -55,7 +57,7 @@ class SessionRoutesTest {
             writer.add(
                     "trial",
                     List.of(new LibraryWriter.SourcedTrack(track(), hash)),
-                    List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(bytes))));
+                    List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(bytes), null)));
         }
         workbench = Workbench.start(Services.of(library, List.of()), 0);
         base = "api/sessions/2020-09-13-trial/boats/Dunlin";
@@ -94,13 +96,29 @@ class SessionRoutesTest {
     @Test
     void sessionsNameTheirBoatsAndSources() throws Exception {
         JsonNode session = json("api/sessions").get("sessions").get(0);
-        assertEquals("2020-09-13-trial", session.get("id").asText());
-        assertEquals(START, session.get("start_s").asDouble());
-        assertEquals(START + SECONDS - 1, session.get("end_s").asDouble());
+        assertEquals("2020-09-13-trial", session.get("session").asText());
+        assertEquals("2020-09-13T12:26:40Z", session.get("start_utc").asText());
+        assertEquals(SECONDS - 1, session.get("duration_s").asDouble());
         assertEquals("Dunlin", session.get("boats").get(0).get("boat").asText());
         assertEquals(
                 2, session.get("sources").get(0).get("issues").get("bad_number").asInt());
-        assertEquals(json("api/sessions/latest").get("id"), session.get("id"));
+    }
+
+    @Test
+    void theListIsByteForByteThatOfTheCommand() throws Exception {
+        String folder = library.folder().toString();
+        CliRun command = CliRun.in(library.folder(), "sessions", "--json", "--library", folder);
+        assertEquals(command.out(), new String(get("api/sessions").body(), StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void aSessionIsWhatTheLibraryHoldsOfIt() throws Exception {
+        Path file = library.folder().resolve("sessions/2020-09-13-trial/session.json");
+        JsonNode held = JsonOut.mapper().readTree(Files.readString(file));
+        assertEquals(held, json("api/sessions/latest"));
+        // Longitude 35 degrees west: the zone from 37.5 to 22.5 degrees west.
+        assertEquals(-2 * 3600, held.get("utc_offset_s").asInt());
+        assertEquals("longitude", held.get("utc_offset_from").asText());
     }
 
     @Test

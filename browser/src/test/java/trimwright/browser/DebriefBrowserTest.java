@@ -56,6 +56,9 @@ class DebriefBrowserTest {
         assertThat(link).hasText(session.id());
         assertThat(page.locator("table.sessions tbody")).containsText("Avocet, Dunlin");
         assertThat(page.locator("table.sessions tbody")).containsText("10:00:00");
+        // 35 degrees west: two hours behind UTC.
+        assertThat(page.locator("table.sessions tbody")).containsText("12:13:20 UTC\u22122");
+        assertThat(page.locator("table.sessions tbody")).containsText("14:13:20 UTC");
         Browser.keep(page, "library");
         link.click();
         assertThat(page.locator("h1")).hasText(session.id());
@@ -123,6 +126,18 @@ class DebriefBrowserTest {
         assertTrue(page.url().endsWith("?of=Dunlin"), page.url());
         assertThat(page.locator(".lane-box")).hasCount(2);
         Browser.keep(page, "debrief-tablet");
+    }
+
+    @Test
+    void timesAreThoseOnBoardAndUtcIsOneClickAway() {
+        Page page = open(1280, 800);
+        Locator shown = page.locator(".window-shown");
+        assertThat(shown).hasText("12:13:20 \u2013 22:13:19 UTC\u22122 (10:00:00)");
+        page.locator("button[aria-pressed]").getByText("UTC").click();
+        assertThat(shown).hasText("14:13:20 \u2013 00:13:19 UTC (10:00:00)");
+        assertThat(page.locator(".time-axis")).containsText("20:00");
+        page.reload();
+        assertThat(shown).hasText("14:13:20 \u2013 00:13:19 UTC (10:00:00)");
     }
 
     private Page open(int width, int height) {

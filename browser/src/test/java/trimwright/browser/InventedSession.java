@@ -37,7 +37,7 @@ final class InventedSession {
                     List.of(
                             new LibraryWriter.SourcedTrack(track("Dunlin", 1), hash),
                             new LibraryWriter.SourcedTrack(track("Avocet", 2), hash)),
-                    List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(bytes))));
+                    List.of(new LibraryWriter.RawSource(source, () -> new ByteArrayInputStream(bytes), null)));
         }
     }
 

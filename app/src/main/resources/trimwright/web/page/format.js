@@ -15,17 +15,6 @@ export const percent = (ratio, decimals = 0) => (Number.isFinite(ratio) ? `${fix
 
 const two = (n) => String(n).padStart(2, '0');
 
-/** Seconds since 1970 as time of day, at the given offset from UTC in minutes. */
-export function timeOfDay(seconds, offset = 0) {
-  const date = new Date((seconds + 60 * offset) * 1000);
-  return `${two(date.getUTCHours())}:${two(date.getUTCMinutes())}:${two(date.getUTCSeconds())}`;
-}
-
-/** Seconds since 1970 as a date. */
-export function day(seconds, offset = 0) {
-  return new Date((seconds + 60 * offset) * 1000).toISOString().slice(0, 10);
-}
-
 /** A length of time: 42 s, 3:05, 1:02:03. */
 export function duration(seconds) {
   const whole = Math.round(seconds);

@@ -1,7 +1,6 @@
 // Bands over the time axis: the whole session with the window that is shown, and below it what the day was cut into.
 import { html, useEffect } from '../dom.js';
 import { useStore } from '../store.js';
-import { timeOfDay } from '../format.js';
 import { t, wordFor } from '../text.js';
 import { useSize } from '../hooks.js';
 import { bindGestures } from './gestures.js';
@@ -14,6 +13,7 @@ const GROUPS = ['leg', 'turn', 'phase', 'off_foil'];
 export function Overview({ view, pieces }) {
   const [ref, size] = useSize();
   const { from, to } = useStore(view);
+  useStore(view.clock);
   const { whole } = view;
   const width = size.width - LEFT - RIGHT;
   const x = (at) => LEFT + ((at - whole.from) / (whole.to - whole.from)) * width;
@@ -31,8 +31,8 @@ export function Overview({ view, pieces }) {
           ${pieces.filter((piece) => piece.group === 'phase' || piece.group === 'turn').map((piece) => html`
             <rect class=${`piece ${piece.group} ${piece.kind}`} x=${x(piece.from)} y="4" width=${Math.max(0.8, x(piece.to) - x(piece.from))} height="12" />`)}
           <rect class="window" x=${x(from)} y="1" width=${Math.max(3, x(to) - x(from))} height="18" rx="2" />
-          <text x=${LEFT} y="31">${timeOfDay(whole.from)}</text>
-          <text x=${LEFT + width} y="31" text-anchor="end">${timeOfDay(whole.to)}</text>
+          <text x=${LEFT} y="31">${view.clock.timeOfDay(whole.from)}</text>
+          <text x=${LEFT + width} y="31" text-anchor="end">${view.clock.timeOfDay(whole.to)}</text>
           <text x="4" y="15">${t('web.debrief.all')}</text>
         </svg>`}
     </div>`;
@@ -42,6 +42,7 @@ export function Overview({ view, pieces }) {
 export function Bands({ view, pieces, onPick }) {
   const [ref, size] = useSize();
   const { from, to } = useStore(view);
+  useStore(view.clock);
   useEffect(() => bindGestures(ref.current, { view, left: LEFT, right: RIGHT }), [view]);
   const width = size.width - LEFT - RIGHT;
   const x = (at) => LEFT + Math.max(0, Math.min(1, (at - from) / (to - from))) * width;
@@ -57,7 +58,7 @@ export function Bands({ view, pieces, onPick }) {
               const name = wordFor(`debrief.kind.${piece.kind}`, t(`web.debrief.group.${piece.group}`));
               return html`
                 <g class=${`piece ${piece.group} ${piece.kind}`} onClick=${() => onPick(piece)}>
-                  <rect x=${x(piece.from)} y=${row * ROW + 1} width=${w} height=${ROW - 3} rx="2"><title>${name} ${timeOfDay(piece.from)}</title></rect>
+                  <rect x=${x(piece.from)} y=${row * ROW + 1} width=${w} height=${ROW - 3} rx="2"><title>${name} ${view.clock.timeOfDay(piece.from)}</title></rect>
                   ${w > 7 * name.length && html`<text x=${x(piece.from) + w / 2} y=${row * ROW + 12.5} text-anchor="middle">${name}</text>`}
                 </g>`;
             })}`)}

@@ -1,6 +1,6 @@
 // What the debrief found, in lists: a click on a line shows that stretch in the chart.
 import { html, useState } from '../dom.js';
-import { duration, fixed, percent, timeOfDay } from '../format.js';
+import { duration, fixed, percent } from '../format.js';
 import { t, wordFor } from '../text.js';
 import { useStore } from '../store.js';
 import { channelName } from './lane.js';
@@ -9,6 +9,7 @@ const TABS = ['phases', 'turns', 'legs', 'data', 'doubts'];
 
 export function Findings({ boat, pieces, view }) {
   const [tab, setTab] = useState('phases');
+  useStore(view.clock);
   const counts = { phases: boat.phases.length, turns: boat.turns.length, legs: boat.legs.length, data: boat.quality.channels.length, doubts: boat.caveats.length };
   const move = (event) => {
     const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
@@ -55,7 +56,7 @@ function Phases({ boat, pieces, view }) {
         <th class="n">${t('web.debrief.difference')}</th></tr></thead>
       <tbody>${phases.map((piece) => html`
         <${Line} key=${piece.from} piece=${piece} view=${view}>
-          <td>${timeOfDay(piece.from)}</td><td>${kindOf(piece.record)} ${sideOf(piece.record.tack)}</td>
+          <td>${view.clock.timeOfDay(piece.from)}</td><td>${kindOf(piece.record)} ${sideOf(piece.record.tack)}</td>
           <td class="n">${duration(piece.record.duration_s)}</td><td class="n">${fixed(piece.record.tws_kn)}</td>
           <td class="n">${fixed(piece.record.twa_deg, 0)}\u00b0</td><td class="n">${fixed(piece.record.boat_speed_kn)}</td>
           <td class="n"><${Difference} record=${piece.record} /></td>
@@ -82,7 +83,7 @@ function Turns({ pieces, view }) {
         <th class="n">${t('web.debrief.lost_m')}</th></tr></thead>
       <tbody>${turns.map((piece) => html`
         <${Line} key=${piece.from} piece=${piece} view=${view}>
-          <td>${timeOfDay(piece.from)}</td><td>${kindOf(piece.record)} ${t('web.debrief.from_side', { side: sideOf(piece.record.entry_tack) })}</td>
+          <td>${view.clock.timeOfDay(piece.from)}</td><td>${kindOf(piece.record)} ${t('web.debrief.from_side', { side: sideOf(piece.record.entry_tack) })}</td>
           <td class="n">${duration(piece.record.duration_s)}</td><td class="n">${fixed(piece.record.entry_speed_kn)}</td>
           <td class="n">${fixed(piece.record.minimum_speed_kn)}</td><td class="n">${fixed(piece.record.exit_speed_kn)}</td>
           <td class="n">${fixed(piece.record.lost_m, 0)}${piece.record.vmg_came_back === false ? '+' : ''}</td>
@@ -104,7 +105,7 @@ function Legs({ boat, pieces, view }) {
         const account = boat.ledger.find((one) => one.leg === piece.record.leg);
         return html`
           <${Line} key=${piece.from} piece=${piece} view=${view}>
-            <td>${timeOfDay(piece.from)}</td><td>${kindOf(piece.record)}</td><td class="n">${duration(piece.record.duration_s)}</td>
+            <td>${view.clock.timeOfDay(piece.from)}</td><td>${kindOf(piece.record)}</td><td class="n">${duration(piece.record.duration_s)}</td>
             <td class="n"><b>${account ? fixed(account.total_s) : '\u2013'}</b></td>
             <td><dl class="account">${account?.lines.map((line) => html`<div><dt>${wordFor(`web.cause.${line.cause}`, line.cause)}</dt><dd>${fixed(line.loss_s)}</dd></div>`)}</dl></td>
           <//>`;

@@ -4,7 +4,7 @@ import { html, useEffect, useLayoutEffect, useRef } from '../dom.js';
 import { useStore } from '../store.js';
 import { t, wordFor } from '../text.js';
 import { valueAt } from './columns.js';
-import { TIME_SPACE, TIME_STEPS } from './timeaxis.js';
+import { timeMarks } from './timeaxis.js';
 import { tick, unitOf, written } from './units.js';
 
 export const LEFT = 54;
@@ -25,7 +25,8 @@ export function Lane({ lane, data, view, pieces, width, height }) {
   const plot = useRef(null);
   const shown = useRef(null);
   const { from, to } = useStore(view);
-  shown.current = { from, to, pieces };
+  const { utc } = useStore(view.clock);
+  shown.current = { from, to, pieces, clock: view.clock };
 
   const names = lane.channels.map((channel) => channel.path).join('\n');
   useLayoutEffect(() => {
@@ -36,7 +37,7 @@ export function Lane({ lane, data, view, pieces, width, height }) {
   useEffect(() => {
     if (data) plot.current.setData(aligned(lane, data), false);
     plot.current.setScale('x', { min: from, max: to });
-  }, [data, from, to, names]);
+  }, [data, from, to, utc, names]);
 
   return html`
     <section class="lane-box" data-lane=${lane.name}>
@@ -117,7 +118,8 @@ function options(lane, width, height, shown) {
     },
     axes: [
       {
-        size: 0, show: true, stroke: INK, grid: { stroke: RULE, width: 1 }, ticks: { show: false }, incrs: TIME_STEPS, space: TIME_SPACE,
+        size: 0, show: true, stroke: INK, grid: { stroke: RULE, width: 1 }, ticks: { show: false },
+        splits: (u) => timeMarks(shown.current.from, shown.current.to, u.width - LEFT - RIGHT, shown.current.clock).marks,
         values: (u, splits) => splits.map(() => ''),
       },
       {

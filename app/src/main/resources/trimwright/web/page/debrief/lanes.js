@@ -1,7 +1,6 @@
 // The stack of lanes with one cursor through all of them.
 import { html, useEffect, useRef } from '../dom.js';
 import { useStore } from '../store.js';
-import { timeOfDay } from '../format.js';
 import { t } from '../text.js';
 import { useSize } from '../hooks.js';
 import { bindGestures } from './gestures.js';
@@ -31,6 +30,7 @@ export function Lanes({ base, reference, lanes, view, pieces }) {
 /** One line through all lanes, with the time at its foot. */
 function Cursor({ view, width, height }) {
   const { from, to, cursor } = useStore(view);
+  useStore(view.clock);
   const line = useRef(null);
   const shown = cursor !== null && cursor >= from && cursor <= to;
   const x = shown ? LEFT + ((cursor - from) / (to - from)) * (width - LEFT - RIGHT) : 0;
@@ -39,5 +39,5 @@ function Cursor({ view, width, height }) {
     line.current.style.transform = `translateX(${x.toFixed(1)}px)`;
     line.current.style.height = `${height}px`;
   }, [x, shown, height]);
-  return shown && html`<div class="cursor" ref=${line}><span class=${x > width - 90 ? 'left' : ''}>${timeOfDay(cursor)}</span></div>`;
+  return shown && html`<div class="cursor" ref=${line}><span class=${x > width - 90 ? 'left' : ''}>${view.clock.timeOfDay(cursor)}</span></div>`;
 }

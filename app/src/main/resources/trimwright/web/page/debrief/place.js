@@ -3,7 +3,8 @@ import { html, useMemo, useState } from '../dom.js';
 import { choose, follow } from '../address.js';
 import { getJson, query } from '../api.js';
 import { useStore } from '../store.js';
-import { duration, timeOfDay } from '../format.js';
+import { createClock, secondsOf } from '../clock.js';
+import { duration } from '../format.js';
 import { t, wordFor } from '../text.js';
 import { useAnswer } from '../hooks.js';
 import { Fault, Waiting } from '../shell.js';
@@ -32,7 +33,7 @@ export function Place({ item, choice }) {
   const references = referencesOf(boats.value);
   const reference = references.find((one) => one.boat === choice.boat && one.wing === choice.wing) ?? lastReference(references);
   const boat = session.value.boats.find((one) => one.boat === choice.of) ?? session.value.boats[0];
-  return html`<${Session} key=${`${session.value.id} ${boat.boat}`} session=${session.value} boat=${boat.boat} references=${references} reference=${reference} />`;
+  return html`<${Session} key=${`${session.value.session} ${boat.boat}`} session=${session.value} boat=${boat.boat} references=${references} reference=${reference} />`;
 }
 
 function NoSession() {
@@ -41,10 +42,10 @@ function NoSession() {
 }
 
 function Session({ session, boat, references, reference }) {
-  const base = `/api/sessions/${encodeURIComponent(session.id)}/boats/${encodeURIComponent(boat)}`;
-  const view = useMemo(() => createView(session.start_s, session.end_s), [base]);
+  const base = `/api/sessions/${encodeURIComponent(session.session)}/boats/${encodeURIComponent(boat)}`;
+  const view = useMemo(() => createView(secondsOf(session.start_utc), secondsOf(session.end_utc), createClock(session)), [base]);
   const against = { boat: reference.boat, wing: reference.wing };
-  const { report, work, fault } = useReport(session.id, against);
+  const { report, work, fault } = useReport(session.session, against);
   const found = report?.boats.find((one) => one.boat === boat) ?? null;
   const pieces = useMemo(() => (found ? piecesOf(report, found) : NO_PIECES), [found]);
   // Asked again when the debrief is made: it adds channels of its own.
@@ -103,16 +104,18 @@ function ReferencePicker({ references, reference }) {
 
 function Head({ session, boat, view, channels, chosen, setPicked, references, reference }) {
   const { from, to } = useStore(view);
+  useStore(view.clock);
   const whole = from <= view.whole.from && to >= view.whole.to;
   return html`
     <div class="bar">
-      <h1>${session.id}</h1>
+      <h1>${session.session}</h1>
       ${session.boats.length > 1
         ? html`<label class="field">${t('web.debrief.boat')}
             <select value=${boat} onChange=${(e) => choose({ of: e.target.value })}>${session.boats.map((one) => html`<option value=${one.boat}>${one.boat}</option>`)}</select></label>`
         : html`<span>${boat}</span>`}
       <${ReferencePicker} references=${references} reference=${reference} />
-      <output class="window-shown">${timeOfDay(from)} \u2013 ${timeOfDay(to)} ${t('web.library.utc')} (${duration(to - from)})</output>
+      <output class="window-shown">${view.clock.timeOfDay(from)} \u2013 ${view.clock.timeOfDay(to)} <span title=${view.clock.how()}>${view.clock.name()}</span> (${duration(to - from)})</output>
+      ${view.clock.hasLocal && html`<button aria-pressed=${view.clock.get().utc ? 'true' : 'false'} onClick=${view.clock.turn}>${t('web.clock.utc')}</button>`}
       <button onClick=${view.all} disabled=${whole}>${t('web.debrief.whole')}</button>
       <span class="grow"></span>
       <${ChannelPicker} channels=${channels} chosen=${chosen} setPicked=${setPicked} />

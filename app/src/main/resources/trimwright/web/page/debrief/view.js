@@ -3,8 +3,11 @@ import { createStore } from '../store.js';
 
 const SHORTEST = 4;
 
-/** A view of a session from start to end, in seconds since 1970. */
-export function createView(start, end) {
+/**
+ * A view of a session from start to end, in seconds since 1970.
+ * @param {any} clock how its times of day are written
+ */
+export function createView(start, end, clock) {
   const whole = { from: start, to: Math.max(end, start + SHORTEST) };
   const store = createStore({ ...whole, cursor: null, piece: null });
 
@@ -19,6 +22,7 @@ export function createView(start, end) {
   return {
     ...store,
     whole,
+    clock,
     show,
     all: () => store.set({ ...whole, piece: null }),
     /** Moves by a share of what is shown. */
