@@ -87,7 +87,8 @@ public final class LibraryWriter implements AutoCloseable {
      * @param bytes opened once, when the copy is made
      * @param zone in which its times are written, or null where it does not say
      */
-    public record RawSource(SourceInfo info, Opener bytes, @Nullable ZoneId zone) {}
+    public record RawSource(
+            SourceInfo info, Opener bytes, @Nullable ZoneId zone) {}
 
     /** Opens the bytes of a source. */
     public interface Opener {
@@ -170,9 +171,8 @@ public final class LibraryWriter implements AutoCloseable {
                 .max()
                 .orElseThrow();
         Instant begin = Instant.ofEpochSecond(0, start);
-        UtcOffset offset = before.offset().from() == UtcOffset.From.NONE
-                ? offset(begin, tracks, sources)
-                : before.offset();
+        UtcOffset offset =
+                before.offset().from() == UtcOffset.From.NONE ? offset(begin, tracks, sources) : before.offset();
         return new SessionInfo(before.id(), begin, Instant.ofEpochSecond(0, end), offset, boats, infos);
     }
 

@@ -23,9 +23,7 @@ public final class SessionsDocument {
     /** One session of the list, for other documents too. */
     public static void write(SessionInfo session, ObjectNode node) {
         SessionJson.times(session, node);
-        node.put(
-                "duration_s",
-                Duration.between(session.start(), session.end()).toNanos() / 1e9);
+        node.put("duration_s", Duration.between(session.start(), session.end()).toNanos() / 1e9);
         ArrayNode boats = node.putArray("boats");
         for (BoatInfo boat : session.boats()) {
             ArrayNode channels = boats.addObject().put("boat", boat.boat()).putArray("channels");

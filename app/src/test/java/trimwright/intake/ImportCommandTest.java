@@ -52,7 +52,8 @@ class ImportCommandTest {
         Path log = write("dunlin.nmea", log(0, 30));
         CliRun run = imported(log.toString(), "--boat-name", "Dunlin");
         assertEquals(0, run.exit(), run.err());
-        assertEquals("2026-05-11-dunlin: 0 min 29 s from 2026-05-11 03:00:00 UTC-09:00, 1 boat(s): Dunlin\n", run.out());
+        assertEquals(
+                "2026-05-11-dunlin: 0 min 29 s from 2026-05-11 03:00:00 UTC-09:00, 1 boat(s): Dunlin\n", run.out());
         assertTrue(run.err().contains("60 lines, 60 with values"), run.err());
         CliRun list = CliRun.in(home, "sessions", "--json");
         JsonNode session = json(list.out()).path("sessions").path(0);

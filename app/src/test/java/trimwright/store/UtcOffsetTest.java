@@ -25,8 +25,12 @@ class UtcOffsetTest {
         ZoneId madrid = ZoneId.of("Europe/Madrid");
         assertEquals(new UtcOffset(3600, UtcOffset.From.LOG), UtcOffset.of(madrid, WINTER));
         assertEquals(new UtcOffset(7200, UtcOffset.From.LOG), UtcOffset.of(madrid, SUMMER));
-        assertEquals("UTC+05:45", UtcOffset.of(ZoneOffset.ofHoursMinutes(5, 45), WINTER).name());
-        assertEquals("UTC-03:30", UtcOffset.of(ZoneOffset.ofHoursMinutes(-3, -30), WINTER).name());
+        assertEquals(
+                "UTC+05:45",
+                UtcOffset.of(ZoneOffset.ofHoursMinutes(5, 45), WINTER).name());
+        assertEquals(
+                "UTC-03:30",
+                UtcOffset.of(ZoneOffset.ofHoursMinutes(-3, -30), WINTER).name());
     }
 
     @Test
