@@ -1,6 +1,7 @@
 package trimwright.coursefile;
 
 import java.util.List;
+import java.util.Set;
 import trimwright.keyfile.Key;
 import trimwright.keyfile.KeyTable;
 
@@ -24,22 +25,18 @@ public final class CourseKeys {
                     longitude("finish.port_lon_deg"),
                     latitude("finish.starboard_lat_deg", "its right end"),
                     longitude("finish.starboard_lon_deg"),
-                    Key.text("mark[].id", "name in the order").orAbsent(),
-                    latitude("mark[].lat_deg", "where it lies, WGS 84, north positive")
-                            .orAbsent(),
-                    longitude("mark[].lon_deg").orAbsent(),
-                    Key.text("mark[].leave", "side of the boat on which it is left: port or starboard")
-                            .orAbsent(),
-                    Key.text("gate[].id", "name in the order; a boat passes between its marks and rounds either")
-                            .orAbsent(),
-                    latitude("gate[].port_lat_deg", "left mark for a boat that comes to the gate")
-                            .orAbsent(),
-                    longitude("gate[].port_lon_deg").orAbsent(),
-                    latitude("gate[].starboard_lat_deg", "its right mark").orAbsent(),
-                    longitude("gate[].starboard_lon_deg").orAbsent(),
-                    latitude("boundary[].lat_deg", "corner of the area that must not be left, in order round it")
-                            .orAbsent(),
-                    longitude("boundary[].lon_deg").orAbsent()));
+                    Key.text("mark[].id", "name in the order"),
+                    latitude("mark[].lat_deg", "where it lies, WGS 84, north positive"),
+                    longitude("mark[].lon_deg"),
+                    Key.text("mark[].leave", "side of the boat on which it is left: port or starboard"),
+                    Key.text("gate[].id", "name in the order; a boat passes between its marks and rounds either"),
+                    latitude("gate[].port_lat_deg", "left mark for a boat that comes to the gate"),
+                    longitude("gate[].port_lon_deg"),
+                    latitude("gate[].starboard_lat_deg", "its right mark"),
+                    longitude("gate[].starboard_lon_deg"),
+                    latitude("boundary[].lat_deg", "corner of the area that must not be left, in order round it"),
+                    longitude("boundary[].lon_deg")),
+            Set.of("mark[]", "gate[]", "boundary[]"));
 
     private CourseKeys() {}
 

@@ -1,6 +1,6 @@
 /**
  * The course as a file, {@code course/1}. {@link trimwright.coursefile.CourseKeys} lists its keys,
- * {@link trimwright.coursefile.CourseText} writes it.
+ * {@link trimwright.coursefile.CourseFiles} reads and checks it, {@link trimwright.coursefile.CourseText} writes it.
  */
 @NullMarked
 package trimwright.coursefile;

@@ -14,12 +14,23 @@ import org.jspecify.annotations.Nullable;
  */
 public final class KeyTable {
     private final String schema;
+    private final Set<String> optional;
     private final Map<String, Key> byPath = new LinkedHashMap<>();
     private final Set<String> tables = new LinkedHashSet<>();
 
     /** Keys of the files that begin with {@code schema = "..."}. */
     public KeyTable(String schema, List<Key> keys) {
+        this(schema, keys, Set.of());
+    }
+
+    /**
+     * The same, where some tables may be left out whole.
+     *
+     * @param optional paths of tables that a file need not have, though their rows have keys that are required
+     */
+    public KeyTable(String schema, List<Key> keys, Set<String> optional) {
         this.schema = schema;
+        this.optional = Set.copyOf(optional);
         add(Key.text("schema", "kind and version of this file: \"" + schema + "\""));
         keys.forEach(this::add);
     }
@@ -77,9 +88,10 @@ public final class KeyTable {
                 .toList();
     }
 
-    /** Whether a file must have that table: some key in it or below is required. */
+    /** Whether a file must have that table: some key in it or below is required, and it may not be left out whole. */
     public boolean isRequired(String table) {
-        return byPath.values().stream()
+        return !optional.contains(table)
+                && byPath.values().stream()
                 .anyMatch(key ->
                         key.presence() == Key.Presence.REQUIRED && key.path().startsWith(table + "."));
     }

@@ -23,7 +23,7 @@ class AppArchitectureTest {
             Map.entry("coursefile", Set.of("text", "keyfile")),
             Map.entry("raceday", Set.of("text", "keyfile", "boatfile", "coursefile", "prepare")),
             Map.entry("store", Set.of("text")),
-            Map.entry("intake", Set.of("text", "keyfile", "store")),
+            Map.entry("intake", Set.of("text", "keyfile", "coursefile", "store")),
             Map.entry("prepare", Set.of("text", "boatfile")),
             Map.entry("debrief", Set.of("text", "boatfile", "store", "prepare")),
             Map.entry("web", Set.of("text", "keyfile", "boatfile", "store", "prepare", "debrief")),

@@ -34,7 +34,8 @@ class FormatsDocTest {
                 case FLAG -> "true or false";
                 case TEXT -> "text";
             };
-            String needed = key.presence() == Key.Presence.REQUIRED ? "yes" : "no";
+            boolean inRow = !key.table().isEmpty() && !keys.isRequired(key.table());
+            String needed = key.presence() != Key.Presence.REQUIRED ? "no" : inRow ? "in each row" : "yes";
             table.append(
                     String.format(Locale.ROOT, "| `%s` | %s | %s | %s |%n", key.path(), what, needed, key.meaning()));
         }
