@@ -141,9 +141,12 @@ final class CourseLoader {
         for (int i = 0; i < course.order().size(); i++) {
             PlanePoint at = middle(plane, course.order().get(i));
             if (!(at.distanceTo(start.middle()) < FURTHEST)) {
-                faults.add(file.fault("order", Texts.of("course.far", course.order().get(i).id(), FURTHEST / 1000)));
+                faults.add(file.fault(
+                        "order", Texts.of("course.far", course.order().get(i).id(), FURTHEST / 1000)));
             } else if (course.order().get(i) instanceof Gate gate
-                    && line(plane, new Line(gate.portMark(), gate.starboardMark())).ahead(before) > 0) {
+                    && line(plane, new Line(gate.portMark(), gate.starboardMark()))
+                                    .ahead(before)
+                            > 0) {
                 faults.add(file.fault("order", Texts.of("course.exchanged_gate", gate.id())));
             }
             before = at;

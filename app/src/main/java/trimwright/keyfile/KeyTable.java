@@ -92,7 +92,7 @@ public final class KeyTable {
     public boolean isRequired(String table) {
         return !optional.contains(table)
                 && byPath.values().stream()
-                .anyMatch(key ->
-                        key.presence() == Key.Presence.REQUIRED && key.path().startsWith(table + "."));
+                        .anyMatch(key -> key.presence() == Key.Presence.REQUIRED
+                                && key.path().startsWith(table + "."));
     }
 }

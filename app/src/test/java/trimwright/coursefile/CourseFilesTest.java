@@ -57,7 +57,8 @@ class CourseFilesTest {
     }
 
     private static String faultOf(String toml) {
-        return String.valueOf(assertThrows(UserInputException.class, () -> parse(toml)).getMessage());
+        return String.valueOf(
+                assertThrows(UserInputException.class, () -> parse(toml)).getMessage());
     }
 
     @Test
@@ -66,7 +67,8 @@ class CourseFilesTest {
         assertEquals("Race 1", course.name());
         // 2026-06-12T13:00:00.5Z: 20616 days of 86400 s and 13 h.
         assertEquals((20616L * 86400 + 13 * 3600) * 1_000_000_000L + 500_000_000L, course.gunNanos());
-        assertEquals(List.of("top", "wing"), course.order().stream().map(w -> w.id()).toList());
+        assertEquals(
+                List.of("top", "wing"), course.order().stream().map(w -> w.id()).toList());
         Gate top = (Gate) course.order().get(0);
         assertEquals(Math.toRadians(-41.502), top.portMark().longitude(), 1e-12);
         assertEquals(Math.toRadians(31.22), top.starboardMark().latitude(), 1e-12);
@@ -89,8 +91,7 @@ class CourseFilesTest {
 
     @Test
     void allFaultsComeAtOnce() {
-        String text = faultOf(GOOD.replace("\"starboard\"", "\"left\"")
-                .replace("top, wing", "topp,wing"));
+        String text = faultOf(GOOD.replace("\"starboard\"", "\"left\"").replace("top, wing", "topp,wing"));
         assertEquals(2, text.lines().count(), text);
         assertTrue(text.contains("order: no mark or gate is called \"topp\"; maybe \"top\""), text);
     }
@@ -127,9 +128,13 @@ class CourseFilesTest {
     void whatIsWrittenIsReadBack() {
         Course course = parse(GOOD);
         Course again = parse(CourseText.of(course));
-        assertEquals(course.order().stream().map(w -> w.id()).toList(), again.order().stream().map(w -> w.id()).toList());
+        assertEquals(
+                course.order().stream().map(w -> w.id()).toList(),
+                again.order().stream().map(w -> w.id()).toList());
         assertEquals(course.gunNanos(), again.gunNanos());
-        assertEquals(course.boundary().get(2).latitude(), again.boundary().get(2).latitude(), 1e-9);
-        assertEquals(course.start().portEnd().longitude(), again.start().portEnd().longitude(), 1e-9);
+        assertEquals(
+                course.boundary().get(2).latitude(), again.boundary().get(2).latitude(), 1e-9);
+        assertEquals(
+                course.start().portEnd().longitude(), again.start().portEnd().longitude(), 1e-9);
     }
 }
