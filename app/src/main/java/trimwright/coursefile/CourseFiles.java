@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import trimwright.course.Course;
 import trimwright.keyfile.Fault;
 import trimwright.keyfile.KeyFile;
@@ -49,7 +48,7 @@ public final class CourseFiles {
     public static Course parse(byte[] toml, String name) {
         KeyFile file = KeyFile.read(new String(toml, StandardCharsets.UTF_8), CourseKeys.TABLE, key -> null);
         CourseLoader loader = new CourseLoader(file.values());
-        @Nullable Course course = file.faults().isEmpty() ? loader.load() : null;
+        Course course = file.faults().isEmpty() ? loader.load() : null;
         if (course == null) {
             List<Fault> faults = file.faults().isEmpty() ? loader.faults() : file.faults();
             throw new UserInputException(faults.stream()

@@ -96,15 +96,14 @@ final class CourseLoader {
 
     private Rounding rounding(Values row) {
         String text = row.getText("leave");
-        switch (text) {
-            case "port":
-                return Rounding.PORT;
-            case "starboard":
-                return Rounding.STARBOARD;
-            default:
+        return switch (text) {
+            case "port" -> Rounding.PORT;
+            case "starboard" -> Rounding.STARBOARD;
+            default -> {
                 faults.add(row.fault("leave", Texts.of("course.rounding", text)));
-                return Rounding.PORT;
-        }
+                yield Rounding.PORT;
+            }
+        };
     }
 
     private void add(Map<String, Waypoint> points, Values row, Waypoint point) {
