@@ -24,6 +24,7 @@ import trimwright.cli.SessionsCommand;
 import trimwright.cli.TargetsCommand;
 import trimwright.cli.WhereCommand;
 import trimwright.cli.WingCommand;
+import trimwright.prepare.BookCache;
 import trimwright.prepare.TargetBooks;
 
 /** Wiring of the program: the only place where parts are put together. */
@@ -44,7 +45,8 @@ public final class Main {
             PrintStream out, PrintStream err, ProgressStyle style, Map<String, String> environment) {
         Console console = new Console(out, err, style);
         Folders folders = Folders.from(environment, Path.of(System.getProperty("user.home")));
-        return new CommandRunner(commands(console, folders, new TargetBooks()), console);
+        TargetBooks books = new TargetBooks(new BookCache(folders.cache().resolve("targets"), console::note));
+        return new CommandRunner(commands(console, folders, books), console);
     }
 
     private static List<Callable<Integer>> commands(Console console, Folders folders, TargetBooks books) {

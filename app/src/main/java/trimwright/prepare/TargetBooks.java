@@ -2,15 +2,27 @@ package trimwright.prepare;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
 
-/** Target books made while the program runs: who asks for the same one again finds it made. */
+/** Target books made while the program runs or before: who asks for the same one again finds it made. */
 public final class TargetBooks {
     /** Chosen: two boats with two wings, before and after a change. */
     private static final int KEPT = 8;
 
     private final Map<TargetRequest, TargetBook> books = new LinkedHashMap<>(16, 0.75f, true);
+    private final @Nullable BookCache cache;
+
+    /** Books of this run only. */
+    public TargetBooks() {
+        this(null);
+    }
+
+    /** @param cache of books from earlier runs, null for none */
+    public TargetBooks(@Nullable BookCache cache) {
+        this.cache = cache;
+    }
 
     /** The book that is asked for. One is computed at a time, since it uses all processors. */
     public synchronized TargetBook of(TargetRequest request, Progress progress) throws InterruptedException {
@@ -18,11 +30,17 @@ public final class TargetBooks {
         if (known != null) {
             return known;
         }
-        TargetBook made = TargetRun.of(request, progress);
-        books.put(request, made);
+        TargetBook book = cache == null ? null : cache.find(request);
+        if (book == null) {
+            book = TargetRun.of(request, progress);
+            if (cache != null) {
+                cache.keep(request, book);
+            }
+        }
+        books.put(request, book);
         if (books.size() > KEPT) {
             books.remove(books.keySet().iterator().next());
         }
-        return made;
+        return book;
     }
 }

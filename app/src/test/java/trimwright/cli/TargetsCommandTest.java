@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,6 +33,10 @@ class TargetsCommandTest {
     Path home;
 
     private CliRun targets(String... more) {
+        return targetsIn(home, more);
+    }
+
+    private static CliRun targetsIn(Path home, String... more) {
         List<String> args = new java.util.ArrayList<>(List.of("targets", "--boat", "whimbrel14", "--wing", "tall"));
         args.addAll(List.of(more));
         return CliRun.in(home, args.toArray(String[]::new));
@@ -117,6 +124,20 @@ class TargetsCommandTest {
         Set<Integer> widths = new TreeSet<>();
         lines.forEach(line -> widths.add(line.replaceAll("\"[^\"]*\"", "").split(",", -1).length));
         assertEquals(1, widths.size(), csv.out());
+    }
+
+    @Test
+    void fromTheCacheItSaysTheSameAsFresh(@TempDir Path other) throws IOException {
+        List<String> asked = List.of("--tws", "14", "--twa", "60:110:25");
+        String[] json = Stream.concat(asked.stream(), Stream.of("--json")).toArray(String[]::new);
+        String[] csv = Stream.concat(asked.stream(), Stream.of("--csv")).toArray(String[]::new);
+        String freshJson = targetsIn(home, json).out();
+        String freshCsv = targetsIn(other, csv).out();
+        assertEquals(freshJson, targetsIn(home, json).out());
+        assertEquals(freshCsv, targetsIn(home, csv).out());
+        try (Stream<Path> files = Files.list(home.resolve("cache").resolve("targets"))) {
+            assertEquals(1, files.count(), "one book for both forms");
+        }
     }
 
     @Test

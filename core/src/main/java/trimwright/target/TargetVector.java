@@ -2,8 +2,8 @@ package trimwright.target;
 
 import java.util.Set;
 
-/** A target's numbers as one row, so that all of them are interpolated alike. */
-final class TargetVector {
+/** A target's numbers (SI) as one row, so that all of them are interpolated, written and read alike. */
+public final class TargetVector {
     /** How many numbers a row has; the last is the true wind angle. */
     static final int SIZE = 29;
 
@@ -11,7 +11,8 @@ final class TargetVector {
 
     private TargetVector() {}
 
-    static double[] of(TargetPoint point) {
+    /** The row of a solved point. */
+    public static double[] of(TargetPoint point) {
         Target t = point.getTarget();
         TrimSetting trim = t.trim();
         TrimBands bands = t.bands();
@@ -54,7 +55,8 @@ final class TargetVector {
         return v[ANGLE];
     }
 
-    static Target toTarget(double[] v, Set<TargetLimit> limits, Set<TargetCaveat> caveats) {
+    /** The target of a row; its limits and caveats are not numbers and stand beside it. */
+    public static Target toTarget(double[] v, Set<TargetLimit> limits, Set<TargetCaveat> caveats) {
         return new Target(
                 v[0],
                 v[1],
