@@ -39,8 +39,16 @@ final class BookBytes {
             out.writeUTF(book.boat());
             out.writeUTF(book.wing());
             out.writeUTF(book.modelVersion());
-            writeRow(out, book.grid().winds().stream().mapToDouble(Double::doubleValue).toArray());
-            writeRow(out, book.grid().angles().stream().mapToDouble(Double::doubleValue).toArray());
+            writeRow(
+                    out,
+                    book.grid().winds().stream()
+                            .mapToDouble(Double::doubleValue)
+                            .toArray());
+            writeRow(
+                    out,
+                    book.grid().angles().stream()
+                            .mapToDouble(Double::doubleValue)
+                            .toArray());
             out.writeInt(book.points().size());
             for (TargetPoint point : book.points()) {
                 write(out, point);

@@ -24,7 +24,10 @@ final class BookKey {
         rest.append(request.grid().winds()).append('\n');
         rest.append(request.grid().angles()).append('\n');
         for (Map.Entry<Variable, Double> held : new TreeMap<>(request.held()).entrySet()) {
-            rest.append(held.getKey().name()).append('=').append(held.getValue()).append('\n');
+            rest.append(held.getKey().name())
+                    .append('=')
+                    .append(held.getValue())
+                    .append('\n');
         }
         rest.append(request.boat().text());
         digest.update(rest.toString().getBytes(StandardCharsets.UTF_8));

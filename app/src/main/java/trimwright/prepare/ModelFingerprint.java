@@ -33,8 +33,7 @@ final class ModelFingerprint {
             if (sums == null) {
                 return false;
             }
-            sums.forEach(
-                    (name, sum) -> digest.update((name + " " + sum + "\n").getBytes(StandardCharsets.UTF_8)));
+            sums.forEach((name, sum) -> digest.update((name + " " + sum + "\n").getBytes(StandardCharsets.UTF_8)));
         }
         return true;
     }
@@ -68,8 +67,8 @@ final class ModelFingerprint {
     private static Map<String, Long> sumsInFolder(Path folder) throws IOException {
         Map<String, Long> sums = new TreeMap<>();
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".class"))
-                    .toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".class")).toList()) {
                 CRC32 sum = new CRC32();
                 sum.update(Files.readAllBytes(file));
                 sums.put(folder.relativize(file).toString(), sum.getValue());

@@ -109,7 +109,9 @@ class BookCacheTest {
         assertEquals(30, files(folder).size());
         assertNotNull(cache.find(request));
         assertNotEquals(
-                true, files(folder).stream().anyMatch(file -> file.getFileName().toString().equals("old10.book")));
+                true,
+                files(folder).stream()
+                        .anyMatch(file -> file.getFileName().toString().equals("old10.book")));
     }
 
     @Test
