@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import trimwright.target.TargetBook;
 import trimwright.track.Channel;
 import trimwright.track.ChannelGroup;
 import trimwright.wind.Quantity;
@@ -33,13 +35,21 @@ public final class DebriefSeries {
                 .toList();
     }
 
-    /** All of them as one group of channels. */
-    public static ChannelGroup of(WindTrack track) {
+    /**
+     * All of them as one group of channels.
+     *
+     * @param book the targets that the boat was held against, or null: then there is no target speed
+     */
+    public static ChannelGroup of(BoatDebrief boat, @Nullable TargetBook book) {
+        WindTrack track = boat.wind();
         List<Channel> channels = new ArrayList<>();
         for (Quantity quantity : Quantity.values()) {
             if (track.has(quantity)) {
                 channels.add(Channel.of(nameOf(quantity), track.toArray(quantity)));
             }
+        }
+        if (book != null) {
+            channels.add(TargetSpeeds.of(boat, book));
         }
         return new ChannelGroup("debrief", times(track.clock()), channels);
     }

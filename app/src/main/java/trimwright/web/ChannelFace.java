@@ -3,6 +3,7 @@ package trimwright.web;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import trimwright.debrief.TargetSpeeds;
 import trimwright.track.Paths;
 import trimwright.units.Units;
 
@@ -59,7 +60,7 @@ record ChannelFace(String lane, String unit, Turn turn) {
         know("wind_speed", "kn", Turn.NONE, "debrief.tws", "debrief.raw_tws");
         know("wind_angle", "deg", Turn.SIGNED, "debrief.twa", "debrief.course_twa");
         know("direction", "deg", Turn.COMPASS, "debrief.twd", "debrief.raw_twd");
-        know("speed", "kn", Turn.NONE, "debrief.vmg");
+        know("speed", "kn", Turn.NONE, "debrief.vmg", TargetSpeeds.PATH);
         know("surroundings", "deg_c", Turn.NONE, Paths.AIR_TEMPERATURE, Paths.WATER_TEMPERATURE);
         know("surroundings", "hpa", Turn.NONE, Paths.AIR_PRESSURE);
     }

@@ -14,6 +14,7 @@ import trimwright.track.ChannelGroup;
 final class ChartTrack {
     private final Map<String, Supplier<ChartChannel>> sources = new LinkedHashMap<>();
     private final Map<String, ChartChannel> ready = new ConcurrentHashMap<>();
+    private final Map<String, ChartMarks> marks = new LinkedHashMap<>();
     private final TrackLine line;
 
     ChartTrack(BoatTrack track) {
@@ -21,6 +22,7 @@ final class ChartTrack {
         for (ChannelGroup group : track.groups()) {
             for (Channel channel : group.channels()) {
                 sources.put(channel.path(), () -> ChartChannel.of(group, channel));
+                marks.put(channel.path(), ChartMarks.of(group, channel));
             }
         }
     }
@@ -34,6 +36,12 @@ final class ChartTrack {
     ChartChannel find(String path) {
         Supplier<ChartChannel> source = sources.get(path);
         return source == null ? null : ready.computeIfAbsent(path, key -> source.get());
+    }
+
+    /** Samples of a channel that speak against themselves; null where there is no such channel. */
+    @Nullable
+    ChartMarks findMarks(String path) {
+        return marks.get(path);
     }
 
     TrackLine line() {

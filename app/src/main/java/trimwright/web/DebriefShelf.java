@@ -77,7 +77,7 @@ final class DebriefShelf implements AutoCloseable {
         TargetBook book = file == null || wing == null ? null : targets.get(file, wing, progress);
         DebriefOptions options = new DebriefOptions(file == null ? null : file.boat(), book, WindOptions.DEFAULT);
         DebriefReport report = Debrief.of(sessions.load(session), options);
-        return new MadeDebrief(Json.bytes(DebriefJson.document(session.id(), file, wing, report)), report);
+        return new MadeDebrief(Json.bytes(DebriefJson.document(session.id(), file, wing, report)), report, book);
     }
 
     @Override

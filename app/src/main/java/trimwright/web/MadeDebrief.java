@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import trimwright.debrief.BoatDebrief;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefSeries;
+import trimwright.target.TargetBook;
 import trimwright.track.BoatTrack;
 
 /** A debrief as pages need it: its document, and the series of each boat for charts. */
@@ -14,10 +15,10 @@ final class MadeDebrief implements BackgroundWork.Result {
     private final byte[] document;
     private final Map<String, ChartTrack> series = new HashMap<>();
 
-    MadeDebrief(byte[] document, DebriefReport report) {
+    MadeDebrief(byte[] document, DebriefReport report, @Nullable TargetBook book) {
         this.document = document;
         for (BoatDebrief boat : report.boats()) {
-            BoatTrack track = new BoatTrack(boat.boat(), List.of(DebriefSeries.of(boat.wind())));
+            BoatTrack track = new BoatTrack(boat.boat(), List.of(DebriefSeries.of(boat, book)));
             series.put(boat.boat(), new ChartTrack(track));
         }
     }

@@ -35,6 +35,7 @@ final class SessionRoutes implements Routes {
         routes.get("/api/sessions/{session}/debrief", ctx -> debriefs.answer(ctx, session(ctx)));
         routes.get("/api/sessions/{session}/boats/{boat}/channels", this::sendChannels);
         routes.get("/api/sessions/{session}/boats/{boat}/chart", this::sendChart);
+        routes.get("/api/sessions/{session}/boats/{boat}/marked", this::sendMarked);
         routes.get("/api/sessions/{session}/boats/{boat}/track", this::sendTrack);
     }
 
@@ -94,6 +95,21 @@ final class SessionRoutes implements Routes {
             }
             columns.add(times);
             columns.add(values);
+        }
+        Columns.send(ctx, columns);
+    }
+
+    /** For each channel asked for, in that order: times (s since 1970) of samples left out, and why. */
+    private void sendMarked(Context ctx) {
+        ChartTrack track = track(ctx);
+        long from = nanos(ctx, "from");
+        long to = nanos(ctx, "to");
+        int buckets = (int) Query.numberOr(ctx, "buckets", 1, MOST_BUCKETS, 1000);
+        List<double[]> columns = new ArrayList<>();
+        for (String path : ctx.queryParams("channel")) {
+            ChartMarks marks = track.findMarks(path);
+            // What the debrief computed bears no marks.
+            columns.addAll(marks == null ? ChartMarks.NONE : marks.between(from, to, buckets));
         }
         Columns.send(ctx, columns);
     }

@@ -157,7 +157,7 @@ class DebriefTest {
     @Test
     void seriesHoldTheNumbersOfTheTrack() {
         BoatDebrief boat = debrief(day("Dunlin", 1)).boats().get(0);
-        ChannelGroup series = DebriefSeries.of(boat.wind());
+        ChannelGroup series = DebriefSeries.of(boat, null);
         assertEquals(boat.wind().size(), series.size());
         Channel tws = series.find("debrief.tws");
         assertNotNull(tws);

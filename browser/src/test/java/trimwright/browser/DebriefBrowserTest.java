@@ -129,6 +129,25 @@ class DebriefBrowserTest {
     }
 
     @Test
+    void samplesThatAreLeftOutStandInTheLaneAsShapeAndWordAndAreCounted() {
+        Page page = open(1280, 800);
+        Locator head = page.locator(".lane-box[data-lane=speed] .lane-head");
+        assertThat(head.locator(".left-out")).hasText(new String[] {"SOG: frozen", "SOG: jump"});
+        assertThat(head.locator(".left-out polygon")).hasCount(2);
+        assertThat(page.locator(".lane-box[data-lane=direction] .left-out")).hasCount(0);
+        Browser.keep(page, "debrief-left-out");
+        page.locator("#tab-data").click();
+        assertThat(page.locator(".findings tbody tr").filter(new Locator.FilterOptions().setHasText("SOG")))
+                .containsText(java.util.regex.Pattern.compile("3,000\\s+frozen\\s*1\\s+jump"));
+        page.locator(".lane-stack").focus();
+        for (int i = 0; i < 6; i++) {
+            page.keyboard().press("ArrowUp");
+        }
+        // The window is now in the middle of the day, where nothing was left out.
+        assertThat(head.locator(".left-out")).hasCount(0);
+    }
+
+    @Test
     void timesAreThoseOnBoardAndUtcIsOneClickAway() {
         Page page = open(1280, 800);
         Locator shown = page.locator(".window-shown");

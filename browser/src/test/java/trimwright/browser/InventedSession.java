@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +18,12 @@ import trimwright.track.BoatTrack;
 import trimwright.track.Channel;
 import trimwright.track.ChannelGroup;
 import trimwright.track.Paths;
+import trimwright.track.Quality;
 
-/** A long invented day in a library, written by the store itself: two boats, ten hours, five samples a second. */
+/**
+ * A long invented day in a library, written by the store itself: two boats, ten hours, five samples a second. In the
+ * second hour the speed of each stands frozen for ten minutes, and at the third hour's begin it jumps once.
+ */
 final class InventedSession {
     private static final int RATE = 5;
     private static final int HOURS = 10;
@@ -73,10 +78,17 @@ final class InventedSession {
                 "gnss",
                 times,
                 List.of(
-                        Channel.of(Paths.SOG, speed),
+                        new Channel(Paths.SOG, speed, marks(n)),
                         Channel.of(Paths.HEADING, heading),
                         Channel.of(Paths.LATITUDE, latitude),
                         Channel.of(Paths.LONGITUDE, longitude)));
         return new BoatTrack(boat, List.of(group));
+    }
+
+    private static byte[] marks(int n) {
+        byte[] marks = new byte[n];
+        Arrays.fill(marks, 3600 * RATE, (3600 + 600) * RATE, (byte) Quality.FROZEN.ordinal());
+        marks[7200 * RATE] = (byte) Quality.JUMP.ordinal();
+        return marks;
     }
 }

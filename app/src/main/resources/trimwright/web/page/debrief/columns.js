@@ -5,10 +5,12 @@ import { useStore } from '../store.js';
 
 const AROUND = 0.6;
 const WAIT_MILLIS = 60;
+/** Room for one mark of a doubtful sample (px). */
+const MARK_WIDTH = 9;
 
 /**
- * Columns of the given channels for what the view shows.
- * @returns {{paths: string[], times: Float64Array[], values: Float64Array[]}|null}
+ * Columns of the given channels for what the view shows, and which samples are left out of them.
+ * @returns {{paths: string[], times: Float64Array[], values: Float64Array[], marked: {times: Float64Array, kinds: Float64Array}[]}|null}
  */
 export function useColumns(base, reference, paths, view, width) {
   const { from, to } = useStore(view);
@@ -28,9 +30,18 @@ export function useColumns(base, reference, paths, view, width) {
       const last = Math.min(view.whole.to, to + AROUND * span);
       const buckets = Math.max(50, Math.round((width * (last - first)) / span));
       try {
-        const columns = await getColumns(`${base}/chart${query({ ...reference, from: first, to: last, buckets, channel: paths })}`, { signal: abort.signal });
+        const asked = { from: first, to: last, channel: paths };
+        const [columns, marked] = await Promise.all([
+          getColumns(`${base}/chart${query({ ...reference, ...asked, buckets })}`, { signal: abort.signal }),
+          getColumns(`${base}/marked${query({ ...asked, buckets: Math.max(20, Math.round(buckets / MARK_WIDTH)) })}`, { signal: abort.signal }),
+        ]);
         have.current = { wanted, base, from: first, to: last, width };
-        setData({ paths, times: paths.map((_, i) => columns[2 * i]), values: paths.map((_, i) => columns[2 * i + 1]) });
+        setData({
+          paths,
+          times: paths.map((_, i) => columns[2 * i]),
+          values: paths.map((_, i) => columns[2 * i + 1]),
+          marked: paths.map((_, i) => ({ times: marked[2 * i], kinds: marked[2 * i + 1] })),
+        });
       } catch (fault) {
         if (fault.name !== 'AbortError') throw fault;
       }

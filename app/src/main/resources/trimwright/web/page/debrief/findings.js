@@ -4,6 +4,7 @@ import { duration, fixed, percent } from '../format.js';
 import { t, wordFor } from '../text.js';
 import { useStore } from '../store.js';
 import { channelName } from './lane.js';
+import { MARKS, Reason } from './marks.js';
 
 const TABS = ['phases', 'turns', 'legs', 'data', 'doubts'];
 
@@ -113,8 +114,6 @@ function Legs({ boat, pieces, view }) {
     </table>`;
 }
 
-const MARKS = ['frozen', 'jump', 'out_of_range', 'time_repaired'];
-
 /** What is known of each channel. */
 function Data({ boat }) {
   return html`
@@ -124,7 +123,7 @@ function Data({ boat }) {
       <tbody>${[...boat.quality.channels].sort((a, b) => channelName(a.channel).localeCompare(channelName(b.channel), 'en')).map((one) => html`
         <tr><td class="wrap">${channelName(one.channel)}</td><td class="n">${fixed(one.rate_hz)}</td><td class="n">${percent(one.coverage_ratio)}</td>
           <td class="n">${one.gaps ? `${one.gaps}, ${duration(one.longest_gap_s)}` : '0'}</td>
-          <td class="wrap">${MARKS.filter((mark) => one[mark] > 0).map((mark) => `${wordFor(`debrief.mark.${mark}`, mark)} ${one[mark]}`).join(', ')}</td></tr>`)}</tbody>
+          <td class="wrap">${MARKS.filter(({ key }) => one[key] > 0).map((mark) => html`<span class="marked">${one[mark.key].toLocaleString('en-GB')} <${Reason} mark=${mark} /></span>`)}</td></tr>`)}</tbody>
     </table>
     <p class="quiet">${t('web.debrief.gaps_note')}</p>`;
 }

@@ -4,6 +4,7 @@ import { html, useEffect, useLayoutEffect, useRef } from '../dom.js';
 import { useStore } from '../store.js';
 import { t, wordFor } from '../text.js';
 import { valueAt } from './columns.js';
+import { Reason, drawMarks, reasonsIn } from './marks.js';
 import { timeMarks } from './timeaxis.js';
 import { tick, unitOf, written } from './units.js';
 
@@ -26,7 +27,7 @@ export function Lane({ lane, data, view, pieces, width, height }) {
   const shown = useRef(null);
   const { from, to } = useStore(view);
   const { utc } = useStore(view.clock);
-  shown.current = { from, to, pieces, clock: view.clock };
+  shown.current = { from, to, pieces, clock: view.clock, marked: markedOf(lane, data) };
 
   const names = lane.channels.map((channel) => channel.path).join('\n');
   useLayoutEffect(() => {
@@ -48,7 +49,7 @@ export function Lane({ lane, data, view, pieces, width, height }) {
 
 /** The lane's name, and each channel with its colour, dash and value at the cursor. */
 function LaneHead({ lane, data, view }) {
-  const { cursor } = useStore(view);
+  const { from, to, cursor } = useStore(view);
   return html`
     <div class="lane-head"><h3>${wordFor(`web.lane.${lane.name}`, lane.name)}</h3>
       ${lane.channels.map((channel, i) => {
@@ -57,7 +58,16 @@ function LaneHead({ lane, data, view }) {
         return html`<span class="entry"><svg width="22" height="8"><line x1="0" x2="22" y1="4" y2="4" stroke=${colourOf(i)} stroke-width="2.4" stroke-dasharray=${dashOf(i).join(' ')} /></svg>
           ${channelName(channel.path)} <b class="number">${written(channel, value)}</b> <span class="unit">${unitOf(channel)}</span></span>`;
       })}
+      ${markedOf(lane, data).flatMap((marked, i) => reasonsIn(marked, from, to).map((mark) => html`
+        <span class="entry left-out">${channelName(lane.channels[i].path)}: <${Reason} mark=${mark} colour=${colourOf(i)} /></span>`))}
     </div>`;
+}
+
+const NO_MARKS = { times: [], kinds: [] };
+
+/** Marks of the lane's channels, in their order. */
+function markedOf(lane, data) {
+  return lane.channels.map((channel) => data?.marked[data.paths.indexOf(channel.path)] ?? NO_MARKS);
 }
 
 /** The name of a channel; what another device gave of the same quantity carries that device's mark. */
@@ -132,7 +142,10 @@ function options(lane, width, height, shown) {
       {},
       ...lane.channels.map((channel, i) => ({ stroke: colourOf(i), width: 1.6, dash: dashOf(i), points: { show: false }, spanGaps: false })),
     ],
-    hooks: { drawClear: [(u) => shadeTurns(u, shown.current.pieces)] },
+    hooks: {
+      drawClear: [(u) => shadeTurns(u, shown.current.pieces)],
+      draw: [(u) => shown.current.marked.forEach((marked, i) => drawMarks(u, marked, colourOf(i), shown.current.from, shown.current.to))],
+    },
   };
 }
 

@@ -20,7 +20,7 @@ import { createView } from './view.js';
 const NO_PIECES = [];
 /** What is drawn at first, where the log has it. */
 const FIRST = [
-  'navigation.speedOverGround', 'navigation.speedThroughWater', 'environment.wind.speedApparent', 'debrief.tws', 'environment.wind.angleApparent', 'debrief.twa',
+  'navigation.speedOverGround', 'navigation.speedThroughWater', 'debrief.target_speed', 'environment.wind.speedApparent', 'debrief.tws', 'environment.wind.angleApparent', 'debrief.twa',
   'navigation.headingTrue', 'navigation.courseOverGroundTrue', 'debrief.twd', 'sails.wing.camber', 'sails.wing.twist', 'sails.wing.sheet', 'navigation.rideHeight',
 ];
 
