@@ -1,5 +1,6 @@
 package trimwright.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -10,11 +11,14 @@ import picocli.CommandLine.Parameters;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
+import trimwright.course.Course;
+import trimwright.coursefile.CourseFiles;
 import trimwright.debrief.Debrief;
 import trimwright.debrief.DebriefJson;
 import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefText;
+import trimwright.debrief.SessionCourse;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.prepare.TargetRun;
@@ -49,6 +53,9 @@ public final class DebriefCommand implements Callable<Integer> {
     @Option(names = "--speed", paramLabel = "SOURCE", descriptionKey = "debrief.speed_option")
     private @Nullable String speed;
 
+    @Option(names = "--course", paramLabel = "COURSE", descriptionKey = "debrief.course_option")
+    private @Nullable Path course;
+
     private final Console console;
     private final Folders folders;
     private final TargetBooks books;
@@ -64,15 +71,17 @@ public final class DebriefCommand implements Callable<Integer> {
         WindOptions wind = new WindOptions(WindOptions.DEFAULT.longestGap(), speedSource());
         BoatFile file = boat == null ? null : BoatFiles.find(boat);
         WingSpec spec = file == null ? null : wing.of(file.boat());
+        Course sailed = course == null ? null : CourseFiles.read(course);
         SessionInfo info;
         List<BoatTrack> tracks;
         try (Library shelf = Library.open(library.folder(folders))) {
             info = shelf.getSession(session);
             tracks = shelf.load(info);
+            sailed = sailed == null ? SessionCourse.find(shelf, info) : sailed;
         }
         DebriefOptions options = file == null || spec == null
-                ? new DebriefOptions(null, null, wind)
-                : new DebriefOptions(file.boat(), targets(file, spec), wind);
+                ? new DebriefOptions(null, null, sailed, wind)
+                : new DebriefOptions(file.boat(), targets(file, spec), sailed, wind);
         DebriefReport report = Debrief.of(tracks, options);
         if (common.json()) {
             console.json(DebriefJson.document(info.id(), file, spec, report));

@@ -48,6 +48,9 @@ public final class ImportCommand implements Callable<Integer> {
     @Option(names = "--map", paramLabel = "MAP", descriptionKey = "import.map")
     private @Nullable Path map;
 
+    @Option(names = "--course", paramLabel = "COURSE", descriptionKey = "import.course")
+    private @Nullable Path course;
+
     @Option(names = "--start", paramLabel = "UTC", descriptionKey = "import.start")
     private @Nullable String start;
 
@@ -80,6 +83,7 @@ public final class ImportCommand implements Callable<Integer> {
                 startTime(),
                 session,
                 name,
+                course,
                 acceptUnchecked ? ChecksumRule.OPTIONAL : ChecksumRule.REQUIRED);
         Path folder = library.folder(folders);
         IntakeReport report;

@@ -1,8 +1,10 @@
 package trimwright.debrief;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import trimwright.compare.Comparison;
 import trimwright.segment.FoilingRule;
+import trimwright.segment.OnCourse;
 import trimwright.segment.Pieces;
 import trimwright.track.ChannelSummary;
 import trimwright.wind.WindTrack;
@@ -11,13 +13,19 @@ import trimwright.wind.WindTrack;
  * One boat's day.
  *
  * @param wind the track on the session's clock with its wind
+ * @param on the boat on its course, or null without one
+ * @param startShare speed at the gun over that of the target in that wind at that angle (-), null where one of them is
+ *     not known
  * @param foiling how spells off the foils were told
  * @param pieces what the day was cut into
  * @param comparison against the reference
  * @param quality one for each recorded channel, by name
  */
 public record BoatDebrief(
-        WindTrack wind, FoilingRule foiling, Pieces pieces, Comparison comparison, List<ChannelSummary> quality) {
+        WindTrack wind,
+        @Nullable OnCourse on,
+        @Nullable Double startShare,
+        FoilingRule foiling, Pieces pieces, Comparison comparison, List<ChannelSummary> quality) {
     public BoatDebrief {
         quality = List.copyOf(quality);
     }

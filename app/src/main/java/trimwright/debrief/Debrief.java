@@ -1,16 +1,25 @@
 package trimwright.debrief;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.Antenna;
 import trimwright.compare.Comparison;
 import trimwright.compare.OwnBestReference;
 import trimwright.compare.Reference;
 import trimwright.compare.TargetReference;
+import trimwright.course.Course;
+import trimwright.course.CourseGeometry;
+import trimwright.segment.BowTrack;
+import trimwright.segment.CourseFollower;
 import trimwright.segment.Cutting;
 import trimwright.segment.FoilingRule;
+import trimwright.segment.OnCourse;
 import trimwright.segment.Pieces;
+import trimwright.segment.SailedCourse;
 import trimwright.target.Target;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetPoint;
@@ -25,7 +34,7 @@ import trimwright.wind.SailedWind;
 import trimwright.wind.SessionClock;
 import trimwright.wind.WindTrack;
 
-/** Debriefs a session: each boat by itself, all on one clock. */
+/** Debriefs a session: all boats on one clock, each against its reference, with a course among the others. */
 public final class Debrief {
     /** Above the slowest foiling target by this factor a boat counts as up (chosen: no flutter at the border). */
     private static final double CLEARLY_UP = 1.05;
@@ -39,10 +48,41 @@ public final class Debrief {
      */
     public static DebriefReport of(List<BoatTrack> tracks, DebriefOptions options) {
         SessionClock clock = clock(tracks);
-        // Boats are independent; the order of the result is that of the tracks on any number of threads.
-        List<BoatDebrief> boats =
-                tracks.parallelStream().map(track -> of(track, clock, options)).toList();
-        return new DebriefReport(clock, boats);
+        // Each pass takes boats by themselves; the order of the result is that of the tracks on any number of threads.
+        List<WindTrack> winds = tracks.parallelStream()
+                .map(track -> SailedWind.of(track, clock, options.boat(), options.wind()))
+                .toList();
+        List<@Nullable OnCourse> courses = onCourse(winds, options);
+        List<BoatDebrief> boats = IntStream.range(0, tracks.size())
+                .parallel()
+                .mapToObj(i -> of(tracks.get(i), winds.get(i), courses.get(i), options))
+                .toList();
+        return new DebriefReport(clock, options.course(), boats);
+    }
+
+    /** Each boat on the course among the others; all null without a course. */
+    private static List<@Nullable OnCourse> onCourse(List<WindTrack> winds, DebriefOptions options) {
+        Course course = options.course();
+        if (course == null) {
+            return new ArrayList<>(Collections.nCopies(winds.size(), null));
+        }
+        CourseGeometry geometry = new CourseGeometry(course);
+        Antenna antenna = options.boat() == null ? null : options.boat().antenna();
+        List<BowTrack> bows = winds.stream()
+                .map(wind -> BowTrack.of(wind, geometry.plane(), antenna))
+                .toList();
+        List<@Nullable OnCourse> all = new ArrayList<>();
+        for (int i = 0; i < winds.size(); i++) {
+            List<OnCourse.Neighbour> others = new ArrayList<>();
+            for (int k = 0; k < winds.size(); k++) {
+                if (k != i) {
+                    others.add(new OnCourse.Neighbour(winds.get(k), bows.get(k)));
+                }
+            }
+            SailedCourse sailed = CourseFollower.of(winds.get(i), bows.get(i), geometry, course.gunNanos());
+            all.add(new OnCourse(geometry, bows.get(i), sailed, others));
+        }
+        return all;
     }
 
     private static SessionClock clock(List<BoatTrack> tracks) {
@@ -67,13 +107,21 @@ public final class Debrief {
         return SessionClock.covering(from, to, rate);
     }
 
-    private static BoatDebrief of(BoatTrack track, SessionClock clock, DebriefOptions options) {
-        WindTrack wind = SailedWind.of(track, clock, options.boat(), options.wind());
+    private static BoatDebrief of(
+            BoatTrack track, WindTrack wind, @Nullable OnCourse on, DebriefOptions options) {
         TargetBook book = options.book();
         FoilingRule foiling = foiling(wind, book);
-        Pieces pieces = Cutting.of(wind, foiling);
+        Pieces pieces = Cutting.of(wind, foiling, on);
         Reference reference = book == null ? OwnBestReference.of(wind, pieces.phases()) : new TargetReference(book);
-        return new BoatDebrief(wind, foiling, pieces, Comparison.of(wind, pieces, reference), quality(track));
+        return new BoatDebrief(wind, on, startShare(wind, on, reference), foiling, pieces, Comparison.of(wind, pieces, reference), quality(track));
+    }
+
+    private static @Nullable Double startShare(WindTrack wind, @Nullable OnCourse on, Reference reference) {
+        SailedCourse.Start start = on == null ? null : on.sailed().start();
+        double share = start != null && reference instanceof TargetReference target
+                ? target.shareOfTarget(wind, start.gun())
+                : Double.NaN;
+        return Double.isNaN(share) ? null : share;
     }
 
     /** By ride height if it is logged, else by the slowest speed at which the book has the boat foiling. */

@@ -15,12 +15,16 @@ import trimwright.compare.Interval;
 import trimwright.compare.LegLedger;
 import trimwright.compare.PhaseResult;
 import trimwright.segment.FoilingRule;
+import trimwright.course.Course;
 import trimwright.segment.Leg;
 import trimwright.segment.OffFoil;
+import trimwright.segment.OnCourse;
 import trimwright.segment.Phase;
+import trimwright.segment.SailedCourse;
 import trimwright.segment.Span;
 import trimwright.segment.Tack;
 import trimwright.segment.Turn;
+import trimwright.segment.TurnLabel;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.track.ChannelSummary;
@@ -60,6 +64,8 @@ public final class DebriefJson {
         document.put("start_utc", Instant.ofEpochSecond(0, clock.startNanos()).toString());
         document.put("duration_s", clock.seconds(clock.size() - 1));
         document.put("clock_hz", 1 / clock.step());
+        Course course = report.course();
+        document.set("course", course == null ? null : CourseJson.of(course, clock));
         ArrayNode boats = document.putArray("boats");
         report.boats().forEach(boat -> write(boat, boats.addObject()));
     }
@@ -75,10 +81,16 @@ public final class DebriefJson {
         node.put("wind_smoothing_s", wind.noise().smoothingTime());
         node.put("wind_scatter_kn", Units.toKnots(Math.sqrt(wind.noise().scatter())));
         words(node.putArray("caveats"), wind.caveats());
+        OnCourse on = boat.on();
+        SailedCourse.Start start = on == null ? null : on.sailed().start();
+        node.set("start", start == null ? null : CourseJson.start(start, wind, boat.startShare()));
         ArrayNode legs = node.putArray("legs");
         List<Leg> allLegs = boat.pieces().legs();
         for (int i = 0; i < allLegs.size(); i++) {
             leg(wind, i, allLegs.get(i), legs.addObject());
+            if (on != null) {
+                CourseJson.leg(on, boat.comparison().ledgers().get(i), wind, (ObjectNode) legs.get(i));
+            }
         }
         ArrayNode turns = node.putArray("turns");
         for (int i = 0; i < boat.pieces().turns().size(); i++) {
@@ -92,7 +104,7 @@ public final class DebriefJson {
         for (OffFoil spell : boat.pieces().offFoil()) {
             time(wind, spell.span(), spells.addObject());
         }
-        ledger(boat.comparison(), node.putArray("ledger"));
+        ledger(wind, boat.comparison(), node.putArray("ledger"));
         ArrayNode channels = node.putObject("quality").putArray("channels");
         boat.quality().forEach(summary -> quality(summary, channels.addObject()));
     }
@@ -113,7 +125,10 @@ public final class DebriefJson {
         Turn turn = boat.pieces().turns().get(index);
         node.put("turn", index + 1);
         node.put("kind", word(turn.kind()));
+        TurnLabel label = turn.label();
+        node.put("label", label == null ? null : word(label));
         time(wind, turn.span(), node);
+        node.put("touched_down", touchedDown(boat, turn.span()));
         node.put("entry_tack", word(turn.entryTack()));
         node.put("entry_speed_kn", Units.toKnots(turn.entrySpeed()));
         node.put("minimum_speed_kn", Units.toKnots(turn.minimumSpeed()));
@@ -135,6 +150,14 @@ public final class DebriefJson {
                 node,
                 "reference_reached_s",
                 boat.comparison().secondsToReference().get(index));
+    }
+
+    /** Whether the hulls touched the water in the turn; null where that is not told. */
+    private static @Nullable Boolean touchedDown(BoatDebrief boat, Span turn) {
+        if (boat.foiling() instanceof FoilingRule.NotTold) {
+            return null;
+        }
+        return boat.pieces().offFoil().stream().anyMatch(spell -> spell.span().overlaps(turn));
     }
 
     private static void phase(WindTrack wind, List<Leg> legs, int index, PhaseResult result, ObjectNode node) {
@@ -168,7 +191,7 @@ public final class DebriefJson {
         throw new IllegalStateException("a phase outside every leg");
     }
 
-    private static void ledger(Comparison comparison, ArrayNode ledger) {
+    private static void ledger(WindTrack wind, Comparison comparison, ArrayNode ledger) {
         for (int i = 0; i < comparison.ledgers().size(); i++) {
             LegLedger leg = comparison.ledgers().get(i);
             ObjectNode node = ledger.addObject();
@@ -176,7 +199,15 @@ public final class DebriefJson {
             node.put("total_s", leg.total());
             ArrayNode lines = node.putArray("lines");
             for (LegLedger.Line line : leg.lines()) {
-                lines.addObject().put("cause", word(line.cause())).put("loss_s", line.loss());
+                ObjectNode one = lines.addObject();
+                one.put("cause", word(line.cause())).put("loss_s", line.loss());
+                one.put("least_s", line.least()).put("most_s", line.most());
+                ArrayNode pieces = one.putArray("pieces");
+                for (LegLedger.Piece piece : line.pieces()) {
+                    ObjectNode stretch = pieces.addObject();
+                    time(wind, piece.span(), stretch);
+                    stretch.put("loss_s", piece.loss());
+                }
             }
         }
     }

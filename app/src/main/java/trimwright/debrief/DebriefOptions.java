@@ -2,6 +2,7 @@ package trimwright.debrief;
 
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
+import trimwright.course.Course;
 import trimwright.target.TargetBook;
 import trimwright.wind.WindOptions;
 
@@ -10,9 +11,14 @@ import trimwright.wind.WindOptions;
  *
  * @param boat the boats' description, or null: then wind stays at the sensor's height
  * @param book targets to judge by, or null: then each boat is judged by its own best
+ * @param course that was sailed, or null: then legs are spans of one point of sail
  * @param wind how wind is found
  */
-public record DebriefOptions(@Nullable Boat boat, @Nullable TargetBook book, WindOptions wind) {
-    /** Neither boat file nor targets. */
-    public static final DebriefOptions WITHOUT_BOAT = new DebriefOptions(null, null, WindOptions.DEFAULT);
+public record DebriefOptions(
+        @Nullable Boat boat,
+        @Nullable TargetBook book,
+        @Nullable Course course,
+        WindOptions wind) {
+    /** Neither boat file nor targets nor course. */
+    public static final DebriefOptions WITHOUT_BOAT = new DebriefOptions(null, null, null, WindOptions.DEFAULT);
 }

@@ -1,10 +1,17 @@
 package trimwright.debrief;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import trimwright.course.Course;
 import trimwright.wind.SessionClock;
 
-/** All boats of a session on one clock, in the order given. */
-public record DebriefReport(SessionClock clock, List<BoatDebrief> boats) {
+/**
+ * All boats of a session on one clock, in the order given.
+ *
+ * @param course that they sailed, or null where it is not known
+ */
+public record DebriefReport(
+        SessionClock clock, @Nullable Course course, List<BoatDebrief> boats) {
     public DebriefReport {
         boats = List.copyOf(boats);
     }

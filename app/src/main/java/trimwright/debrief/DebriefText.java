@@ -4,10 +4,9 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -17,12 +16,16 @@ import trimwright.compare.CompareCaveat;
 import trimwright.compare.Interval;
 import trimwright.compare.LegLedger;
 import trimwright.compare.PhaseResult;
+import trimwright.course.CourseLeg;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.Leg;
+import trimwright.segment.OnCourse;
 import trimwright.segment.Phase;
+import trimwright.segment.SailedCourse;
 import trimwright.segment.Span;
 import trimwright.segment.Tack;
 import trimwright.segment.Turn;
+import trimwright.segment.TurnLabel;
 import trimwright.store.UtcOffset;
 import trimwright.text.TextTable;
 import trimwright.text.Texts;
@@ -42,6 +45,9 @@ public final class DebriefText {
 
     /** A channel is listed among the doubtful ones below this share of its time (chosen). */
     private static final double WELL_COVERED = 0.98;
+
+    /** Lines of the ledger under this (s) are left out of its row (chosen). */
+    private static final double WORTH_SAYING = 0.5;
 
     private final BoatDebrief boat;
     private final WindTrack wind;
@@ -73,6 +79,7 @@ public final class DebriefText {
 
     private String text() {
         StringBuilder text = new StringBuilder(head());
+        text.append(start());
         section(text, "debrief.legs", legs());
         section(text, "debrief.ledger", ledger());
         section(text, "debrief.turns", turns());
@@ -139,21 +146,49 @@ public final class DebriefText {
         return table;
     }
 
+    /** One row a leg: what was lost, then the lines from the worst on; small ones are left out. */
     private TextTable ledger() {
         TextTable table = new TextTable(Texts.of("debrief.ledger.head"));
         for (int i = 0; i < boat.comparison().ledgers().size(); i++) {
             LegLedger ledger = boat.comparison().ledgers().get(i);
-            Map<Cause, Double> loss = new EnumMap<>(Cause.class);
-            ledger.lines().forEach(line -> loss.put(line.cause(), line.loss()));
-            List<String> cells = new ArrayList<>();
-            cells.add(Integer.toString(i + 1));
-            cells.add(number("%.1f", ledger.total() - loss.getOrDefault(Cause.UNJUDGED, 0.0)));
-            for (Cause cause : Cause.values()) {
-                cells.add(number("%.1f", loss.getOrDefault(cause, 0.0)));
-            }
-            table.row(cells);
+            CourseLeg on = ledger.leg().on();
+            String where = ledger.lines().stream()
+                    .filter(line -> Math.abs(line.loss()) >= WORTH_SAYING)
+                    .sorted(Comparator.comparingDouble(LegLedger.Line::loss).reversed())
+                    .map(line -> Texts.of("debrief.cause." + DebriefJson.word(line.cause())) + " "
+                            + number("%.1f", line.loss()))
+                    .collect(Collectors.joining(", "));
+            table.row(List.of(
+                    Integer.toString(i + 1),
+                    on == null ? Texts.of("debrief.kind." + DebriefJson.word(ledger.leg().kind())) : wayOf(on),
+                    seconds(ledger.leg().span()),
+                    number("%.1f", ledger.total() - ledger.lossOf(Cause.UNJUDGED)),
+                    where.isEmpty() ? NONE : where));
         }
         return table;
+    }
+
+    private static String wayOf(CourseLeg leg) {
+        return Texts.of("debrief.way", leg.from(), leg.to());
+    }
+
+    /** When the line was crossed, how fast at the gun. */
+    private String start() {
+        OnCourse on = boat.on();
+        SailedCourse.Start start = on == null ? null : on.sailed().start();
+        if (on == null || start == null) {
+            return on == null ? "" : Texts.of("debrief.start.none") + "\n";
+        }
+        Double share = boat.startShare();
+        String speed = number("%.1f", Units.toKnots(start.speed()));
+        String of = share == null ? "" : Texts.of("debrief.start.share", 100 * share);
+        return Texts.of(
+                        start.isEarly() ? "debrief.start.early" : "debrief.start",
+                        number("%.1f", start.crossed()),
+                        number("%.0f", Math.abs(start.distance())),
+                        speed,
+                        of)
+                + "\n";
     }
 
     private TextTable turns() {
@@ -162,12 +197,14 @@ public final class DebriefText {
         for (int i = 0; i < turns.size(); i++) {
             Turn turn = turns.get(i);
             Turn.Recovery recovery = turn.recovery();
+            TurnLabel label = turn.label();
             Double reached = boat.comparison().secondsToReference().get(i);
             String lost = recovery == null ? NONE : number("%.0f", recovery.metresLost());
             table.row(List.of(
                     Integer.toString(i + 1),
                     time(turn.span().from()),
                     Texts.of("debrief.kind." + DebriefJson.word(turn.kind())),
+                    label == null ? NONE : Texts.of("debrief.label." + DebriefJson.word(label)),
                     Texts.of("debrief.tack." + DebriefJson.word(turn.entryTack())),
                     seconds(turn.span()),
                     number("%.0f", Units.toDegrees(Math.abs(turn.rates().angle()))),

@@ -47,6 +47,7 @@ public final class Intake {
      * @throws trimwright.text.UserInputException where a file, an option or the library is at fault
      */
     public IntakeReport run(List<Path> files, Progress progress) {
+        CourseSource course = options.course() == null ? null : CourseSource.read(options.course());
         Map<String, SourceBytes> bySha = new LinkedHashMap<>();
         Map<Path, String> shaOf = new HashMap<>();
         for (Path file : files) {
@@ -62,7 +63,7 @@ public final class Intake {
                 read.add(FileReader.read(entry.getValue(), entry.getKey(), options, progress));
             }
         }
-        List<SessionInfo> sessions = read.isEmpty() ? List.of() : write(read, known);
+        List<SessionInfo> sessions = read.isEmpty() && course == null ? List.of() : write(read, known, course);
         return report(files, shaOf, read, known, sessions);
     }
 
@@ -88,7 +89,7 @@ public final class Intake {
         }
     }
 
-    private List<SessionInfo> write(List<ReadFile> read, Map<String, String> known) {
+    private List<SessionInfo> write(List<ReadFile> read, Map<String, String> known, @Nullable CourseSource course) {
         List<SessionInfo> written = new ArrayList<>();
         try (Library open = Library.openOrCreate(library);
                 LibraryWriter writer = open.writer()) {
@@ -99,10 +100,17 @@ public final class Intake {
                     .toList();
             if (options.session() != null && !fresh.isEmpty()) {
                 SessionInfo session = open.getSession(options.session());
-                written.add(writer.extend(session, tracks(fresh), sources(fresh)));
+                written.add(writer.extend(session, tracks(fresh), sources(fresh, course)));
             } else {
                 for (List<ReadFile> together : apart(fresh)) {
-                    written.add(writer.add(slug(together), tracks(together), sources(together)));
+                    written.add(writer.add(slug(together), tracks(together), sources(together, course)));
+                }
+            }
+            if (course != null && fresh.isEmpty()) {
+                for (SessionInfo session : open.sessions()) {
+                    if (known.containsValue(session.id()) && !course.isLastOf(session)) {
+                        written.add(writer.extend(session, List.of(), List.of(course.source())));
+                    }
                 }
             }
         }
@@ -157,7 +165,7 @@ public final class Intake {
         return map == null || !file.kind().equals("csv") ? null : map.mapping().zone();
     }
 
-    private List<LibraryWriter.RawSource> sources(List<ReadFile> files) {
+    private List<LibraryWriter.RawSource> sources(List<ReadFile> files, @Nullable CourseSource course) {
         List<LibraryWriter.RawSource> sources = new ArrayList<>();
         for (ReadFile file : files) {
             Map<String, Long> issues = new TreeMap<>();
@@ -171,6 +179,9 @@ public final class Intake {
                     issues,
                     file.report().notes().stream().map(IssueTexts::note).toList());
             sources.add(new LibraryWriter.RawSource(info, file.source()::openRaw, zoneOf(file)));
+        }
+        if (course != null) {
+            sources.add(course.source());
         }
         return sources;
     }

@@ -1,5 +1,6 @@
 package trimwright.intake;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import trimwright.ingest.nmea.ChecksumRule;
@@ -12,6 +13,7 @@ import trimwright.ingest.nmea.ChecksumRule;
  * @param start UTC of the first sample, for logs without a date, or null
  * @param session id, prefix or {@code latest} of a session that the files are added to, or null for new ones
  * @param name word for the ids of new sessions, or null
+ * @param course file of the race that the logs are of, or null
  * @param checksums whether sentences without one are taken
  */
 public record IntakeOptions(
@@ -20,6 +22,7 @@ public record IntakeOptions(
         @Nullable Instant start,
         @Nullable String session,
         @Nullable String name,
+        @Nullable Path course,
         ChecksumRule checksums) {
 
     @Nullable

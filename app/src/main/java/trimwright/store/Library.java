@@ -3,6 +3,7 @@ package trimwright.store;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.zip.GZIPInputStream;
 import org.jspecify.annotations.Nullable;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
@@ -150,6 +152,16 @@ public final class Library implements AutoCloseable {
                 .map(group -> parquet.read(group, root.resolve(group.file())))
                 .toList();
         return TrackMerge.of(boat.boat(), groups);
+    }
+
+    /** The bytes of a source as they came. */
+    public byte[] raw(SessionInfo session, SourceInfo source) {
+        Path file = folderOf(session.id()).resolve("raw").resolve(source.sha256() + ".gz");
+        try (InputStream in = new GZIPInputStream(Files.newInputStream(file))) {
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + file + ": " + e.getMessage(), e);
+        }
     }
 
     /** The folder in which results computed from the session under that key are kept; made if absent. */

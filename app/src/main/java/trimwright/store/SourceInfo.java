@@ -10,7 +10,7 @@ import java.util.TreeMap;
  *
  * @param sha256 of its bytes as they came, lower-case hex; also the name of the copy in {@code raw/}
  * @param name of the file, without folder
- * @param kind {@code nmea0183} or {@code csv}
+ * @param kind {@code nmea0183}, {@code csv} or {@code course}
  * @param bytes length as it came
  * @param lines lines read
  * @param issues number of findings by reason (snake case), in order of name
@@ -18,6 +18,9 @@ import java.util.TreeMap;
  */
 public record SourceInfo(
         String sha256, String name, String kind, long bytes, long lines, Map<String, Long> issues, List<String> notes) {
+    /** The kind of a course file. */
+    public static final String COURSE = "course";
+
     public SourceInfo {
         issues = Collections.unmodifiableMap(new TreeMap<>(issues));
         notes = List.copyOf(notes);

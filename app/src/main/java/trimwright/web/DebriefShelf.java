@@ -75,7 +75,8 @@ final class DebriefShelf implements AutoCloseable {
         BoatFile file = against.boat();
         WingSpec wing = against.wing();
         TargetBook book = file == null || wing == null ? null : targets.get(file, wing, progress);
-        DebriefOptions options = new DebriefOptions(file == null ? null : file.boat(), book, WindOptions.DEFAULT);
+        DebriefOptions options = new DebriefOptions(
+                file == null ? null : file.boat(), book, sessions.findCourse(session), WindOptions.DEFAULT);
         DebriefReport report = Debrief.of(sessions.load(session), options);
         return new MadeDebrief(Json.bytes(DebriefJson.document(session.id(), file, wing, report)), report, book);
     }

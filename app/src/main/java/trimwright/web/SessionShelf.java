@@ -4,6 +4,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import trimwright.course.Course;
+import trimwright.debrief.SessionCourse;
 import trimwright.store.BoatInfo;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
@@ -42,6 +45,12 @@ final class SessionShelf {
     /** All recorded channels of all boats, for work on them; not kept. */
     List<BoatTrack> load(SessionInfo session) {
         return library.load(session);
+    }
+
+    /** The course that was imported with the session, or null. */
+    @Nullable
+    Course findCourse(SessionInfo session) {
+        return SessionCourse.find(library, session);
     }
 
     ChartTrack track(SessionInfo session, String boat) {

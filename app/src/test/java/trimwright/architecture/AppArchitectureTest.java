@@ -25,7 +25,7 @@ class AppArchitectureTest {
             Map.entry("store", Set.of("text")),
             Map.entry("intake", Set.of("text", "keyfile", "coursefile", "store")),
             Map.entry("prepare", Set.of("text", "boatfile")),
-            Map.entry("debrief", Set.of("text", "boatfile", "store", "prepare")),
+            Map.entry("debrief", Set.of("text", "boatfile", "coursefile", "store", "prepare")),
             Map.entry("web", Set.of("text", "keyfile", "boatfile", "store", "prepare", "debrief")),
             Map.entry(
                     "cli",

@@ -103,7 +103,7 @@ class ExampleLogTest {
 
     private static BoatDebrief debriefWithBoat() throws IOException {
         Boat boat = BoatFiles.find("whimbrel14").boat();
-        return debrief(new DebriefOptions(boat, null, WindOptions.DEFAULT));
+        return debrief(new DebriefOptions(boat, null, null, WindOptions.DEFAULT));
     }
 
     /** Turns and touch-downs as they were ordered; the story's own words for kinds. */
@@ -206,7 +206,7 @@ class ExampleLogTest {
                 Stream.of(50.0, 95.0, 140.0).map(Math::toRadians).toList());
         TargetRequest request = new TargetRequest(file, file.boat().getWing("tall"), grid, Map.of());
         TargetBook book = TargetRun.of(request, Progress.NONE);
-        BoatDebrief boat = debrief(new DebriefOptions(file.boat(), book, WindOptions.DEFAULT));
+        BoatDebrief boat = debrief(new DebriefOptions(file.boat(), book, null, WindOptions.DEFAULT));
         assertEquals("target", boat.comparison().reference());
         assertFalse(boat.wind().caveats().contains(WindCaveat.WIND_AT_SENSOR_HEIGHT));
         assertTrue(boat.comparison().phases().stream().allMatch(phase -> phase.difference() != null));

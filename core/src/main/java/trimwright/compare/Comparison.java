@@ -30,9 +30,15 @@ public record Comparison(
     private static final double BACK_FOR = 2.0;
     private static final double LONGEST = 60.0;
 
+    /** Without a model of trim, and without other boats. */
     public static Comparison of(WindTrack track, Pieces pieces, Reference reference) {
+        return of(track, pieces, reference, SpeedLosses.none(track.size()));
+    }
+
+    /** @param losses what the model says of trim, attitude and others' wakes */
+    public static Comparison of(WindTrack track, Pieces pieces, Reference reference, SpeedLosses losses) {
         List<LegProgress> legs = pieces.legs().stream()
-                .map(leg -> new LegProgress(track, leg, reference))
+                .map(leg -> new LegProgress(track, leg, reference, losses))
                 .toList();
         List<PhaseResult> phases = new ArrayList<>();
         for (Phase phase : pieces.phases()) {
@@ -42,7 +48,7 @@ public record Comparison(
         List<LegLedger> ledgers = new ArrayList<>();
         for (LegProgress leg : legs) {
             double elsewhere = steady.getOrDefault(leg.leg().kind(), 1.0);
-            ledgers.add(new LedgerBook(leg, pieces, track.size(), elsewhere).keep());
+            ledgers.add(new LedgerBook(leg, pieces, losses, elsewhere).keep());
         }
         List<@Nullable Double> back = new ArrayList<>();
         for (Turn turn : pieces.turns()) {
@@ -63,7 +69,7 @@ public record Comparison(
     private static Map<PointOfSail, Double> steady(List<LegProgress> legs, List<Phase> phases) {
         Map<PointOfSail, Double> found = new EnumMap<>(PointOfSail.class);
         for (LegProgress leg : legs) {
-            double ratio = LedgerBook.steady(leg, phases);
+            double ratio = Steady.progress(leg, phases);
             if (!Double.isNaN(ratio)) {
                 found.putIfAbsent(leg.leg().kind(), ratio);
             }

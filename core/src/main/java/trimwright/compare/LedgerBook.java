@@ -2,99 +2,198 @@ package trimwright.compare;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import trimwright.segment.OffFoil;
 import trimwright.segment.Phase;
 import trimwright.segment.Pieces;
 import trimwright.segment.Turn;
+import trimwright.segment.TurnLabel;
 
 /**
  * Keeps the time ledger of a leg. With progress p and the reference's progress p*, the total is the integral of
  * 1 - p/p*; a ladder of rates r0 = p, r1, ..., p* splits it into lines, the integrals of (r_i - r_(i-1))/p*, which add up
- * by telescoping. Instants without p* go whole into one line.
+ * by telescoping. Instants without p* go whole into one line. What each rung does: docs/theory/analysis.md.
  */
 final class LedgerBook {
+    private static final List<Cause> LADDER = List.of(
+            Cause.OFF_FOIL,
+            Cause.TURNS_FREE,
+            Cause.TURNS_FORCED,
+            Cause.OTHER_AIR,
+            Cause.TRIM,
+            Cause.HEEL_HEIGHT,
+            Cause.ANGLE);
+
+    /** Which cause, if any, holds the boat down at an instant. */
+    private static final byte SAILING = 0;
+
+    private static final byte TURNING_FREELY = 1;
+    private static final byte TURNING_FORCED = 2;
+
     private final LegProgress progress;
     private final boolean[] offFoil;
-    private final boolean[] turning;
+    private final byte[] turning;
+    private final double[] trim;
+    private final double[] attitude;
+    private final double[] wake;
+    private final double[] angle;
     private final double steady;
 
     /** @param steadyElsewhere steady progress over that of the reference where the leg itself has no phase (-) */
-    LedgerBook(LegProgress progress, Pieces pieces, int size, double steadyElsewhere) {
+    LedgerBook(LegProgress progress, Pieces pieces, SpeedLosses losses, double steadyElsewhere) {
         this.progress = progress;
-        this.offFoil = new boolean[size];
-        this.turning = new boolean[size];
+        int from = progress.leg().span().from();
+        int n = progress.leg().span().length();
+        offFoil = new boolean[n];
+        turning = new byte[n];
+        mark(pieces, from, n);
+        double own = Steady.progress(progress, pieces.phases());
+        steady = Double.isNaN(own) ? steadyElsewhere : own;
+        List<Phase> phases = pieces.phases();
+        double meanTrim = orZero(Steady.mean(progress, phases, losses::trim));
+        double meanAttitude = orZero(Steady.mean(progress, phases, losses::attitude));
+        double meanWake = orZero(Steady.mean(progress, phases, this::logWake));
+        double meanAngle = orZero(Steady.mean(progress, phases, i -> angleGap(i) / progress.wanted(i)));
+        trim = new double[n];
+        attitude = new double[n];
+        wake = new double[n];
+        angle = new double[n];
+        for (int k = 0; k < n; k++) {
+            int i = from + k;
+            // Put back to its own steady progress, the boat lacks what it lacked when it sailed steadily.
+            boolean held = offFoil[k] || turning[k] != SAILING;
+            trim[k] = held ? meanTrim : losses.trim(i);
+            attitude[k] = held ? meanAttitude : losses.attitude(i);
+            wake[k] = held ? meanWake : orZero(logWake(i));
+            angle[k] = held ? meanAngle * progress.wanted(i) : orZero(angleGap(i));
+        }
+    }
+
+    private void mark(Pieces pieces, int from, int n) {
         for (OffFoil spell : pieces.offFoil()) {
-            Arrays.fill(offFoil, spell.span().from(), spell.span().to(), true);
+            fill(spell.span().from() - from, spell.span().to() - from, n, k -> offFoil[k] = true);
         }
         for (Turn turn : pieces.turns()) {
             Turn.Recovery recovery = turn.recovery();
             int until =
                     recovery == null ? turn.span().to() : Math.max(turn.span().to(), recovery.until());
-            Arrays.fill(turning, turn.span().from(), until, true);
+            TurnLabel label = turn.label();
+            byte kind = label != null && label.isForced() ? TURNING_FORCED : TURNING_FREELY;
+            fill(turn.span().from() - from, until - from, n, k -> turning[k] = kind);
         }
-        double own = steady(progress, pieces.phases());
-        this.steady = Double.isNaN(own) ? steadyElsewhere : own;
     }
 
-    /** Mean of progress over that of the reference in the phases of the leg, NaN without any. */
-    static double steady(LegProgress progress, List<Phase> phases) {
-        double sum = 0;
-        int count = 0;
-        for (Phase phase : phases) {
-            if (!phase.span().overlaps(progress.leg().span())) {
-                continue;
-            }
-            for (int i = phase.span().from(); i < phase.span().to(); i++) {
-                double ratio = progress.made(i) / progress.wanted(i);
-                if (!Double.isNaN(ratio)) {
-                    sum += ratio;
-                    count++;
-                }
-            }
+    private interface Marker {
+        void mark(int k);
+    }
+
+    private static void fill(int from, int to, int n, Marker marker) {
+        for (int k = Math.max(0, from); k < Math.min(n, to); k++) {
+            marker.mark(k);
         }
-        return count == 0 ? Double.NaN : sum / count;
+    }
+
+    private double logWake(int i) {
+        return Math.log(progress.wanted(i) / progress.wantedInWake(i));
+    }
+
+    private double angleGap(int i) {
+        return progress.wanted(i) - progress.wantedAtAngle(i);
+    }
+
+    private static double orZero(double value) {
+        return Double.isNaN(value) ? 0 : value;
     }
 
     LegLedger keep() {
-        double[] loss = new double[Cause.values().length];
-        double total = 0;
-        for (int i = progress.leg().span().from(); i < progress.leg().span().to(); i++) {
-            double p = progress.made(i);
-            double wanted = progress.wanted(i);
-            if (Double.isNaN(p) || Double.isNaN(wanted)) {
-                loss[Cause.UNJUDGED.ordinal()] += progress.step();
-                total += progress.step();
-            } else {
-                total += (1 - p / wanted) * progress.step();
-                climb(i, p, wanted, loss);
+        double[][] losses = climb(LADDER);
+        int causes = Cause.values().length;
+        double[] least = new double[causes];
+        double[] most = new double[causes];
+        Arrays.fill(least, Double.POSITIVE_INFINITY);
+        Arrays.fill(most, Double.NEGATIVE_INFINITY);
+        for (List<Cause> order : orders()) {
+            double[][] other = climb(order);
+            for (int c = 0; c < causes; c++) {
+                double sum = Arrays.stream(other[c]).sum();
+                least[c] = Math.min(least[c], sum);
+                most[c] = Math.max(most[c], sum);
             }
         }
         List<LegLedger.Line> lines = new ArrayList<>();
         for (Cause cause : Cause.values()) {
-            lines.add(new LegLedger.Line(cause, loss[cause.ordinal()]));
+            double[] of = losses[cause.ordinal()];
+            lines.add(new LegLedger.Line(
+                    cause,
+                    Arrays.stream(of).sum(),
+                    least[cause.ordinal()],
+                    most[cause.ordinal()],
+                    LossPieces.of(of, progress.leg().span().from(), progress.step())));
         }
-        return new LegLedger(progress.leg(), total, lines);
+        double[] all = new double[trim.length];
+        for (int k = 0; k < all.length; k++) {
+            double ratio = progress.made(progress.leg().span().from() + k)
+                    / progress.wanted(progress.leg().span().from() + k);
+            all[k] = Double.isNaN(ratio) ? progress.step() : (1 - ratio) * progress.step();
+        }
+        return new LegLedger(progress.leg(), Arrays.stream(all).sum(), lines, new LossSeries(all));
     }
 
-    /** Adds what each rung of the ladder puts back at one instant. */
-    private void climb(int i, double p, double wanted, double[] loss) {
-        double rate = p;
-        if (offFoil[i]) {
-            rate = add(loss, Cause.OFF_FOIL, rate, steady * wanted, wanted);
-        } else if (turning[i]) {
-            rate = add(loss, Cause.TURNS_FREE, rate, steady * wanted, wanted);
-        } else {
-            double atAngle = progress.wantedAtAngle(i);
-            if (!Double.isNaN(atAngle)) {
-                rate = add(loss, Cause.ANGLE, rate, rate + wanted - atAngle, wanted);
+    /** The ladder begun at each of its rungs, upwards and downwards. */
+    private static List<List<Cause>> orders() {
+        List<List<Cause>> orders = new ArrayList<>();
+        for (int first = 0; first < LADDER.size(); first++) {
+            List<Cause> order = new ArrayList<>(LADDER);
+            Collections.rotate(order, first);
+            orders.add(order);
+            List<Cause> backwards = new ArrayList<>(order);
+            Collections.reverse(backwards);
+            orders.add(backwards);
+        }
+        return orders;
+    }
+
+    /** Seconds lost by cause and instant when the rungs are climbed in that order. */
+    private double[][] climb(List<Cause> order) {
+        double[][] loss = new double[Cause.values().length][trim.length];
+        for (int k = 0; k < trim.length; k++) {
+            int i = progress.leg().span().from() + k;
+            double p = progress.made(i);
+            double wanted = progress.wanted(i);
+            if (Double.isNaN(p) || Double.isNaN(wanted)) {
+                loss[Cause.UNJUDGED.ordinal()][k] = progress.step();
+                continue;
             }
+            double seconds = progress.step() / wanted;
+            double rate = p;
+            boolean isPutBack = false;
+            for (Cause cause : order) {
+                double next = rate + gain(cause, k, rate, isPutBack ? 0 : steady * wanted - p);
+                isPutBack |= holds(cause, k);
+                loss[cause.ordinal()][k] = (next - rate) * seconds;
+                rate = next;
+            }
+            loss[Cause.REMAINING.ordinal()][k] = (wanted - rate) * seconds;
         }
-        add(loss, Cause.REMAINING, rate, wanted, wanted);
+        return loss;
     }
 
-    private double add(double[] loss, Cause cause, double from, double to, double wanted) {
-        loss[cause.ordinal()] += (to - from) / wanted * progress.step();
-        return to;
+    /** What a rung adds to the rate. */
+    private double gain(Cause cause, int k, double rate, double toSteady) {
+        return switch (cause) {
+            case OFF_FOIL, TURNS_FREE, TURNS_FORCED -> holds(cause, k) ? toSteady : 0;
+            case OTHER_AIR -> rate * (Math.exp(wake[k]) - 1);
+            case TRIM -> rate * (Math.exp(trim[k]) - 1);
+            case HEEL_HEIGHT -> rate * (Math.exp(attitude[k]) - 1);
+            case ANGLE -> angle[k];
+            case UNJUDGED, REMAINING -> 0;
+        };
+    }
+
+    private boolean holds(Cause cause, int k) {
+        return cause == Cause.OFF_FOIL && offFoil[k]
+                || cause == Cause.TURNS_FREE && turning[k] == TURNING_FREELY
+                || cause == Cause.TURNS_FORCED && turning[k] == TURNING_FORCED;
     }
 }

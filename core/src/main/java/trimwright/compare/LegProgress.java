@@ -14,20 +14,23 @@ final class LegProgress {
     private final double step;
     private final double[] made;
     private final double[] wanted;
+    private final double[] wantedInWake;
     private final double[] wantedAtAngle;
     private final boolean[] doubtful;
 
-    LegProgress(WindTrack track, Leg leg, Reference reference) {
+    LegProgress(WindTrack track, Leg leg, Reference reference, SpeedLosses losses) {
         int n = leg.span().length();
         this.leg = leg;
         this.step = track.clock().step();
         this.made = new double[n];
         this.wanted = new double[n];
+        this.wantedInWake = new double[n];
         this.wantedAtAngle = new double[n];
         this.doubtful = new boolean[n];
         for (int k = 0; k < n; k++) {
             int i = leg.span().from() + k;
-            double tws = track.get(Quantity.TWS, i);
+            double inWake = track.get(Quantity.TWS, i);
+            double tws = inWake * losses.clearWind(i);
             double offMark = Angles.difference(track.get(Quantity.COURSE, i), leg.course());
             double toMark = Angles.difference(track.get(Quantity.TWD, i), leg.course());
             made[k] = leg.kind().isJudgedByVmg()
@@ -36,6 +39,11 @@ final class LegProgress {
             boolean known = !Double.isNaN(tws) && !Double.isNaN(toMark) && !Double.isNaN(offMark);
             Reference.Rate rate = known ? reference.rate(leg.kind(), tws, toMark) : Reference.Rate.NONE;
             wanted[k] = rate.value() >= LEAST_RATE ? rate.value() : Double.NaN;
+            wantedInWake[k] = wanted[k];
+            if (known && inWake != tws) {
+                double less = reference.rate(leg.kind(), inWake, toMark).value();
+                wantedInWake[k] = less >= LEAST_RATE ? less : wanted[k];
+            }
             doubtful[k] = rate.isDoubtful();
             wantedAtAngle[k] = known
                     ? reference.rateAtAngle(leg.kind(), tws, track.get(Quantity.COURSE_TWA, i), offMark)
@@ -57,9 +65,14 @@ final class LegProgress {
         return made[i - leg.span().from()];
     }
 
-    /** Progress of the reference (m/s), NaN where it says nothing or too little. */
+    /** Progress of the reference in the wind without other boats (m/s), NaN where it says nothing or too little. */
     double wanted(int i) {
         return wanted[i - leg.span().from()];
+    }
+
+    /** Progress of the reference in the wind that the boat had (m/s), NaN where it says nothing or too little. */
+    double wantedInWake(int i) {
+        return wantedInWake[i - leg.span().from()];
     }
 
     /** Progress of the reference at the angle sailed (m/s), NaN where it says nothing. */

@@ -5,6 +5,8 @@ import trimwright.target.Target;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetCaveat;
 import trimwright.target.TargetLookup;
+import trimwright.wind.Quantity;
+import trimwright.wind.WindTrack;
 
 /** The target book of the boat and wing. */
 public record TargetReference(TargetBook book) implements Reference {
@@ -37,6 +39,17 @@ public record TargetReference(TargetBook book) implements Reference {
         }
         double towards = on.isJudgedByVmg() ? on.windwardSign() * Math.cos(courseTwa) : Math.cos(offMark);
         return target.boatSpeed() * towards;
+    }
+
+    /** Speed at an instant over the target's in that wind at that angle (-), NaN where one of them is not known. */
+    public double shareOfTarget(WindTrack track, int i) {
+        double wind = track.get(Quantity.TWS, i);
+        double angle = track.get(Quantity.COURSE_TWA, i);
+        if (Double.isNaN(wind) || Double.isNaN(angle)) {
+            return Double.NaN;
+        }
+        Target target = book.find(wind, angle).target();
+        return target == null ? Double.NaN : track.get(Quantity.SPEED, i) / target.boatSpeed();
     }
 
     private TargetLookup lookup(PointOfSail on, double tws, double twaToMark) {

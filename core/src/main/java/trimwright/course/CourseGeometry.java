@@ -11,6 +11,7 @@ public final class CourseGeometry {
     private final LocalPlane plane;
     private final PlaneLine start;
     private final List<PlaneLine> ends = new ArrayList<>();
+    private final List<CourseLeg> legs = new ArrayList<>();
     private final List<Boolean> isMark = new ArrayList<>();
     private final List<Boolean> markAtPort = new ArrayList<>();
     private final List<PlanePoint> boundary;
@@ -29,6 +30,15 @@ public final class CourseGeometry {
             markAtPort.add(order.get(i) instanceof Mark mark && mark.rounding() == Rounding.PORT);
         }
         ends.add(finish);
+        String name = "start";
+        PlanePoint at = start.middle();
+        for (int i = 0; i <= order.size(); i++) {
+            String next = i < order.size() ? order.get(i).id() : "finish";
+            PlanePoint end = i < order.size() ? middleOf(order.get(i)) : finish.middle();
+            legs.add(new CourseLeg(i + 1, name, next, at, end));
+            name = next;
+            at = end;
+        }
     }
 
     public LocalPlane plane() {
@@ -41,6 +51,11 @@ public final class CourseGeometry {
 
     public int legCount() {
         return ends.size();
+    }
+
+    /** The leg of that index, from 0. */
+    public CourseLeg leg(int leg) {
+        return legs.get(leg);
     }
 
     /** The line whose crossing ends the leg: between a gate's marks, outward from a mark, or the finish. */

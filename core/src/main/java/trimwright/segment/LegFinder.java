@@ -71,6 +71,6 @@ final class LegFinder {
                 east += speed * Math.sin(course) * track.clock().step();
             }
         }
-        return new Leg(on, span, Angles.compass(Math.atan2(east, north)), Math.hypot(north, east));
+        return new Leg(on, span, Angles.compass(Math.atan2(east, north)), Math.hypot(north, east), null);
     }
 }

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param exitSpeed mean over the 3 s that follow (m/s)
  * @param minimumSpeed least speed in the turn (m/s)
  * @param rates how fast and how far the bow went round
+ * @param label why it was made; null where no course tells
  * @param recovery what it cost, for turns that change the tack; null for others, or without wind before the turn
  */
 public record Turn(
@@ -21,8 +22,14 @@ public record Turn(
         double exitSpeed,
         double minimumSpeed,
         Rates rates,
+        @Nullable TurnLabel label,
         @Nullable Recovery recovery)
         implements Piece {
+    /** The same turn under that label. */
+    Turn with(TurnLabel why) {
+        return new Turn(kind, span, entryTack, entrySpeed, exitSpeed, minimumSpeed, rates, why, recovery);
+    }
+
     /**
      * @param angle that the heading changed by (rad), positive to starboard
      * @param mean rate of turn (rad/s), of that sign

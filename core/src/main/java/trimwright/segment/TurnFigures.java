@@ -35,6 +35,7 @@ final class TurnFigures {
                 track.mean(Quantity.SPEED, span.to() - 1, Math.min(track.size(), span.to() + window)),
                 least,
                 new Turn.Rates(angle, angle / (span.length() * track.clock().step()), greatest),
+                null,
                 kind.changesTack() ? recovery(track, span, before, nextTurn) : null);
     }
 

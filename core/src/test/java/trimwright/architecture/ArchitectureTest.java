@@ -41,7 +41,7 @@ class ArchitectureTest {
             Map.entry("track", Set.of("units")),
             Map.entry("ingest", Set.of("units", "track")),
             Map.entry("wind", Set.of("units", "air", "boat", "track")),
-            Map.entry("segment", Set.of("units", "track", "wind", "course")),
+            Map.entry("segment", Set.of("units", "boat", "track", "wind", "course")),
             Map.entry("compare", Set.of("units", "chance", "track", "wind", "segment", "target", "course"))));
 
     private static final JavaClasses MAIN = new ClassFileImporter()
