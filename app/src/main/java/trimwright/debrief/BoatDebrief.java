@@ -25,7 +25,10 @@ public record BoatDebrief(
         WindTrack wind,
         @Nullable OnCourse on,
         @Nullable Double startShare,
-        FoilingRule foiling, Pieces pieces, Comparison comparison, List<ChannelSummary> quality) {
+        FoilingRule foiling,
+        Pieces pieces,
+        Comparison comparison,
+        List<ChannelSummary> quality) {
     public BoatDebrief {
         quality = List.copyOf(quality);
     }

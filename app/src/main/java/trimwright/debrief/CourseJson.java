@@ -42,7 +42,9 @@ final class CourseJson {
             if (point instanceof Mark mark) {
                 place("", mark.position(), marks.addObject().put("id", mark.id()));
             } else if (point instanceof Gate gate) {
-                line(new Line(gate.portMark(), gate.starboardMark()), gates.addObject().put("id", gate.id()));
+                line(
+                        new Line(gate.portMark(), gate.starboardMark()),
+                        gates.addObject().put("id", gate.id()));
             }
         });
         ArrayNode boundary = node.putArray("boundary");

@@ -107,13 +107,19 @@ public final class Debrief {
         return SessionClock.covering(from, to, rate);
     }
 
-    private static BoatDebrief of(
-            BoatTrack track, WindTrack wind, @Nullable OnCourse on, DebriefOptions options) {
+    private static BoatDebrief of(BoatTrack track, WindTrack wind, @Nullable OnCourse on, DebriefOptions options) {
         TargetBook book = options.book();
         FoilingRule foiling = foiling(wind, book);
         Pieces pieces = Cutting.of(wind, foiling, on);
         Reference reference = book == null ? OwnBestReference.of(wind, pieces.phases()) : new TargetReference(book);
-        return new BoatDebrief(wind, on, startShare(wind, on, reference), foiling, pieces, Comparison.of(wind, pieces, reference), quality(track));
+        return new BoatDebrief(
+                wind,
+                on,
+                startShare(wind, on, reference),
+                foiling,
+                pieces,
+                Comparison.of(wind, pieces, reference),
+                quality(track));
     }
 
     private static @Nullable Double startShare(WindTrack wind, @Nullable OnCourse on, Reference reference) {

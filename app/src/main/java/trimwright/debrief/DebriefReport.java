@@ -10,8 +10,7 @@ import trimwright.wind.SessionClock;
  *
  * @param course that they sailed, or null where it is not known
  */
-public record DebriefReport(
-        SessionClock clock, @Nullable Course course, List<BoatDebrief> boats) {
+public record DebriefReport(SessionClock clock, @Nullable Course course, List<BoatDebrief> boats) {
     public DebriefReport {
         boats = List.copyOf(boats);
     }

@@ -160,7 +160,10 @@ public final class DebriefText {
                     .collect(Collectors.joining(", "));
             table.row(List.of(
                     Integer.toString(i + 1),
-                    on == null ? Texts.of("debrief.kind." + DebriefJson.word(ledger.leg().kind())) : wayOf(on),
+                    on == null
+                            ? Texts.of("debrief.kind."
+                                    + DebriefJson.word(ledger.leg().kind()))
+                            : wayOf(on),
                     seconds(ledger.leg().span()),
                     number("%.1f", ledger.total() - ledger.lossOf(Cause.UNJUDGED)),
                     where.isEmpty() ? NONE : where));

@@ -30,9 +30,8 @@ final class LossPieces {
                 k++;
             }
             LegLedger.Piece last = pieces.isEmpty() ? null : pieces.get(pieces.size() - 1);
-            boolean goesOn = last != null
-                    && last.span().to() == first + from
-                    && Math.signum(last.loss()) == Math.signum(sum);
+            boolean goesOn =
+                    last != null && last.span().to() == first + from && Math.signum(last.loss()) == Math.signum(sum);
             if (last != null && goesOn) {
                 pieces.set(
                         pieces.size() - 1,

@@ -98,7 +98,8 @@ public final class CourseFollower {
             PlanePoint last = before < 0 ? null : bow.at(before);
             double share = last == null ? Double.NaN : line.crossedAt(last, here);
             if (last != null && !Double.isNaN(share)) {
-                PlanePoint place = last.plus(share * (here.north() - last.north()), share * (here.east() - last.east()));
+                PlanePoint place =
+                        last.plus(share * (here.north() - last.north()), share * (here.east() - last.east()));
                 return new Crossing(i, before + share * (i - before), place);
             }
             before = i;

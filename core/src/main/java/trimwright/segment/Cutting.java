@@ -34,8 +34,7 @@ public final class Cutting {
         List<Leg> legs = new ArrayList<>();
         for (SailedCourse.SailedLeg leg : sailed.legs()) {
             CourseLeg on = leg.leg();
-            double wind = track.mean(
-                    Quantity.TWD, leg.span().from(), leg.span().to());
+            double wind = track.mean(Quantity.TWD, leg.span().from(), leg.span().to());
             double toMark = Angles.difference(wind, on.bearing());
             PointOfSail kind = Double.isNaN(toMark) ? PointOfSail.REACHING : PointOfSail.of(toMark);
             legs.add(new Leg(kind, leg.span(), Angles.compass(on.bearing()), on.length(), on));

@@ -17,5 +17,4 @@ public record Leg(
         Span span,
         double course,
         double distance,
-        @Nullable CourseLeg on)
-        implements Piece {}
+        @Nullable CourseLeg on) implements Piece {}
