@@ -27,6 +27,8 @@ class ArchitectureTest {
             Map.entry("course", Set.of("units")),
             Map.entry("air", Set.of("units")),
             Map.entry("water", Set.of("units")),
+            Map.entry("profile", Set.of()),
+            Map.entry("panel", Set.of("profile")),
             Map.entry("section", Set.of("units", "air")),
             Map.entry("wing", Set.of("units", "air", "boat", "section")),
             Map.entry("foil", Set.of("units", "water", "boat")),

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.panel;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.profile;
+
+import org.jspecify.annotations.NullMarked;
