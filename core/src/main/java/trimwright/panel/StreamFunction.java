@@ -34,8 +34,7 @@ final class StreamFunction {
                 double r2 = dx * dx + dy * dy;
                 double log2 = r2 > 0 ? Math.log(r2) : 0;
                 double sum = 0.5 * (x1 * log1 - x2 * log2) - length + y * Arc.subtended(y * length, x1 * x2 + y * y);
-                double difference =
-                        ((x1 + x2) * sum + 0.5 * (r2 * log2 - r1 * log1 + x1 * x1 - x2 * x2)) / -length;
+                double difference = ((x1 + x2) * sum + 0.5 * (r2 * log2 - r1 * log1 + x1 * x1 - x2 * x2)) / -length;
                 row[j] += (sum + difference) / (4 * Math.PI);
                 row[j + 1] += (sum - difference) / (4 * Math.PI);
                 r1 = r2;

@@ -24,13 +24,13 @@ public final class Contour {
      */
     public static Contour of(double[] x, double[] y) {
         if (x.length != y.length || x.length < 9) {
-            throw new IllegalArgumentException("a contour needs at least 9 points, x and y alike, not " + x.length
-                    + " and " + y.length);
+            throw new IllegalArgumentException(
+                    "a contour needs at least 9 points, x and y alike, not " + x.length + " and " + y.length);
         }
         Contour contour = new Contour(x.clone(), y.clone());
         if (x[0] != x[x.length - 1] || y[0] != y[y.length - 1]) {
-            throw new IllegalArgumentException("a contour ends where it begins, not at " + x[x.length - 1] + ", "
-                    + y[y.length - 1]);
+            throw new IllegalArgumentException(
+                    "a contour ends where it begins, not at " + x[x.length - 1] + ", " + y[y.length - 1]);
         }
         for (int i = 1; i < x.length; i++) {
             if (!(contour.length(i - 1) > 0) || !(contour.length(i - 1) < Double.POSITIVE_INFINITY)) {

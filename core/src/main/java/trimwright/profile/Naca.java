@@ -56,7 +56,9 @@ public final class Naca {
         double m = hundredths / 100.0;
         double p = tenths / 10.0;
         return new CamberLine(
-                x -> x < p ? m / (p * p) * (2 * p * x - x * x) : m / ((1 - p) * (1 - p)) * (1 - 2 * p + 2 * p * x - x * x),
+                x -> x < p
+                        ? m / (p * p) * (2 * p * x - x * x)
+                        : m / ((1 - p) * (1 - p)) * (1 - 2 * p + 2 * p * x - x * x),
                 x -> x < p ? 2 * m / (p * p) * (p - x) : 2 * m / ((1 - p) * (1 - p)) * (p - x));
     }
 

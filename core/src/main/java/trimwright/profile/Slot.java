@@ -24,7 +24,8 @@ public record Slot(double gap, double overlap) {
             double panelY = next.y(i + 1) - next.y(i);
             double toX = edgeX - next.x(i);
             double toY = edgeY - next.y(i);
-            double along = Math.min(1, Math.max(0, (toX * panelX + toY * panelY) / (panelX * panelX + panelY * panelY)));
+            double along =
+                    Math.min(1, Math.max(0, (toX * panelX + toY * panelY) / (panelX * panelX + panelY * panelY)));
             least = Math.min(least, Math.hypot(toX - along * panelX, toY - along * panelY));
             foremost = Math.min(foremost, next.x(i));
             // Crossing count of a ray downstream from the edge.

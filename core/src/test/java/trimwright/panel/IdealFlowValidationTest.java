@@ -19,8 +19,10 @@ class IdealFlowValidationTest {
     @Test
     @ValidatedAgainst(
             source = "KARMAN-TREFFTZ",
-            where = "exact lift of mapped aerofoils, symmetric and cambered, cusp and trailing edge of 10 degrees, 5 degrees",
-            tolerance = "0.02 percent at 200 panels by circulation, 0.05 by pressure; error falls as panels^-1.9 at least")
+            where =
+                    "exact lift of mapped aerofoils, symmetric and cambered, cusp and trailing edge of 10 degrees, 5 degrees",
+            tolerance =
+                    "0.02 percent at 200 panels by circulation, 0.05 by pressure; error falls as panels^-1.9 at least")
     void liftOfMappedAerofoilsConvergesToTheExact() {
         MappedAerofoil[] aerofoils = {
             new MappedAerofoil(-0.1, 0, 0),
@@ -43,7 +45,8 @@ class IdealFlowValidationTest {
     @Test
     @ValidatedAgainst(
             source = "KARMAN-TREFFTZ",
-            where = "symmetric Joukowski, circle 1.1 about -0.1: lift 0.59740 on chord 4.0333 at 5 degrees (section 4 no. 8)",
+            where =
+                    "symmetric Joukowski, circle 1.1 about -0.1: lift 0.59740 on chord 4.0333 at 5 degrees (section 4 no. 8)",
             tolerance = "1e-4, as the reference states for linear vorticity")
     void liftOfTheSymmetricJoukowskiAerofoil() {
         SurfaceFlow flow = flow(FIVE_DEGREES, new MappedAerofoil(-0.1, 0, 0).contour(200));
@@ -56,18 +59,26 @@ class IdealFlowValidationTest {
             where = "section 4 no. 7: NACA 0012, closed edge, ideal lift 0.48263 at 4 and 0.96290 at 8 degrees",
             tolerance = "0.02 percent: two programs with the same panels")
     void idealLiftOfNaca0012() {
-        assertEquals(0.48263, flow(Math.toRadians(4), Naca.symmetric(0.12).contour(200)).pressureLift(0), 1e-4);
-        assertEquals(0.96290, flow(Math.toRadians(8), Naca.symmetric(0.12).contour(200)).pressureLift(0), 2e-4);
+        assertEquals(
+                0.48263,
+                flow(Math.toRadians(4), Naca.symmetric(0.12).contour(200)).pressureLift(0),
+                1e-4);
+        assertEquals(
+                0.96290,
+                flow(Math.toRadians(8), Naca.symmetric(0.12).contour(200)).pressureLift(0),
+                2e-4);
     }
 
     @ReferenceTest
     @ValidatedAgainst(
             source = "WILLIAMS-1973",
-            where = "exact two-element case, flap 30 degrees: total lift 3.7386, split 2.9065 and 0.8321 (split from memory)",
-            tolerance = "0.3 percent in all, 0.5 percent each, pressure against pressure; the outline is a resampled table")
+            where =
+                    "exact two-element case, flap 30 degrees: total lift 3.7386, split 2.9065 and 0.8321 (split from memory)",
+            tolerance =
+                    "0.3 percent in all, 0.5 percent each, pressure against pressure; the outline is a resampled table")
     void exactTwoElementCase() {
-        SurfaceFlow flow = flow(
-                0, contour("reference/data/MainFoil_N_200.csv"), contour("reference/data/FlapFoil_N_200.csv"));
+        SurfaceFlow flow =
+                flow(0, contour("reference/data/MainFoil_N_200.csv"), contour("reference/data/FlapFoil_N_200.csv"));
         assertEquals(3.7386, flow.pressureLift(0) + flow.pressureLift(1), 0.003 * 3.7386);
         assertEquals(2.9065, flow.pressureLift(0), 0.005 * 2.9065);
         assertEquals(0.8321, flow.pressureLift(1), 0.005 * 0.8321);
@@ -77,7 +88,8 @@ class IdealFlowValidationTest {
     @ReferenceTest
     @ValidatedAgainst(
             source = "WILLIAMS-1973",
-            where = "exact pressure at 62 points of each element, where its size is below 3; edge and first 1.2 percent left out",
+            where =
+                    "exact pressure at 62 points of each element, where its size is below 3; edge and first 1.2 percent left out",
             tolerance = "rms 0.012, as the reference states for linear vorticity")
     void exactPressureOfTheTwoElementCase() {
         Contour main = contour("reference/data/MainFoil_N_200.csv");
@@ -91,13 +103,16 @@ class IdealFlowValidationTest {
     @ValidatedAgainst(
             source = "TWO-ELEMENT-PANELS",
             where = "section 1.4: slot, lift of each element, suction and flap moment, flap 0-35, alpha 0-12 degrees",
-            tolerance = "rounding of the table; pressure rise 0.35: the table takes another value for the trailing edge")
+            tolerance =
+                    "rounding of the table; pressure rise 0.35: the table takes another value for the trailing edge")
     void twoElementFamily() {
         // Main chord 1, flap 0.8, nose at 1.02 when straight, pivot at 0.9; the profile is in total chords of 1.82.
         double total = 1.82;
         WingProfile family = new WingProfile(0.18, 0.12, 0.8 / total, 0.02 / total, 0.9);
-        List<String> lines =
-                text("reference/data/two_element_inviscid_reference.csv").lines().skip(1).toList();
+        List<String> lines = text("reference/data/two_element_inviscid_reference.csv")
+                .lines()
+                .skip(1)
+                .toList();
         assertEquals(28, lines.size());
         for (String line : lines) {
             double[] row = numbers(line);

@@ -57,7 +57,8 @@ class ProfilePropertyTest {
 
     @Test
     void digitsThatNameNoMemberAreNone() {
-        for (String digits : new String[] {"", "12", "0000", "0045", "0212", "2012", "23112", "26012", "03012", "naca"}) {
+        for (String digits :
+                new String[] {"", "12", "0000", "0045", "0212", "2012", "23112", "26012", "03012", "naca"}) {
             assertNull(Naca.find(digits), digits);
         }
         for (String digits : new String[] {"0006", "2412", "4415", "23012", "24112"}) {
