@@ -7,7 +7,10 @@ import java.lang.annotation.Target;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** A test that reads shared reference files; it is skipped with a message where they are absent. */
+/**
+ * A test that needs what is no part of the project: shared reference files or a program beside it. It is skipped with a
+ * message where these are absent.
+ */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.METHOD)
 @Tag("reference")
