@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static trimwright.ingest.nmea.NmeaText.channel;
 import static trimwright.ingest.nmea.NmeaText.sentence;
 
-
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -151,8 +150,7 @@ class OtherDecoderValidationTest {
             Matcher matcher = report.matcher(line);
             if (matcher.find()) {
                 Instant time = Instant.parse(matcher.group(1));
-                fixes.computeIfAbsent(
-                                time.getEpochSecond() * 1_000_000_000L + time.getNano(), t -> new ArrayList<>())
+                fixes.computeIfAbsent(time.getEpochSecond() * 1_000_000_000L + time.getNano(), t -> new ArrayList<>())
                         .add(new Fix(number(matcher, 2), number(matcher, 3), number(matcher, 4), number(matcher, 5)));
             }
         }

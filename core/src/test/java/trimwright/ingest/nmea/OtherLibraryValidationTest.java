@@ -127,21 +127,17 @@ class OtherLibraryValidationTest {
                 () -> "WIMWV," + compass() + ",R," + speed() + "," + oneOf("N", "M", "K") + ",A",
                 (other, ours) -> {
                     sameAngle(other.getAngle(), ours.value(Paths.AWA));
-                    double unit =
-                            switch (other.getSpeedUnit()) {
-                                case METER -> 1;
-                                case KILOMETERS -> 1 / 3.6;
-                                default -> KNOT;
-                            };
+                    double unit = switch (other.getSpeedUnit()) {
+                        case METER -> 1;
+                        case KILOMETERS -> 1 / 3.6;
+                        default -> KNOT;
+                    };
                     same(other.getSpeed() * unit, ours.value(Paths.AWS));
                 });
-        compare(
-                MWVSentence.class,
-                () -> "WIMWV," + compass() + ",T," + speed() + ",N,A",
-                (other, ours) -> {
-                    sameAngle(other.getAngle(), ours.value(Paths.TWA_WATER));
-                    same(other.getSpeed() * KNOT, ours.value(Paths.TWS));
-                });
+        compare(MWVSentence.class, () -> "WIMWV," + compass() + ",T," + speed() + ",N,A", (other, ours) -> {
+            sameAngle(other.getAngle(), ours.value(Paths.TWA_WATER));
+            same(other.getSpeed() * KNOT, ours.value(Paths.TWS));
+        });
         compare(
                 VWRSentence.class,
                 () -> "IIVWR," + bow() + "," + oneOf("L", "R") + "," + speed() + ",N,,M,,K",
@@ -205,8 +201,7 @@ class OtherLibraryValidationTest {
     }
 
     private static void compareTime(TimeSentence other, NmeaText.Decoded ours) {
-        assertEquals(
-                other.getTime().getMilliseconds(), ours.timeOfDayNanos / 1e6, 1e-3, "milliseconds of the day");
+        assertEquals(other.getTime().getMilliseconds(), ours.timeOfDayNanos / 1e6, 1e-3, "milliseconds of the day");
     }
 
     private static void same(double expected, double actual) {
@@ -226,7 +221,8 @@ class OtherLibraryValidationTest {
     }
 
     private String time() {
-        return text("%02d%02d%02d.%02d", random.nextInt(24), random.nextInt(60), random.nextInt(60), random.nextInt(100));
+        return text(
+                "%02d%02d%02d.%02d", random.nextInt(24), random.nextInt(60), random.nextInt(60), random.nextInt(100));
     }
 
     private String speed() {
