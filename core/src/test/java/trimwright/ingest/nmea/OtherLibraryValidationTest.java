@@ -201,7 +201,8 @@ class OtherLibraryValidationTest {
     }
 
     private static void compareTime(TimeSentence other, NmeaText.Decoded ours) {
-        assertEquals(other.getTime().getMilliseconds(), ours.timeOfDayNanos / 1e6, 1e-3, "milliseconds of the day");
+        assertEquals(
+                (double) other.getTime().getMilliseconds(), ours.timeOfDayNanos / 1e6, 1e-3, "milliseconds of the day");
     }
 
     private static void same(double expected, double actual) {
