@@ -184,7 +184,11 @@ final class AttachedFlow {
         out.cmAlpha = arm * (out.clAlpha * ca - out.cl * sa + out.cdAlpha * sa + out.cd * ca);
         out.cmFlap = arm * (out.clFlap * ca + out.cdFlap * sa) + couple * dD;
         out.cmLogRe = arm * (out.clLogRe * ca + out.cdLogRe * sa);
-        out.hinge = attachedShare * HINGE_GAIN * (flap.hingeAlpha() * sa + flap.hingeFlap() * d);
+        double hinge = attachedShare * HINGE_GAIN;
+        out.hinge = hinge * (flap.hingeAlpha() * sa + flap.hingeFlap() * d);
+        out.hingeAlpha = hinge * flap.hingeAlpha() * ca;
+        out.hingeFlap = hinge * flap.hingeFlap() * dD;
+        out.hingeLogRe = 0;
 
         // Stall where the load reaches STALL_LOAD of the maximum.
         double q = STALL_LOAD / slope * max;

@@ -84,6 +84,10 @@ public final class ClosedFormSection implements SectionModel {
         out.cmAlpha = v * out.cmAlpha + w * momentA + wA * gapMoment;
         out.cmFlap = v * out.cmFlap + w * momentA * tiltD + wD * gapMoment;
         out.cmLogRe = v * out.cmLogRe + wR * gapMoment;
+        double gapHinge = -HINGE_PLATE * cn - out.hinge;
         out.hinge = v * out.hinge - w * HINGE_PLATE * cn;
+        out.hingeAlpha = v * out.hingeAlpha - w * HINGE_PLATE * cnA + wA * gapHinge;
+        out.hingeFlap = v * out.hingeFlap - w * HINGE_PLATE * cnA * tiltD + wD * gapHinge;
+        out.hingeLogRe = v * out.hingeLogRe + wR * gapHinge;
     }
 }

@@ -30,6 +30,10 @@ public final class SectionPoint {
     /** Flap's moment about its pivot over FLAP chord squared (-), in the sense of the flap angle; air straightens: negative. */
     public double hinge;
 
+    public double hingeAlpha;
+    public double hingeFlap;
+    public double hingeLogRe;
+
     /** Angle of attack left before stall on the side that lifts (rad); negative: stalled. */
     public double stallMargin;
 

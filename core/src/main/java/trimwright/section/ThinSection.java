@@ -31,6 +31,9 @@ public final class ThinSection implements SectionModel {
         out.cmFlap = axisArm * out.clFlap * Math.cos(alpha) + flap.moment();
         out.cmLogRe = 0;
         out.hinge = flap.hingeAlpha() * alpha + flap.hingeFlap() * flapAngle;
+        out.hingeAlpha = flap.hingeAlpha();
+        out.hingeFlap = flap.hingeFlap();
+        out.hingeLogRe = 0;
         out.stallMargin = Math.PI;
         out.stallMarginAlpha = 0;
         out.stallMarginFlap = 0;

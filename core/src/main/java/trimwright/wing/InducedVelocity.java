@@ -5,17 +5,25 @@ final class InducedVelocity {
     /** Added to the square of distances (m2), so that a point on a vortex gets no infinite velocity. Chosen: 1 mm. */
     private static final double CORE = 1e-6;
 
-    private final WingSolved solved;
+    private final double ux;
+    private final double uy;
+    private final double uz;
     private double x;
     private double y;
     private double z;
 
-    private InducedVelocity(WingSolved solved) {
-        this.solved = solved;
+    private InducedVelocity(Influence influence) {
+        ux = influence.ux;
+        uy = influence.uy;
+        uz = influence.uz;
     }
 
     static AirVelocity at(PlacedWing placed, WingSolved solved, double px, double py, double pz) {
-        InducedVelocity sum = new InducedVelocity(solved);
+        StripFlow flow = solved.flow();
+        if (flow == null) {
+            return new AirVelocity(0, 0, 0);
+        }
+        InducedVelocity sum = new InducedVelocity(flow.influence);
         Wing wing = placed.wing();
         double sin = Math.sin(placed.heel());
         double cos = Math.cos(placed.heel());
@@ -55,9 +63,6 @@ final class InducedVelocity {
     }
 
     private void leg(double gamma, double rx, double ry, double rz) {
-        double ux = solved.trail(0);
-        double uy = solved.trail(1);
-        double uz = solved.trail(2);
         double r = Math.sqrt(rx * rx + ry * ry + rz * rz + CORE);
         double f = gamma / (r * (r - ux * rx - uy * ry - uz * rz) + CORE);
         x += f * (uy * rz - uz * ry);

@@ -2,69 +2,116 @@ package trimwright.wing;
 
 /**
  * Velocity that each strip's horseshoe vortex of unit circulation, with its image in the sea, makes at each strip, for one
- * trailing direction: components forward and to starboard, row by the strip that feels it.
+ * trailing direction: components forward and to starboard, {@code [strip that makes it][strip that feels it]}.
  *
  * <p>Horseshoe law as in Phillips and Snyder; the bound line is straight, so it does not act on itself. The image is the
  * mirrored horseshoe with its nodes in reverse order.
  */
 final class Influence {
-    final double[] x;
-    final double[] y;
+    final PlacedWing placed;
+    final double ux;
+    final double uy;
+    final double uz;
+    final double[][] x;
+    final double[][] y;
 
-    private Influence(int strips) {
-        x = new double[strips * strips];
-        y = new double[strips * strips];
+    private Influence(PlacedWing placed, double ux, double uy, double uz) {
+        this.placed = placed;
+        this.ux = ux;
+        this.uy = uy;
+        this.uz = uz;
+        int n = placed.wing().strips();
+        x = new double[n][n];
+        y = new double[n][n];
     }
 
     /** For a placed wing and a trailing direction of unit length, parallel to the sea. */
-    static Influence of(PlacedWing placed, double ux, double uy, double uz) {
-        Wing wing = placed.wing();
-        int n = wing.strips();
-        Influence influence = new Influence(n);
-        double[] leg = wing.legs();
-        // A node above the strip lies at negative z from it, seen from the node at positive z; below, the reverse.
-        double above = 1 / (1 - uz);
-        double below = 1 / (1 + uz);
-        double[] legX = new double[n + 1];
-        double[] legY = new double[n + 1];
-        for (int i = 0; i < n; i++) {
-            int row = i * (n + 1);
-            for (int k = 0; k <= n; k++) {
-                double f = leg[row + k] * (k > i ? above : below);
-                legX[k] = uy * f;
-                legY[k] = -ux * f;
-            }
-            if (placed.hasSea()) {
-                addImageLegs(placed, row, n, ux, uy, uz, legX, legY);
-            }
-            int at = i * n;
-            for (int j = 0; j < n; j++) {
-                influence.x[at + j] = legX[j + 1] - legX[j];
-                influence.y[at + j] = legY[j + 1] - legY[j];
-            }
-        }
-        if (placed.hasSea()) {
-            double[] bound = placed.imageBound();
-            for (int k = 0; k < bound.length; k++) {
-                influence.x[k] += bound[k];
-            }
-        }
+    static Influence of(PlacedWing placed, double[] trail) {
+        Influence influence = new Influence(placed, trail[0], trail[1], trail[2]);
+        influence.fill();
         return influence;
     }
 
-    private static void addImageLegs(
-            PlacedWing placed, int row, int n, double ux, double uy, double uz, double[] legX, double[] legY) {
-        double[] ry = placed.imageY();
-        double[] rz = placed.imageZ();
-        double[] r = placed.imageDistance();
-        for (int k = 0; k <= n; k++) {
-            double y = ry[row + k];
-            double z = rz[row + k];
-            double d = r[row + k];
-            double f = 1 / (4 * Math.PI * d * (d - uy * y - uz * z));
+    boolean serves(PlacedWing other, double[] trail) {
+        return placed == other && ux == trail[0] && uy == trail[1] && uz == trail[2];
+    }
+
+    /** Adds the velocities that circulations make to those of the air. */
+    void add(double[] gamma, double[] vx, double[] vy) {
+        for (int j = 0; j < gamma.length; j++) {
+            add(x[j], gamma[j], vx);
+            add(y[j], gamma[j], vy);
+        }
+    }
+
+    private static void add(double[] from, double factor, double[] to) {
+        for (int i = 0; i < to.length; i++) {
+            to[i] += from[i] * factor;
+        }
+    }
+
+    private void fill() {
+        int n = x.length;
+        double[] lowX = new double[n];
+        double[] lowY = new double[n];
+        double[] highX = new double[n];
+        double[] highY = new double[n];
+        leg(0, lowX, lowY);
+        for (int j = 0; j < n; j++) {
+            leg(j + 1, highX, highY);
+            difference(highX, lowX, x[j]);
+            difference(highY, lowY, y[j]);
+            if (placed.hasSea()) {
+                add(placed.imageBound(j), 1, x[j]);
+            }
+            double[] t = lowX;
+            lowX = highX;
+            highX = t;
+            t = lowY;
+            lowY = highY;
+            highY = t;
+        }
+    }
+
+    private static void difference(double[] high, double[] low, double[] to) {
+        for (int i = 0; i < to.length; i++) {
+            to[i] = high[i] - low[i];
+        }
+    }
+
+    /** Velocity at each strip of the line that trails from a node with unit strength, and of its image. */
+    private void leg(int k, double[] toX, double[] toY) {
+        double[] leg = placed.wing().legs(k);
+        int n = leg.length;
+        // A node above the strip lies at negative z from it, seen from the node at positive z; below, the reverse.
+        double above = 1 / (1 - uz);
+        double below = 1 / (1 + uz);
+        scale(leg, above, 0, Math.min(k, n), toX, toY);
+        scale(leg, below, Math.min(k, n), n, toX, toY);
+        if (placed.hasSea()) {
+            imageLeg(placed.imageY(k), placed.imageZ(k), placed.imageDistance(k), toX, toY);
+        }
+    }
+
+    private void scale(double[] leg, double factor, int begin, int end, double[] toX, double[] toY) {
+        double fx = uy;
+        double fy = -ux;
+        for (int i = begin; i < end; i++) {
+            double f = leg[i] * factor;
+            toX[i] = fx * f;
+            toY[i] = fy * f;
+        }
+    }
+
+    private void imageLeg(double[] ry, double[] rz, double[] r, double[] toX, double[] toY) {
+        double ax = ux;
+        double ay = uy;
+        double az = uz;
+        for (int i = 0; i < r.length; i++) {
+            double f = 1 / (4 * Math.PI * r[i] * (r[i] - ay * ry[i] - az * rz[i]));
             // Reverse order of nodes: the image leg counts with the opposite sign.
-            legX[k] -= (uy * z - uz * y) * f;
-            legY[k] += ux * z * f;
+            toX[i] -= (ay * rz[i] - az * ry[i]) * f;
+            toY[i] += ax * rz[i] * f;
         }
     }
 }

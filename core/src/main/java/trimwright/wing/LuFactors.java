@@ -1,29 +1,33 @@
 package trimwright.wing;
 
-/** Dense linear equations by LU with row exchanges, in place, row-major. */
+/**
+ * Dense linear equations by LU with row exchanges, in place. Columns are arrays of their own, since the inner loops then
+ * run along memory and several elements at a time.
+ */
 final class LuFactors {
-    private final double[] a;
+    private final double[][] column;
     private final int n;
     private final int[] row;
 
     LuFactors(int n) {
         this.n = n;
-        a = new double[n * n];
+        column = new double[n][n];
         row = new int[n];
     }
 
-    /** The matrix to fill before {@link #factor()}. */
-    double[] matrix() {
-        return a;
+    /** The matrix to fill before {@link #factor()}, column by column. */
+    double[][] columns() {
+        return column;
     }
 
     /** False where a pivot vanishes. */
     boolean factor() {
         for (int k = 0; k < n; k++) {
+            double[] pivot = column[k];
             int best = k;
-            double size = Math.abs(a[k * n + k]);
+            double size = Math.abs(pivot[k]);
             for (int i = k + 1; i < n; i++) {
-                double other = Math.abs(a[i * n + k]);
+                double other = Math.abs(pivot[i]);
                 if (other > size) {
                     size = other;
                     best = i;
@@ -34,21 +38,18 @@ final class LuFactors {
             }
             row[k] = best;
             if (best != k) {
-                for (int j = 0; j < n; j++) {
-                    double t = a[k * n + j];
-                    a[k * n + j] = a[best * n + j];
-                    a[best * n + j] = t;
+                for (double[] any : column) {
+                    double t = any[k];
+                    any[k] = any[best];
+                    any[best] = t;
                 }
             }
-            double inverse = 1 / a[k * n + k];
-            int top = k * n;
+            double inverse = 1 / pivot[k];
             for (int i = k + 1; i < n; i++) {
-                int at = i * n;
-                double f = a[at + k] * inverse;
-                a[at + k] = f;
-                for (int j = k + 1; j < n; j++) {
-                    a[at + j] -= f * a[top + j];
-                }
+                pivot[i] *= inverse;
+            }
+            for (int j = k + 1; j < n; j++) {
+                subtract(pivot, column[j], column[j][k], k + 1, n);
             }
         }
         return true;
@@ -61,19 +62,18 @@ final class LuFactors {
             b[row[k]] = b[k];
             b[k] = t;
         }
-        for (int i = 1; i < n; i++) {
-            double sum = b[i];
-            for (int j = 0; j < i; j++) {
-                sum -= a[i * n + j] * b[j];
-            }
-            b[i] = sum;
+        for (int j = 0; j < n; j++) {
+            subtract(column[j], b, b[j], j + 1, n);
         }
-        for (int i = n - 1; i >= 0; i--) {
-            double sum = b[i];
-            for (int j = i + 1; j < n; j++) {
-                sum -= a[i * n + j] * b[j];
-            }
-            b[i] = sum / a[i * n + i];
+        for (int j = n - 1; j >= 0; j--) {
+            b[j] /= column[j][j];
+            subtract(column[j], b, b[j], 0, j);
+        }
+    }
+
+    private static void subtract(double[] from, double[] to, double factor, int begin, int end) {
+        for (int i = begin; i < end; i++) {
+            to[i] -= from[i] * factor;
         }
     }
 }

@@ -10,33 +10,43 @@ public final class PlacedWing {
     private final Wing wing;
     private final double heel;
     private final double footHeight;
-    private final double[] imageY;
-    private final double[] imageZ;
-    private final double[] imageDistance;
-    private final double[] imageBound;
+    // [node][strip]: vectors from the image of a node to a strip.
+    private final double[][] imageY;
+    private final double[][] imageZ;
+    private final double[][] imageDistance;
+    private final double[][] imageBound;
 
     private PlacedWing(Wing wing, double heel, double footHeight) {
         this.wing = wing;
         this.heel = heel;
         this.footHeight = footHeight;
-        int n = hasSea() ? wing.strips() : 0;
-        imageY = new double[n * (n + 1)];
-        imageZ = new double[n * (n + 1)];
-        imageDistance = new double[n * (n + 1)];
-        imageBound = new double[n * n];
-        double sin = Math.sin(heel);
-        double cos = Math.cos(heel);
-        for (int i = 0; i < n; i++) {
-            int row = i * (n + 1);
-            for (int k = 0; k <= n; k++) {
-                double depth = 2 * (footHeight + wing.node(k) * cos);
-                imageY[row + k] = -depth * sin;
-                imageZ[row + k] = wing.node(k) - wing.stripHeight(i) - depth * cos;
-                imageDistance[row + k] = Math.hypot(imageY[row + k], imageZ[row + k]);
+        int n = wing.strips();
+        int images = hasSea() ? n : -1;
+        imageY = new double[images + 1][n];
+        imageZ = new double[images + 1][n];
+        imageDistance = new double[images + 1][n];
+        imageBound = new double[Math.max(images, 0)][n];
+        for (int k = 0; k <= images; k++) {
+            placeNode(k);
+        }
+        for (int j = 0; j < images; j++) {
+            for (int i = 0; i < n; i++) {
+                imageBound[j][i] = bound(i, j + 1, j);
             }
-            for (int j = 0; j < n; j++) {
-                imageBound[i * n + j] = bound(row + j + 1, row + j);
-            }
+        }
+    }
+
+    private void placeNode(int k) {
+        double depth = imageDepth(k);
+        double across = -depth * Math.sin(heel);
+        double along = wing.node(k) - depth * Math.cos(heel);
+        double[] y = imageY[k];
+        double[] z = imageZ[k];
+        double[] distance = imageDistance[k];
+        for (int i = 0; i < y.length; i++) {
+            y[i] = across;
+            z[i] = along - wing.stripHeight(i);
+            distance[i] = Math.sqrt(y[i] * y[i] + z[i] * z[i]);
         }
     }
 
@@ -65,7 +75,7 @@ public final class PlacedWing {
 
     /** How the solved wing answers small changes of trim and wind: exact derivatives at the solution. */
     public WingSensitivity sensitivity(StripAir air, WingSetting setting, WingSolved solved) {
-        return WingSensitivity.at(this, air, setting, solved);
+        return solved.sensitivity();
     }
 
     /**
@@ -94,29 +104,36 @@ public final class PlacedWing {
         return footHeight < Double.POSITIVE_INFINITY;
     }
 
-    double[] imageY() {
-        return imageY;
+    double[] imageY(int k) {
+        return imageY[k];
     }
 
-    double[] imageZ() {
-        return imageZ;
+    double[] imageZ(int k) {
+        return imageZ[k];
     }
 
-    double[] imageDistance() {
-        return imageDistance;
+    double[] imageDistance(int k) {
+        return imageDistance[k];
     }
 
-    /** Forward velocity of the image's bound lines at each strip, for unit circulation. */
-    double[] imageBound() {
-        return imageBound;
+    /** From a node to its image (m), down through the sea. */
+    double imageDepth(int k) {
+        return 2 * (footHeight + wing.node(k) * Math.cos(heel));
     }
 
-    // Bound segment from one node to another, indices into the vectors from node to strip; all lie in the y-z plane.
-    private double bound(int from, int to) {
-        double cross = imageY[from] * imageZ[to] - imageZ[from] * imageY[to];
-        double dot = imageY[from] * imageY[to] + imageZ[from] * imageZ[to];
-        double r1 = imageDistance[from];
-        double r2 = imageDistance[to];
-        return (r1 + r2) * cross / (4 * Math.PI * r1 * r2 * (r1 * r2 + dot));
+    /** Forward velocity of a strip's image's bound line at each strip, for unit circulation. */
+    double[] imageBound(int j) {
+        return imageBound[j];
+    }
+
+    // Bound segment from one node to another, seen from a strip; all lie in the y-z plane.
+    private double bound(int strip, int from, int to) {
+        double y1 = imageY[from][strip];
+        double z1 = imageZ[from][strip];
+        double y2 = imageY[to][strip];
+        double z2 = imageZ[to][strip];
+        double r1 = imageDistance[from][strip];
+        double r2 = imageDistance[to][strip];
+        return (r1 + r2) * (y1 * z2 - z1 * y2) / (4 * Math.PI * r1 * r2 * (r1 * r2 + y1 * y2 + z1 * z2));
     }
 }

@@ -75,6 +75,12 @@ public final class StripAir {
         return new StripAir(sx, sy, sz, state);
     }
 
+    /** Copies the components forward and to starboard. */
+    void copy(double[] toX, double[] toY) {
+        System.arraycopy(x, 0, toX, 0, x.length);
+        System.arraycopy(y, 0, toY, 0, y.length);
+    }
+
     public int strips() {
         return x.length;
     }

@@ -17,7 +17,7 @@ final class StripFlow {
     private static final double MIXING_FULL = Math.toRadians(10.0);
 
     /** Square of a speed (m2/s2) that keeps directions defined in still air; far below any wind that matters. */
-    private static final double STILL = 1e-12;
+    static final double STILL = 1e-12;
 
     final Wing wing;
     final StripAir air;
@@ -70,17 +70,12 @@ final class StripFlow {
 
     /** Brings all up to date with {@code gamma}; returns the sum of squared errors. */
     double update() {
+        air.copy(vx, vy);
+        influence.add(gamma, vx, vy);
         double sum = 0;
         for (int i = 0; i < n; i++) {
-            double x = air.x(i);
-            double y = air.y(i);
-            int at = i * n;
-            for (int j = 0; j < n; j++) {
-                x += influence.x[at + j] * gamma[j];
-                y += influence.y[at + j] * gamma[j];
-            }
-            vx[i] = x;
-            vy[i] = y;
+            double x = vx[i];
+            double y = vy[i];
             speed[i] = Math.sqrt(x * x + y * y + STILL);
             alpha[i] = Math.atan2(chordX * y - chordY * x, chordX * x + chordY * y);
             wing.section(i).evaluate(alpha[i], flap[i], reynolds[i], point[i]);
@@ -91,27 +86,34 @@ final class StripFlow {
         return sum;
     }
 
-    /** Derivatives of the errors by the circulations. */
-    void jacobian(double[] a) {
+    /** Derivatives of the errors by the circulations, a column for each of these. */
+    void jacobian(double[][] a) {
+        double[] fx = new double[n];
+        double[] fy = new double[n];
         for (int i = 0; i < n; i++) {
             double half = 0.5 * wing.stripChord(i) / speed[i];
             double cl = half * point[i].cl;
             double slope = half * point[i].clAlpha
                     + mixingMargin[i] * point[i].stallMarginAlpha * bend[i] / (speed[i] * speed[i]);
             // d(speed) = (vx dvx + vy dvy)/speed; d(alpha) = (vx dvy - vy dvx)/speed^2.
-            double fx = cl * vx[i] - slope * vy[i];
-            double fy = cl * vy[i] + slope * vx[i];
-            int at = i * n;
-            for (int j = 0; j < n; j++) {
-                a[at + j] = -fx * influence.x[at + j] - fy * influence.y[at + j];
+            fx[i] = cl * vx[i] - slope * vy[i];
+            fy[i] = cl * vy[i] + slope * vx[i];
+        }
+        for (int j = 0; j < n; j++) {
+            minus(fx, influence.x[j], fy, influence.y[j], a[j]);
+            a[j][j] += 1 + 2 * mixing[j];
+            if (j > 0) {
+                a[j][j - 1] -= mixing[j - 1];
             }
-            a[at + i] += 1 + 2 * mixing[i];
-            if (i > 0) {
-                a[at + i - 1] -= mixing[i];
+            if (j < n - 1) {
+                a[j][j + 1] -= mixing[j + 1];
             }
-            if (i < n - 1) {
-                a[at + i + 1] -= mixing[i];
-            }
+        }
+    }
+
+    private static void minus(double[] fx, double[] x, double[] fy, double[] y, double[] to) {
+        for (int i = 0; i < to.length; i++) {
+            to[i] = -fx[i] * x[i] - fy[i] * y[i];
         }
     }
 

@@ -16,12 +16,13 @@ import trimwright.section.SectionShape;
 public final class Wing {
     private final double span;
     private final double area;
+    private final double flapChordRatio;
     private final double[] node;
     private final double[] height;
     private final double[] chord;
     private final double[] width;
     private final SectionModel[] section;
-    private final double[] leg;
+    private final double[][] leg;
 
     private Wing(WingSpec spec, SectionFamily family, int strips) {
         if (strips < 4 || strips > 400) {
@@ -29,6 +30,7 @@ public final class Wing {
         }
         span = spec.span();
         area = area(spec);
+        flapChordRatio = spec.flapChordRatio();
         node = new double[strips + 1];
         height = new double[strips];
         chord = new double[strips];
@@ -43,10 +45,10 @@ public final class Wing {
             chord[i] = stationAt(spec, height[i]).chord();
             section[i] = family.sectionOf(shapeAt(spec, height[i]));
         }
-        leg = new double[strips * (strips + 1)];
-        for (int i = 0; i < strips; i++) {
-            for (int k = 0; k <= strips; k++) {
-                leg[i * (strips + 1) + k] = 1 / (4 * Math.PI * (node[k] - height[i]));
+        leg = new double[strips + 1][strips];
+        for (int k = 0; k <= strips; k++) {
+            for (int i = 0; i < strips; i++) {
+                leg[k][i] = 1 / (4 * Math.PI * (node[k] - height[i]));
             }
         }
     }
@@ -130,6 +132,11 @@ public final class Wing {
         return width[strip];
     }
 
+    /** Chord of the flap over total chord, the same at every height (-). */
+    double flapChordRatio() {
+        return flapChordRatio;
+    }
+
     SectionModel section(int strip) {
         return section[strip];
     }
@@ -138,9 +145,9 @@ public final class Wing {
         return node[k];
     }
 
-    /** 1/(4 pi (node - strip)) of each strip and node, row by strip. */
-    double[] legs() {
-        return leg;
+    /** 1/(4 pi (node - strip)) of a node and each strip. */
+    double[] legs(int k) {
+        return leg[k];
     }
 
     /** Chord and thickness at a height above the foot (m), straight between stations. */

@@ -11,5 +11,11 @@ public enum WingControl {
     /** Share of the twist reached at the middle (-). */
     TWIST_MID_RATIO,
     /** Natural logarithm of one factor on all air velocities (-). */
-    AIR_SPEED
+    AIR_SPEED,
+    /** Signed apparent wind angle (rad), positive from starboard: all air turns as one about the sea's upright. */
+    AIR_ANGLE,
+    /** Signed roll (rad), starboard down: the wing tilts about its foot in level air that stays. */
+    HEEL,
+    /** Height of the foot above the water (m), the air at the strips unchanged. */
+    FOOT_HEIGHT
 }

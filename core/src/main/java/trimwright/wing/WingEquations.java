@@ -34,7 +34,7 @@ final class WingEquations {
         if (trail[0] == 0 && trail[1] == 0 && trail[2] == 0) {
             return new WingNotSolved(WingNotSolved.Reason.NO_COMMON_WIND, 0);
         }
-        Influence influence = Influence.of(placed, trail[0], trail[1], trail[2]);
+        Influence influence = influence(placed, trail, start);
         StripFlow flow = new StripFlow(wing, air, setting, influence);
         double scale = meanSpeed * wing.area() / wing.span();
         int used = 0;
@@ -49,7 +49,13 @@ final class WingEquations {
         if (used < 0) {
             return new WingNotSolved(WingNotSolved.Reason.NOT_CONVERGED, largest(flow.error) / scale);
         }
-        return WingLoads.of(flow, trail, used);
+        return WingLoads.of(flow, used);
+    }
+
+    /** The start's, where neither wing nor wakes moved since: a new one costs as much as the rest of a warm solve. */
+    private static Influence influence(PlacedWing placed, double[] trail, @Nullable WingSolved start) {
+        StripFlow known = start == null ? null : start.flow();
+        return known != null && known.influence.serves(placed, trail) ? known.influence : Influence.of(placed, trail);
     }
 
     /**
@@ -96,9 +102,9 @@ final class WingEquations {
                 return iteration;
             }
             System.arraycopy(flow.gamma, 0, before, 0, n);
-            flow.jacobian(lu.matrix());
+            flow.jacobian(lu.columns());
             for (int i = 0; i < n; i++) {
-                lu.matrix()[i * n + i] += 1 / time;
+                lu.columns()[i][i] += 1 / time;
             }
             if (!lu.factor()) {
                 return -1;
@@ -153,6 +159,6 @@ final class WingEquations {
         }
         double[] none = new double[n];
         return new WingSolved(
-                WingForce.NONE, 0, 0, 0, 0, new double[3], new double[n], new double[n], flap, none, none, margin);
+                null, WingForce.NONE, 0, 0, 0, 0, new double[n], new double[n], flap, none, none, margin, none);
     }
 }

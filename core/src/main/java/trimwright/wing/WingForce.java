@@ -13,6 +13,11 @@ package trimwright.wing;
 public record WingForce(double x, double y, double z, double k, double m, double n) {
     static final WingForce NONE = new WingForce(0, 0, 0, 0, 0, 0);
 
+    /** Height of effort above the foot, along the wing (m): roll moment over side force; NaN or infinite without one. */
+    public double effortHeight() {
+        return k / y;
+    }
+
     /**
      * Moment about the turning axis (N m) in the sense of a growing signed sheet angle. On starboard tack a positive one
      * opens the wing and pulls on the sheet; on port tack a negative one does.

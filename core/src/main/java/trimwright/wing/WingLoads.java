@@ -6,13 +6,14 @@ import trimwright.section.SectionPoint;
 final class WingLoads {
     private WingLoads() {}
 
-    static WingSolved of(StripFlow flow, double[] trail, int iterations) {
+    static WingSolved of(StripFlow flow, int iterations) {
         Wing wing = flow.wing;
         int n = flow.n;
         double density = flow.air.state().density();
         double[] cl = new double[n];
         double[] cd = new double[n];
         double[] margin = new double[n];
+        double[] hinge = new double[n];
         double x = 0;
         double y = 0;
         double k = 0;
@@ -45,6 +46,8 @@ final class WingLoads {
             m -= height * (liftX + dragX);
             // A section's nose-up couple turns the nose to port on starboard tack: against yaw.
             couple -= 0.5 * density * flow.speed[i] * flow.speed[i] * chord * chord * width * point.cm;
+            double flapChord = wing.flapChordRatio() * chord;
+            hinge[i] = 0.5 * density * flow.speed[i] * flow.speed[i] * flapChord * flapChord * width * point.hinge;
             double ax = flow.air.x(i);
             double ay = flow.air.y(i);
             double a = Math.sqrt(ax * ax + ay * ay);
@@ -54,17 +57,18 @@ final class WingLoads {
             }
         }
         return new WingSolved(
+                flow,
                 new WingForce(x, y, 0, k, m, couple),
                 induced,
                 profile,
                 stallStrip,
                 iterations,
-                trail,
                 flow.gamma,
                 flow.alpha,
                 flow.flap,
                 cl,
                 cd,
-                margin);
+                margin,
+                hinge);
     }
 }

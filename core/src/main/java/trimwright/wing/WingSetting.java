@@ -16,14 +16,18 @@ public record WingSetting(double sheet, double camber, double twist, double twis
         return camber - twist * twistShare(spanShare);
     }
 
-    /** Share of the twist reached at a share of the span (-). */
-    double twistShare(double spanShare) {
-        return spanShare * ((4 * twistMidRatio - 1) + spanShare * (2 - 4 * twistMidRatio));
+    /** Derivative of that flap angle by a control. */
+    double flapAngleBy(WingControl control, double spanShare) {
+        return switch (control) {
+            case CAMBER -> 1;
+            case TWIST -> -twistShare(spanShare);
+            case TWIST_MID_RATIO -> -twist * 4 * spanShare * (1 - spanShare);
+            case SHEET, AIR_SPEED, AIR_ANGLE, HEEL, FOOT_HEIGHT -> 0;
+        };
     }
 
-    /** Its derivative by the twist's middle ratio. */
-    static double twistShareByMid(double spanShare) {
-        return 4 * spanShare * (1 - spanShare);
+    private double twistShare(double spanShare) {
+        return spanShare * ((4 * twistMidRatio - 1) + spanShare * (2 - 4 * twistMidRatio));
     }
 
     /** The same trim on the other tack. */

@@ -1,49 +1,55 @@
 package trimwright.wing;
 
+import org.jspecify.annotations.Nullable;
+
 /** The wing's force and the flow along its span. Strips count from the foot. */
 public final class WingSolved implements WingAnswer {
+    private final @Nullable StripFlow flow;
     private final WingForce force;
     private final double inducedDrag;
     private final double profileDrag;
     private final int stallStrip;
     private final int iterations;
-    private final double trailX;
-    private final double trailY;
-    private final double trailZ;
     private final double[] circulation;
     private final double[] alpha;
     private final double[] flap;
     private final double[] cl;
     private final double[] cd;
     private final double[] margin;
+    private final double[] hinge;
 
     WingSolved(
+            @Nullable StripFlow flow,
             WingForce force,
             double inducedDrag,
             double profileDrag,
             int stallStrip,
             int iterations,
-            double[] trail,
             double[] circulation,
             double[] alpha,
             double[] flap,
             double[] cl,
             double[] cd,
-            double[] margin) {
+            double[] margin,
+            double[] hinge) {
+        this.flow = flow;
         this.force = force;
         this.inducedDrag = inducedDrag;
         this.profileDrag = profileDrag;
         this.stallStrip = stallStrip;
         this.iterations = iterations;
-        trailX = trail[0];
-        trailY = trail[1];
-        trailZ = trail[2];
         this.circulation = circulation;
         this.alpha = alpha;
         this.flap = flap;
         this.cl = cl;
         this.cd = cd;
         this.margin = margin;
+        this.hinge = hinge;
+    }
+
+    /** How force, moments and margins answer small changes of trim and wind: exact derivatives at the solution. */
+    public WingSensitivity sensitivity() {
+        return WingSensitivity.at(this);
     }
 
     /** Force and moment about the step, body axes. */
@@ -107,9 +113,18 @@ public final class WingSolved implements WingAnswer {
         return margin[strip];
     }
 
-    /** Common direction of the trailing vortices, body axes, unit length: forward, starboard, down. */
-    double trail(int axis) {
-        return axis == 0 ? trailX : axis == 1 ? trailY : trailZ;
+    /**
+     * Moment of the air on a strip's part of the flap about the flap's hinge (N m), in the sense of a growing signed flap
+     * angle: against it where the air straightens the flap.
+     */
+    public double hingeMoment(int strip) {
+        return hinge[strip];
+    }
+
+    /** The converged flow, not to be changed any more; null in still air. */
+    @Nullable
+    StripFlow flow() {
+        return flow;
     }
 
     double[] circulations() {

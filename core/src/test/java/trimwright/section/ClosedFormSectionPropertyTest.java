@@ -80,18 +80,21 @@ class ClosedFormSectionPropertyTest {
             same("cd by alpha", alpha, flap, (high.cd - low.cd) / (2 * h), at.cdAlpha);
             same("cm by alpha", alpha, flap, (high.cm - low.cm) / (2 * h), at.cmAlpha);
             same("margin by alpha", alpha, flap, (high.stallMargin - low.stallMargin) / (2 * h), at.stallMarginAlpha);
+            same("hinge by alpha", alpha, flap, (high.hinge - low.hinge) / (2 * h), at.hingeAlpha);
             SECTION.evaluate(alpha, flap - h, Math.exp(logRe), low);
             SECTION.evaluate(alpha, flap + h, Math.exp(logRe), high);
             same("cl by flap", alpha, flap, (high.cl - low.cl) / (2 * h), at.clFlap);
             same("cd by flap", alpha, flap, (high.cd - low.cd) / (2 * h), at.cdFlap);
             same("cm by flap", alpha, flap, (high.cm - low.cm) / (2 * h), at.cmFlap);
             same("margin by flap", alpha, flap, (high.stallMargin - low.stallMargin) / (2 * h), at.stallMarginFlap);
+            same("hinge by flap", alpha, flap, (high.hinge - low.hinge) / (2 * h), at.hingeFlap);
             SECTION.evaluate(alpha, flap, Math.exp(logRe - h), low);
             SECTION.evaluate(alpha, flap, Math.exp(logRe + h), high);
             same("cl by log re", alpha, flap, (high.cl - low.cl) / (2 * h), at.clLogRe);
             same("cd by log re", alpha, flap, (high.cd - low.cd) / (2 * h), at.cdLogRe);
             same("cm by log re", alpha, flap, (high.cm - low.cm) / (2 * h), at.cmLogRe);
             same("margin by re", alpha, flap, (high.stallMargin - low.stallMargin) / (2 * h), at.stallMarginLogRe);
+            same("hinge by re", alpha, flap, (high.hinge - low.hinge) / (2 * h), at.hingeLogRe);
         }
     }
 

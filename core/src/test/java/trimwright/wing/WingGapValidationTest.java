@@ -32,11 +32,11 @@ class WingGapValidationTest {
         int n = 60;
         WingSpec spec = TestWings.tapered(span, 0.01, 0.01);
         Wing wing = Wing.of(spec, TestWings.THIN, n);
-        Influence influence = Influence.of(wing.placedAt(0, foot), -1, 0, 0);
+        Influence influence = Influence.of(wing.placedAt(0, foot), new double[] {-1, 0, 0});
         double[][] downwash = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                downwash[i][j] = influence.y[i * n + j];
+                downwash[i][j] = influence.y[j][i];
             }
         }
         // Minimise sum G_i w_ij G_j d_i with sum G_i d_i = 1: symmetric part times G = multiplier x d.

@@ -9,7 +9,7 @@ final class WingTiming {
     private WingTiming() {}
 
     public static void main(String[] args) {
-        int strips = 30;
+        int strips = Integer.getInteger("strips", 40);
         Wing wing = Wing.of(TestWings.real(), strips);
         PlacedWing placed = wing.placedAt(0.03, 2.5);
         double[] warm = new double[20_000];

@@ -1,0 +1,136 @@
+package trimwright.wing;
+
+import trimwright.section.SectionPoint;
+
+/** First-order change of the whole flow by one control. A workspace: each {@code solve} overwrites the last. */
+final class FlowTangent {
+    private final StripFlow flow;
+    private final Influence influence;
+    private final double[] flap;
+    private final double[] logRe;
+    private final double[] vx;
+    private final double[] vy;
+    private final double[] alpha;
+    private final double[] gamma;
+
+    FlowTangent(StripFlow flow) {
+        this.flow = flow;
+        influence = flow.influence;
+        flap = new double[flow.n];
+        logRe = new double[flow.n];
+        vx = new double[flow.n];
+        vy = new double[flow.n];
+        alpha = new double[flow.n];
+        gamma = new double[flow.n];
+    }
+
+    void solve(WingControl control, LuFactors lu) {
+        double turned = control == WingControl.SHEET ? -1 : 0;
+        moveAir(control);
+        for (int i = 0; i < flow.n; i++) {
+            double ax = flow.air.x(i);
+            double ay = flow.air.y(i);
+            logRe[i] = (ax * vx[i] + ay * vy[i]) / (ax * ax + ay * ay + StripFlow.STILL);
+            flap[i] = flow.setting.flapAngleBy(control, flow.wing.stripHeight(i) / flow.wing.span());
+        }
+        turnWakes(control);
+        for (int i = 0; i < flow.n; i++) {
+            SectionPoint point = flow.point[i];
+            alpha[i] = turned + turn(i);
+            double cl = point.clAlpha * alpha[i] + point.clFlap * flap[i] + point.clLogRe * logRe[i];
+            double margin = point.stallMarginAlpha * alpha[i]
+                    + point.stallMarginFlap * flap[i]
+                    + point.stallMarginLogRe * logRe[i];
+            gamma[i] = 0.5 * flow.wing.stripChord(i) * (flow.speed[i] * cl + quicken(i) * point.cl)
+                    + flow.mixingMargin[i] * flow.bend[i] * margin;
+        }
+        lu.solve(gamma);
+        influence.add(gamma, vx, vy);
+        for (int i = 0; i < flow.n; i++) {
+            alpha[i] = turned + turn(i);
+        }
+    }
+
+    /** Change of force and moment; fills in those of stall margin and hinge moment of each strip. */
+    WingForce loads(double[] margin, double[] hinge) {
+        Wing wing = flow.wing;
+        double density = flow.air.state().density();
+        double x = 0;
+        double y = 0;
+        double k = 0;
+        double m = 0;
+        double couple = 0;
+        for (int i = 0; i < flow.n; i++) {
+            SectionPoint point = flow.point[i];
+            double chord = wing.stripChord(i);
+            double width = wing.stripWidth(i);
+            double speed = flow.speed[i];
+            double quicken = quicken(i);
+            double a = alpha[i];
+            double d = flap[i];
+            double r = logRe[i];
+            double cd = point.cdAlpha * a + point.cdFlap * d + point.cdLogRe * r;
+            double cm = point.cmAlpha * a + point.cmFlap * d + point.cmLogRe * r;
+            double ch = point.hingeAlpha * a + point.hingeFlap * d + point.hingeLogRe * r;
+            double lift = density * flow.gamma[i] * width;
+            double liftBy = density * gamma[i] * width;
+            double half = 0.5 * density * chord * width;
+            double drag = half * speed * point.cd;
+            double dragBy = half * (quicken * point.cd + speed * cd);
+            double fx = -liftBy * flow.vy[i] - lift * vy[i] + dragBy * flow.vx[i] + drag * vx[i];
+            double fy = liftBy * flow.vx[i] + lift * vx[i] + dragBy * flow.vy[i] + drag * vy[i];
+            x += fx;
+            y += fy;
+            k += wing.stripHeight(i) * fy;
+            m -= wing.stripHeight(i) * fx;
+            couple -= half * chord * speed * (2 * quicken * point.cm + speed * cm);
+            double flapShare = wing.flapChordRatio();
+            hinge[i] = half * flapShare * flapShare * chord * speed * (2 * quicken * point.hinge + speed * ch);
+            margin[i] = point.stallMarginAlpha * a + point.stallMarginFlap * d + point.stallMarginLogRe * r;
+        }
+        return new WingForce(x, y, 0, k, m, couple);
+    }
+
+    /** Undisturbed air at each strip, seen from the wing. */
+    private void moveAir(WingControl control) {
+        double downY = Math.sin(influence.placed.heel());
+        double downZ = Math.cos(influence.placed.heel());
+        for (int i = 0; i < flow.n; i++) {
+            double ax = flow.air.x(i);
+            double ay = flow.air.y(i);
+            double az = flow.air.z(i);
+            vx[i] = control == WingControl.AIR_SPEED ? ax : 0;
+            vy[i] = control == WingControl.AIR_SPEED ? ay : control == WingControl.HEEL ? az : 0;
+            if (control == WingControl.AIR_ANGLE) {
+                // down x air
+                vx[i] = downY * az - downZ * ay;
+                vy[i] = downZ * ax;
+            }
+        }
+    }
+
+    /** What held circulations make when wakes turn with the air or the image moves. */
+    private void turnWakes(WingControl control) {
+        double downY = Math.sin(influence.placed.heel());
+        double downZ = Math.cos(influence.placed.heel());
+        if (control == WingControl.AIR_ANGLE) {
+            double[] trail = {
+                downY * influence.uz - downZ * influence.uy, downZ * influence.ux, -downY * influence.ux
+            };
+            new InfluenceChange(influence, trail, 0, 0).add(flow.gamma, vx, vy);
+        } else if (control == WingControl.HEEL) {
+            double[] trail = {0, influence.uz, -influence.uy};
+            new InfluenceChange(influence, trail, 1, 0).add(flow.gamma, vx, vy);
+        } else if (control == WingControl.FOOT_HEIGHT) {
+            new InfluenceChange(influence, new double[3], 0, 1).add(flow.gamma, vx, vy);
+        }
+    }
+
+    private double quicken(int i) {
+        return (flow.vx[i] * vx[i] + flow.vy[i] * vy[i]) / flow.speed[i];
+    }
+
+    private double turn(int i) {
+        return (flow.vx[i] * vy[i] - flow.vy[i] * vx[i]) / (flow.speed[i] * flow.speed[i]);
+    }
+}
