@@ -1,5 +1,6 @@
 package trimwright.wing;
 
+import org.jspecify.annotations.Nullable;
 import trimwright.section.SectionPoint;
 
 /** First-order change of the whole flow by one control. A workspace: each {@code solve} overwrites the last. */
@@ -12,6 +13,9 @@ final class FlowTangent {
     private final double[] vy;
     private final double[] alpha;
     private final double[] gamma;
+    private final InfluenceChange byAirAngle;
+    private final InfluenceChange byHeel;
+    private final InfluenceChange byFootHeight;
 
     FlowTangent(StripFlow flow) {
         this.flow = flow;
@@ -22,6 +26,10 @@ final class FlowTangent {
         vy = new double[flow.n];
         alpha = new double[flow.n];
         gamma = new double[flow.n];
+        byAirAngle = InfluenceChange.byAirAngle(influence);
+        byHeel = InfluenceChange.byHeel(influence);
+        byFootHeight = InfluenceChange.byFootHeight(influence);
+        InfluenceChange.fill(flow.gamma, byAirAngle, byHeel, byFootHeight);
     }
 
     void solve(WingControl control, LuFactors lu) {
@@ -33,7 +41,10 @@ final class FlowTangent {
             logRe[i] = (ax * vx[i] + ay * vy[i]) / (ax * ax + ay * ay + StripFlow.STILL);
             flap[i] = flow.setting.flapAngleBy(control, flow.wing.stripHeight(i) / flow.wing.span());
         }
-        turnWakes(control);
+        InfluenceChange change = changeBy(control);
+        if (change != null) {
+            change.addTo(vx, vy);
+        }
         for (int i = 0; i < flow.n; i++) {
             SectionPoint point = flow.point[i];
             alpha[i] = turned + turn(i);
@@ -110,20 +121,13 @@ final class FlowTangent {
     }
 
     /** What held circulations make when wakes turn with the air or the image moves. */
-    private void turnWakes(WingControl control) {
-        double downY = Math.sin(influence.placed.heel());
-        double downZ = Math.cos(influence.placed.heel());
-        if (control == WingControl.AIR_ANGLE) {
-            double[] trail = {
-                downY * influence.uz - downZ * influence.uy, downZ * influence.ux, -downY * influence.ux
-            };
-            new InfluenceChange(influence, trail, 0, 0).add(flow.gamma, vx, vy);
-        } else if (control == WingControl.HEEL) {
-            double[] trail = {0, influence.uz, -influence.uy};
-            new InfluenceChange(influence, trail, 1, 0).add(flow.gamma, vx, vy);
-        } else if (control == WingControl.FOOT_HEIGHT) {
-            new InfluenceChange(influence, new double[3], 0, 1).add(flow.gamma, vx, vy);
-        }
+    private @Nullable InfluenceChange changeBy(WingControl control) {
+        return switch (control) {
+            case AIR_ANGLE -> byAirAngle;
+            case HEEL -> byHeel;
+            case FOOT_HEIGHT -> byFootHeight;
+            case SHEET, CAMBER, TWIST, TWIST_MID_RATIO, AIR_SPEED -> null;
+        };
     }
 
     private double quicken(int i) {

@@ -52,13 +52,14 @@ final class Influence {
 
     private void fill() {
         int n = x.length;
+        double[] clear = new double[n];
         double[] lowX = new double[n];
         double[] lowY = new double[n];
         double[] highX = new double[n];
         double[] highY = new double[n];
-        leg(0, lowX, lowY);
+        leg(0, clear, lowX, lowY);
         for (int j = 0; j < n; j++) {
-            leg(j + 1, highX, highY);
+            leg(j + 1, clear, highX, highY);
             difference(highX, lowX, x[j]);
             difference(highY, lowY, y[j]);
             if (placed.hasSea()) {
@@ -80,7 +81,7 @@ final class Influence {
     }
 
     /** Velocity at each strip of the line that trails from a node with unit strength, and of its image. */
-    private void leg(int k, double[] toX, double[] toY) {
+    private void leg(int k, double[] clear, double[] toX, double[] toY) {
         double[] leg = placed.wing().legs(k);
         int n = leg.length;
         // A node above the strip lies at negative z from it, seen from the node at positive z; below, the reverse.
@@ -89,7 +90,7 @@ final class Influence {
         scale(leg, above, 0, Math.min(k, n), toX, toY);
         scale(leg, below, Math.min(k, n), n, toX, toY);
         if (placed.hasSea()) {
-            imageLeg(placed.imageY(k), placed.imageZ(k), placed.imageDistance(k), toX, toY);
+            imageLeg(k, clear, toX, toY);
         }
     }
 
@@ -103,15 +104,30 @@ final class Influence {
         }
     }
 
-    private void imageLeg(double[] ry, double[] rz, double[] r, double[] toX, double[] toY) {
-        double ax = ux;
-        double ay = uy;
-        double az = uz;
-        for (int i = 0; i < r.length; i++) {
-            double f = 1 / (4 * Math.PI * r[i] * (r[i] - ay * ry[i] - az * rz[i]));
-            // Reverse order of nodes: the image leg counts with the opposite sign.
-            toX[i] -= (ay * rz[i] - az * ry[i]) * f;
-            toY[i] += ax * rz[i] * f;
+    private void imageLeg(int k, double[] clear, double[] toX, double[] toY) {
+        double[] rz = placed.imageZ(k);
+        double[] near = placed.imageNearness(k);
+        imageClearance(k, clear);
+        // Reverse order of nodes: the image leg counts with the opposite sign.
+        double side = uz * placed.imageY(k) / (4 * Math.PI);
+        double back = uy / (4 * Math.PI);
+        double across = ux / (4 * Math.PI);
+        for (int i = 0; i < toX.length; i++) {
+            toX[i] += (side - back * rz[i]) * near[i] * clear[i];
+        }
+        for (int i = 0; i < toY.length; i++) {
+            toY[i] += across * rz[i] * near[i] * clear[i];
+        }
+    }
+
+    /** 1/(r - u.r) of a node's image, seen from each strip. */
+    void imageClearance(int k, double[] to) {
+        double[] rz = placed.imageZ(k);
+        double[] r = placed.imageDistance(k);
+        double across = uy * placed.imageY(k);
+        double down = uz;
+        for (int i = 0; i < to.length; i++) {
+            to[i] = 1 / (r[i] - across - down * rz[i]);
         }
     }
 }

@@ -10,10 +10,11 @@ public final class PlacedWing {
     private final Wing wing;
     private final double heel;
     private final double footHeight;
-    // [node][strip]: vectors from the image of a node to a strip.
-    private final double[][] imageY;
+    // [node][strip]: from the image of a node to a strip; across, the same for all strips.
+    private final double[] imageY;
     private final double[][] imageZ;
     private final double[][] imageDistance;
+    private final double[][] imageNearness;
     private final double[][] imageBound;
 
     private PlacedWing(Wing wing, double heel, double footHeight) {
@@ -22,32 +23,31 @@ public final class PlacedWing {
         this.footHeight = footHeight;
         int n = wing.strips();
         int images = hasSea() ? n : -1;
-        imageY = new double[images + 1][n];
+        imageY = new double[images + 1];
         imageZ = new double[images + 1][n];
         imageDistance = new double[images + 1][n];
+        imageNearness = new double[images + 1][n];
         imageBound = new double[Math.max(images, 0)][n];
         for (int k = 0; k <= images; k++) {
             placeNode(k);
         }
         for (int j = 0; j < images; j++) {
-            for (int i = 0; i < n; i++) {
-                imageBound[j][i] = bound(i, j + 1, j);
-            }
+            placeBound(j);
         }
     }
 
     private void placeNode(int k) {
-        double depth = imageDepth(k);
-        double across = -depth * Math.sin(heel);
-        double along = wing.node(k) - depth * Math.cos(heel);
-        double[] y = imageY[k];
+        double across = -imageDepth(k) * Math.sin(heel);
+        double along = wing.node(k) - imageDepth(k) * Math.cos(heel);
         double[] z = imageZ[k];
         double[] distance = imageDistance[k];
-        for (int i = 0; i < y.length; i++) {
-            y[i] = across;
+        double[] nearness = imageNearness[k];
+        for (int i = 0; i < z.length; i++) {
             z[i] = along - wing.stripHeight(i);
-            distance[i] = Math.sqrt(y[i] * y[i] + z[i] * z[i]);
+            distance[i] = Math.sqrt(across * across + z[i] * z[i]);
+            nearness[i] = 1 / distance[i];
         }
+        imageY[k] = across;
     }
 
     static PlacedWing overSea(Wing wing, double heel, double footHeight) {
@@ -104,7 +104,7 @@ public final class PlacedWing {
         return footHeight < Double.POSITIVE_INFINITY;
     }
 
-    double[] imageY(int k) {
+    double imageY(int k) {
         return imageY[k];
     }
 
@@ -114,6 +114,11 @@ public final class PlacedWing {
 
     double[] imageDistance(int k) {
         return imageDistance[k];
+    }
+
+    /** One over the distance. */
+    double[] imageNearness(int k) {
+        return imageNearness[k];
     }
 
     /** From a node to its image (m), down through the sea. */
@@ -126,14 +131,32 @@ public final class PlacedWing {
         return imageBound[j];
     }
 
-    // Bound segment from one node to another, seen from a strip; all lie in the y-z plane.
-    private double bound(int strip, int from, int to) {
-        double y1 = imageY[from][strip];
-        double z1 = imageZ[from][strip];
-        double y2 = imageY[to][strip];
-        double z2 = imageZ[to][strip];
-        double r1 = imageDistance[from][strip];
-        double r2 = imageDistance[to][strip];
-        return (r1 + r2) * (y1 * z2 - z1 * y2) / (4 * Math.PI * r1 * r2 * (r1 * r2 + y1 * y2 + z1 * z2));
+    /** 1/(r1 r2 + r1.r2) of the ends of a strip's image, seen from each strip. */
+    void boundClearance(int j, double[] to) {
+        double[] z1 = imageZ[j + 1];
+        double[] r1 = imageDistance[j + 1];
+        double[] z2 = imageZ[j];
+        double[] r2 = imageDistance[j];
+        double across = imageY[j + 1] * imageY[j];
+        for (int i = 0; i < to.length; i++) {
+            to[i] = 1 / (r1[i] * r2[i] + across + z1[i] * z2[i]);
+        }
+    }
+
+    // From node j+1 to node j; all lie in the y-z plane of the strips.
+    private void placeBound(int j) {
+        double[] to = imageBound[j];
+        boundClearance(j, to);
+        double[] z1 = imageZ[j + 1];
+        double[] r1 = imageDistance[j + 1];
+        double[] near1 = imageNearness[j + 1];
+        double[] z2 = imageZ[j];
+        double[] r2 = imageDistance[j];
+        double[] near2 = imageNearness[j];
+        double y1 = imageY[j + 1] / (4 * Math.PI);
+        double y2 = imageY[j] / (4 * Math.PI);
+        for (int i = 0; i < to.length; i++) {
+            to[i] *= (r1[i] + r2[i]) * near1[i] * near2[i] * (y1 * z2[i] - z1[i] * y2);
+        }
     }
 }
