@@ -180,8 +180,7 @@ final class InfluenceChange {
             double dClear = dr1 * r2[i] + r1[i] * dr2 + dy1 * y2 + y1 * dy2 + dz1 * z2[i] + z1[i] * dz2;
             double sum = r1[i] + r2[i];
             double weaker = dr1 * near1[i] + dr2 * near2[i] + dClear * clear[i];
-            toX[i] +=
-                    share * near1[i] * near2[i] * clear[i] * ((dr1 + dr2) * cross + sum * (dCross - cross * weaker));
+            toX[i] += share * near1[i] * near2[i] * clear[i] * ((dr1 + dr2) * cross + sum * (dCross - cross * weaker));
         }
     }
 

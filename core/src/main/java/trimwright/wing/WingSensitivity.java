@@ -45,7 +45,8 @@ public final class WingSensitivity {
     /** Derivative of the height of effort above the foot (m per unit of the control); infinite without side force. */
     public double effortHeightBy(WingControl control) {
         WingForce by = forceBy(control);
-        return (by.k() - solved.force().effortHeight() * by.y()) / solved.force().y();
+        return (by.k() - solved.force().effortHeight() * by.y())
+                / solved.force().y();
     }
 
     static WingSensitivity at(WingSolved solved) {

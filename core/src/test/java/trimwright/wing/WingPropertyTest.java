@@ -19,7 +19,8 @@ class WingPropertyTest {
         for (int i = 0; i < 500; i++) {
             RandomState s = RandomState.sailing(random, 30);
             WingAnswer a = WING.placedAt(s.heel(), s.footHeight()).solve(s.air(), s.setting());
-            WingAnswer b = WING.placedAt(-s.heel(), s.footHeight()).solve(s.air().mirror(), s.setting().mirror());
+            WingAnswer b = WING.placedAt(-s.heel(), s.footHeight())
+                    .solve(s.air().mirror(), s.setting().mirror());
             assertEquals(a.getClass(), b.getClass());
             if (a instanceof WingSolved p && b instanceof WingSolved q) {
                 solved++;

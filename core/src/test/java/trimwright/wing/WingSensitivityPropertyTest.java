@@ -43,15 +43,15 @@ class WingSensitivityPropertyTest {
         for (int i = 0; i < 50; i++) {
             RandomState s = RandomState.attached(random, 30);
             RandomState other = new RandomState(s.air().mirror(), s.setting().mirror(), -s.heel(), s.footHeight());
-            WingSensitivity a = assertInstanceOf(WingSolved.class, solve(s, null)).sensitivity();
+            WingSensitivity a =
+                    assertInstanceOf(WingSolved.class, solve(s, null)).sensitivity();
             WingSensitivity b =
                     assertInstanceOf(WingSolved.class, solve(other, null)).sensitivity();
             for (WingControl control : WingControl.values()) {
-                double sign =
-                        switch (control) {
-                            case SHEET, CAMBER, TWIST, AIR_ANGLE, HEEL -> -1;
-                            case TWIST_MID_RATIO, AIR_SPEED, FOOT_HEIGHT -> 1;
-                        };
+                double sign = switch (control) {
+                    case SHEET, CAMBER, TWIST, AIR_ANGLE, HEEL -> -1;
+                    case TWIST_MID_RATIO, AIR_SPEED, FOOT_HEIGHT -> 1;
+                };
                 double scale = size(a.forceBy(control)) + 1;
                 assertEquals(a.forceBy(control).x(), sign * b.forceBy(control).x(), 1e-7 * scale);
                 assertEquals(a.forceBy(control).y(), -sign * b.forceBy(control).y(), 1e-7 * scale);
@@ -65,9 +65,7 @@ class WingSensitivityPropertyTest {
         WingSolved still = assertInstanceOf(
                 WingSolved.class,
                 WING.placedAt(0, 2)
-                        .solve(
-                                StripAir.uniform(30, 0, 0, AirState.STANDARD),
-                                new WingSetting(0.1, 0.2, 0.1, 0.5)));
+                        .solve(StripAir.uniform(30, 0, 0, AirState.STANDARD), new WingSetting(0.1, 0.2, 0.1, 0.5)));
         assertEquals(WingForce.NONE, still.sensitivity().forceBy(WingControl.SHEET));
     }
 
@@ -97,8 +95,7 @@ class WingSensitivityPropertyTest {
             double hinge = sensitivity.hingeMomentBy(control, i);
             same(control + " hinge", low.hingeMoment(i), high.hingeMoment(i), hinge, 0.1 * scale);
         }
-        assertEquals(
-                sensitivity.stallMarginBy(control, solved.stallStrip()), sensitivity.stallMarginBy(control), 0.0);
+        assertEquals(sensitivity.stallMarginBy(control, solved.stallStrip()), sensitivity.stallMarginBy(control), 0.0);
     }
 
     private static void same(String what, double low, double high, double derivative, double scale) {
