@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import trimwright.air.AirState;
 
@@ -102,7 +103,7 @@ class WingSensitivityPropertyTest {
         assertEquals((high - low) / (2 * STEP), derivative, TOLERANCE * scale, what);
     }
 
-    private static WingAnswer solve(RandomState s, WingSolved start) {
+    private static WingAnswer solve(RandomState s, @Nullable WingSolved start) {
         return WING.placedAt(s.heel(), s.footHeight()).solve(s.air(), s.setting(), start);
     }
 
