@@ -21,6 +21,7 @@ import trimwright.cli.ProgressStyle;
 import trimwright.cli.SectionCommand;
 import trimwright.cli.ServeCommand;
 import trimwright.cli.SessionsCommand;
+import trimwright.cli.SimulateCommand;
 import trimwright.cli.TargetsCommand;
 import trimwright.cli.WhereCommand;
 import trimwright.cli.WingCommand;
@@ -62,6 +63,7 @@ public final class Main {
                 new ServeCommand(console, folders, books),
                 new SectionCommand(console),
                 new SessionsCommand(console, folders),
+                new SimulateCommand(console, books),
                 new TargetsCommand(console, books),
                 new WingCommand(console),
                 new WhereCommand(console, folders));

@@ -2,6 +2,7 @@ package trimwright.crew;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
@@ -114,6 +115,11 @@ public final class Crew {
     /** -1 before the start, then from 0; the number of legs when finished. */
     public int leg() {
         return guide.leg();
+    }
+
+    /** How the leg is sailed now: {@code upwind}, {@code downwind}, or {@code direct} at its end. */
+    public String sailing() {
+        return tactician.plan().sail().name().toLowerCase(Locale.ROOT);
     }
 
     public boolean hasFinished() {

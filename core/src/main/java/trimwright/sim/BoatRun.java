@@ -23,10 +23,8 @@ import trimwright.motion.Rates;
 import trimwright.units.Angles;
 import trimwright.weather.AirVelocity;
 import trimwright.weather.GaussianWake;
-import trimwright.weather.WakeSection;
 import trimwright.weather.WakeTrail;
 import trimwright.weather.WindField;
-import trimwright.wing.Wing;
 
 /**
  * One boat's day: motion, crew, instruments and truth, stepped together. Needs nothing of other boats but the {@link Fleet}
@@ -39,8 +37,11 @@ public final class BoatRun {
     /** Time over which a crew's idea of the true wind settles (s): chosen. */
     private static final double WIND_TIME = 3;
 
+    private static final PlanePoint AWAY = new PlanePoint(1e6, 1e6);
+
     private static final double APPROACH = 10.5;
-    private static final int WAKE_SECTIONS = 90;
+    /** Time after the finish at which a boat leaves the course and its loggers are switched off (s): chosen. */
+    private static final double AFTER_FINISH = 20;
 
     private final Entry entry;
     private final int index;
@@ -48,7 +49,6 @@ public final class BoatRun {
     private final WindField field;
     private final Boat boat;
     private final WingSpec wing;
-    private final double wingArea;
     private final double bowX;
     private final double growth;
     private final AirVelocity meanWind;
@@ -58,7 +58,10 @@ public final class BoatRun {
     private final double step;
     private final List<Reading> readings = new ArrayList<>();
     private final List<TrueState> truth = new ArrayList<>();
-    private final List<WakeSection> trail = new ArrayList<>();
+    private final Gauges gauges;
+    private final WakeLaid wakeLaid;
+    private final SpanLog straight = new SpanLog();
+    private final SpanLog offFoil = new SpanLog();
 
     private MotionState state;
     private long steps;
@@ -74,7 +77,6 @@ public final class BoatRun {
         entry = scenario.entries().get(index);
         boat = entry.perturbation().of(venue.boat());
         wing = boat.getWing(venue.wing());
-        wingArea = Wing.area(wing);
         // Rudders hang at the sterns, so the bows are a boat's length before them.
         bowX = boat.hulls().lengthOverall() + boat.rudder().x();
         growth = GaussianWake.growth(scenario.weather().intensity());
@@ -83,6 +85,8 @@ public final class BoatRun {
                 -scenario.weather().speed() * Math.cos(from),
                 -scenario.weather().speed() * Math.sin(from));
         model = new MotionModel(boat, wing, venue.air(), venue.water(), STRIPS);
+        gauges = new Gauges(boat, wing, venue.air(), bowX);
+        wakeLaid = new WakeLaid(wing, venue.air());
         instruments = new Instruments(entry.faults(), Race.READING, scenario.seed(), entry.name());
         state = atTheStart(from);
         AirVelocity air = field.at(state.pose().north(), state.pose().east(), 0);
@@ -94,7 +98,7 @@ public final class BoatRun {
 
     /** Sails on until a time (s); boats and wakes of others stand as the fleet says. */
     void advance(Fleet fleet, double until) {
-        while (time() < until - 1e-9) {
+        while (time() < until - 1e-9 && !hasLeft()) {
             sailOneStep(fleet);
         }
     }
@@ -122,8 +126,21 @@ public final class BoatRun {
         return crew.passages();
     }
 
+    /** Straight sailing and time off the foils, as ordered and as it was; turns are in {@link #turns}. */
+    public List<TrueSpan> spans() {
+        List<TrueSpan> spans = new ArrayList<>(straight.until(time()));
+        spans.addAll(offFoil.until(time()));
+        return spans;
+    }
+
     public boolean hasFinished() {
         return crew.hasFinished();
+    }
+
+    /** Whether she has finished and left the course; nothing moves or is logged from then on. */
+    public boolean hasLeft() {
+        List<Double> passages = crew.passages();
+        return crew.hasFinished() && time() > passages.get(passages.size() - 1) + AFTER_FINISH;
     }
 
     /** Steps in which the wing's equations had no answer and its last force was kept. */
@@ -131,7 +148,11 @@ public final class BoatRun {
         return model.unsolvedSteps();
     }
 
+    /** How others see her; far away once she has left. */
     OtherBoat seen() {
+        if (hasLeft()) {
+            return new OtherBoat(AWAY, 0, 0, 1);
+        }
         BoatView view = model.view(state);
         double north = view.velocityNorth(bowX, 0, 0);
         double east = view.velocityEast(bowX, 0, 0);
@@ -144,10 +165,11 @@ public final class BoatRun {
     }
 
     WakeTrail wake() {
-        return new WakeTrail(trail);
+        return wakeLaid.trail();
     }
 
-    private double time() {
+    /** How long she has been sailed (s). */
+    public double time() {
         return steps * step;
     }
 
@@ -169,16 +191,33 @@ public final class BoatRun {
         LocalWind wind = new LocalWind(WindProfile.overSea(speed), air.north() / speed, air.east() / speed);
         Sight sight = sight(view, time, air);
         if (reads) {
-            readings.add(instruments.read(moment(view, wind, time)));
+            readings.add(instruments.read(gauges.read(state, model.loads(), view, wind, time)));
         }
         if (isTime(1)) {
             truth.add(trueState(view, time, free, air));
         }
         if (isTime(Race.BLOCK)) {
-            layWake(view, time, air, north, east);
+            wakeLaid.add(state, model.loads(), view, time, air);
         }
+        noteSpans(time);
         state = model.step(state, crew.work(sight, bow(view), others(fleet), step), wind, step);
         steps++;
+    }
+
+    private void noteSpans(double time) {
+        int tack = Angles.signed(StrictMath.atan2(-windEast, -windNorth)
+                                - state.pose().heading())
+                        >= 0
+                ? 1
+                : -1;
+        boolean racing = crew.leg() >= 0 && !crew.hasFinished();
+        straight.note(
+                time,
+                racing && crew.turning() == null
+                        ? new TrueSpan(time, time, "straight", crew.sailing(), "", crew.leg(), tack)
+                        : null);
+        offFoil.note(
+                time, model.loads().hullLift() > 0 ? new TrueSpan(time, time, "off_foil", "", "", crew.leg(), 0) : null);
     }
 
     private boolean isTime(double period) {
@@ -225,39 +264,6 @@ public final class BoatRun {
                 .apparent(state.rates().surge(), state.rates().sway());
     }
 
-    private Moment moment(BoatView view, LocalWind wind, double time) {
-        double ax = bowX - boat.antenna().aftOfBow();
-        double ay = boat.antenna().starboard();
-        double az = -boat.crew().height();
-        double sx = boat.windSensor().x();
-        double sz = -boat.windSensor().height();
-        Controls controls = state.controls();
-        double ahead = view.windFromAhead(wind, sx, 0, sz);
-        double abeam = view.windFromStarboard(wind, sx, 0, sz);
-        double pressure = 0.5 * venue.air().density() * (ahead * ahead + abeam * abeam) * wingArea;
-        double turning = model.loads().turningMoment();
-        boolean taut = turning * controls.sheet() > 0;
-        return new Moment(
-                time,
-                view.north(ax, ay, az),
-                view.east(ax, ay, az),
-                view.velocityNorth(ax, ay, az),
-                view.velocityEast(ax, ay, az),
-                state.pose().heading(),
-                state.rates().yaw(),
-                state.pose().roll(),
-                state.pose().pitch(),
-                ahead,
-                abeam,
-                boat.windSensor().turnsWithWing() ? controls.sheet() : 0,
-                -model.loads().wingStarboard() / Math.max(pressure, 1),
-                controls.camber(),
-                controls.twist(),
-                controls.sheet(),
-                taut ? Math.abs(turning) / wing.sheet().lever() : 0,
-                view.rideHeight());
-    }
-
     private TrueState trueState(BoatView view, double time, AirVelocity free, AirVelocity air) {
         PlanePoint bow = bow(view);
         Controls controls = state.controls();
@@ -284,37 +290,6 @@ public final class BoatRun {
                 model.loads().heeling(),
                 crew.leg(),
                 crew.turning() == null ? 0 : 1);
-    }
-
-    private void layWake(BoatView view, double time, AirVelocity air, double north, double east) {
-        double flowNorth = air.north() - view.velocityNorth(wing.x(), 0, -10);
-        double flowEast = air.east() - view.velocityEast(wing.x(), 0, -10);
-        double speed = Math.hypot(flowNorth, flowEast);
-        if (speed < 1) {
-            return;
-        }
-        double towards = StrictMath.atan2(flowEast, flowNorth);
-        double heading = state.pose().heading();
-        double fx = model.loads().wingForward();
-        double fy = model.loads().wingStarboard();
-        double forceNorth = fx * Math.cos(heading) - fy * Math.sin(heading);
-        double forceEast = fx * Math.sin(heading) + fy * Math.cos(heading);
-        double pressure = 0.5 * venue.air().density() * speed * speed;
-        double drag = forceNorth * Math.cos(towards) + forceEast * Math.sin(towards);
-        double lift = -forceNorth * Math.sin(towards) + forceEast * Math.cos(towards);
-        trail.add(new WakeSection(
-                time,
-                north,
-                east,
-                speed,
-                towards,
-                Math.max(0, drag / pressure),
-                lift / pressure,
-                wingArea,
-                wing.footHeight() + wing.span()));
-        if (trail.size() > WAKE_SECTIONS) {
-            trail.remove(0);
-        }
     }
 
     /** Flying already, on her lane, as far from the line as she sails until the gun. */

@@ -1,5 +1,6 @@
 package trimwright.sim;
 
+import java.util.ArrayList;
 import java.util.List;
 import trimwright.course.Course;
 import trimwright.course.Gate;
@@ -9,9 +10,10 @@ import trimwright.course.Mark;
 import trimwright.course.PlanePoint;
 import trimwright.course.Position;
 import trimwright.course.Rounding;
+import trimwright.course.Waypoint;
 
 /**
- * The course of Saltmere Week, laid to the day's mean wind: a reaching start, one reaching mark, three laps between two gates,
+ * The course of Saltmere Week, laid to the day's mean wind: a reaching start, one reaching mark, laps between two gates,
  * a finish off the leeward gate. Saltmere Bay is invented; its place is open ocean.
  */
 public final class DemoCourse {
@@ -27,8 +29,9 @@ public final class DemoCourse {
     /**
      * @param windFrom mean wind, clockwise from north (rad)
      * @param gunNanos start signal (ns since 1970, UTC)
+     * @param laps each down the wind and up again, at least 1
      */
-    public static Course of(double windFrom, long gunNanos) {
+    public static Course of(double windFrom, long gunNanos, int laps) {
         LocalPlane plane = new LocalPlane(CENTRE);
         Layout at = (up, right) -> plane.toEarth(new PlanePoint(
                 up * StrictMath.cos(windFrom) - right * StrictMath.sin(windFrom),
@@ -38,11 +41,16 @@ public final class DemoCourse {
         // Sailed to the left of the wind's eye, on starboard tack: the port end lies to leeward.
         Line start = new Line(at.place(1300, 120), at.place(1540, 120));
         Mark reach = new Mark("reach", at.place(1360, -470), Rounding.PORT);
+        List<Waypoint> order = new ArrayList<>(List.of(reach));
+        for (int lap = 0; lap < laps; lap++) {
+            order.add(leeward);
+            order.add(windward);
+        }
         return new Course(
                 "Saltmere Week, race 1",
                 gunNanos,
                 start,
-                List.of(reach, leeward, windward, leeward, windward, leeward, windward),
+                order,
                 new Line(at.place(60, 100), at.place(60, -100)),
                 List.of(
                         at.place(-380, -HALF_WIDTH),

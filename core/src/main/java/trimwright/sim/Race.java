@@ -16,6 +16,7 @@ public final class Race {
     /** Time between readings of the instruments (s). */
     public static final double READING = 0.1;
 
+    private final Scenario.Wakes wakes;
     private final List<BoatRun> runs = new ArrayList<>();
 
     public Race(Scenario scenario, Venue venue) {
@@ -30,8 +31,6 @@ public final class Race {
         }
         wakes = scenario.wakes();
     }
-
-    private final Scenario.Wakes wakes;
 
     public List<BoatRun> runs() {
         return List.copyOf(runs);
@@ -49,7 +48,8 @@ public final class Race {
         runs.get(boat).advance(fleet, (block + 1) * BLOCK);
     }
 
+    /** Whether all boats have left the course. */
     public boolean isOver() {
-        return runs.stream().allMatch(BoatRun::hasFinished);
+        return runs.stream().allMatch(BoatRun::hasLeft);
     }
 }
