@@ -27,6 +27,12 @@ public final class Crew {
 
     private static final double HEEL_STEER = Math.toRadians(9);
 
+    /** Acceleration that a crew counts on before the start (m/s2): chosen. */
+    private static final double GATHER = 0.45;
+
+    /** Widest angle on which a slow boat builds speed upwind, and downwind counted from astern (rad): chosen. */
+    private static final double MOST_UP = Math.toRadians(82);
+
     private static final double BUILD_DOWN = Math.toRadians(40);
 
     private final SailingAims aims;
@@ -85,7 +91,7 @@ public final class Crew {
         Plan plan = tactician.plan();
         double angle = angle(sight, plan);
         Aim aim = aims.at(sight.windSpeed(), turns.active() == null ? angle : Math.abs(sight.trueWindAngle()));
-        build(sight, aim, dt);
+        build(sight, plan, dt);
         turns.consider(sight, plan.tack(), angle, plan.cause(), sight.time() < legBegan + 6);
         TurnOrder coming = turns.coming();
         TurnOrder turn = turns.active();
@@ -95,7 +101,7 @@ public final class Crew {
             tactician.turned(sight.time());
         }
         double power = guide.leg() < 0 ? startPower(sight, bow, target) : 1;
-        double grip = turn == null ? 1 : 0;
+        double grip = flight.holdsHeel() ? 0 : 1;
         trimmer.work(sight, aim, turn, power, grip, dt);
         flight.work(sight, aim, trimmer.side(), turn, coming, dt);
         double rudder = driver.steer(sight, heading, rate(turn), dt);
@@ -135,16 +141,17 @@ public final class Crew {
     private double angle(Sight sight, Plan plan) {
         double upwind = aims.upwindAngle(sight.windSpeed());
         double downwind = aims.downwindAngle(sight.windSpeed());
+        double off = turns.active() == null ? build : 0;
         return switch (plan.sail()) {
-            case UPWIND -> upwind + build * BUILD_UP;
-            case DOWNWIND -> downwind - build * BUILD_DOWN;
+            case UPWIND -> Math.max(upwind, Math.min(MOST_UP, upwind + off * BUILD_UP));
+            case DOWNWIND -> Math.min(downwind, Math.max(Math.PI - MOST_UP, downwind - off * BUILD_DOWN));
             case DIRECT -> Math.abs(Angles.signed(sight.windFrom() - plan.bearing()));
         };
     }
 
     private double heading(Sight sight, Plan plan, int tack, double angle, Aim aim) {
         double leeway = tack * aim.attitude().leeway();
-        double toReach = turns.active() != null ? 0 : byHeel(sight, tack, aim, angle);
+        double toReach = turns.active() != null || flight.holdsHeel() ? 0 : byHeel(sight, tack, aim, angle);
         if (plan.sail() == Plan.Sail.DIRECT && plan.tack() == tack) {
             return plan.bearing() + leeway + dodge - tack * toReach;
         }
@@ -159,19 +166,23 @@ public final class Crew {
         return angle < Math.toRadians(95) ? turn : -turn;
     }
 
-    private void build(Sight sight, Aim aim, double dt) {
-        double wanted = Math.max(0, Math.min(1, (0.93 - sight.speed() / aim.speed()) / 0.27));
+    private void build(Sight sight, Plan plan, double dt) {
+        double best = switch (plan.sail()) {
+            case UPWIND -> aims.upwindAngle(sight.windSpeed());
+            case DOWNWIND -> aims.downwindAngle(sight.windSpeed());
+            case DIRECT -> Math.abs(sight.trueWindAngle());
+        };
+        double share = sight.speed() / aims.at(sight.windSpeed(), best).speed();
+        double wanted = Math.max(0, Math.min(1, (0.9 - share) / 0.3));
         build += Math.min(1, dt / (wanted > build ? 1.0 : 2.5)) * (wanted - build);
     }
 
-    /** Holds the speed at which the bow comes to the line at the gun, a margin later. */
+    /** Less than full power while she would come to the line too early if she gathered speed from now on. */
     private double startPower(Sight sight, PlanePoint bow, PlanePoint line) {
         double left = gun + temper.startMargin() - sight.time();
-        if (left < 0.5) {
-            return 1;
-        }
-        double needed = bow.distanceTo(line) / left;
-        return Math.max(0.15, Math.min(1, 1 - 0.5 * (sight.speed() - needed)));
+        double speed = sight.speed();
+        double needed = (Math.sqrt(speed * speed + 2 * GATHER * bow.distanceTo(line)) - speed) / GATHER;
+        return Math.max(0.15, Math.min(1, 1 - 0.15 * (left - needed)));
     }
 
     private static double rate(@Nullable TurnOrder turn) {
@@ -180,7 +191,7 @@ public final class Crew {
         }
         return switch (turn.kind()) {
             case TACK -> Math.toRadians(20);
-            case GYBE -> Math.toRadians(16);
+            case GYBE -> Math.toRadians(20);
             case BEAR_AWAY, ROUND_UP -> Math.toRadians(11);
         };
     }

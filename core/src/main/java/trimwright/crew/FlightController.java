@@ -22,11 +22,11 @@ final class FlightController {
     private static final double RISE = 0.3;
 
     /** Windward heel at which the second board is let down again (rad): chosen. */
-    private static final double TOO_FAR = Math.toRadians(8);
+    private static final double TOO_FAR = Math.toRadians(12);
 
     private static final double CLIMB_MOST = 0.5;
     private static final double HEIGHT_TIME = 1.2;
-    private static final double CLIMB_GAIN = 3.0;
+    private static final double CLIMB_GAIN = 8.0;
     private static final double ROLL_TIME = 1.0;
     private static final double ROLL_MOST = Math.toRadians(6);
     private static final double ROLL_GAIN = 2.5;
@@ -72,10 +72,8 @@ final class FlightController {
         height(sight, aim, dt);
         if (both && !flying) {
             rightOnHulls(sight, tack, dt);
-        } else if (both && turn != null) {
-            holdFlat(sight, dt);
         } else if (both) {
-            loadLeeward(sight, aim, tack, dt);
+            holdHeel(sight, turn == null ? tack * aim.attitude().heel() : 0, dt);
         }
         rakes(sight, both);
         pitch(sight, aim, dt);
@@ -94,9 +92,9 @@ final class FlightController {
         wasBoth = both;
     }
 
-    /** In a turn the wing holds nothing: the two rakes keep her flat. */
-    private void holdFlat(Sight sight, double dt) {
-        double rate = clamp(-sight.state().pose().roll() / ROLL_TIME, ROLL_MOST);
+    /** With both boards down the two rakes hold the heel; what they hold, the wing need not spill. */
+    private void holdHeel(Sight sight, double heel, double dt) {
+        double rate = clamp((heel - sight.state().pose().roll()) / ROLL_TIME, ROLL_MOST);
         double miss = rate - sight.state().rates().roll();
         spread = clamp(spread + ROLL_GAIN * miss * dt, SPREAD_MOST);
     }
@@ -106,22 +104,6 @@ final class FlightController {
         double heel = tack * sight.state().pose().roll();
         double wanted = Math.max(0, Math.min(SPREAD_MOST, 0.8 * (Math.toRadians(-1.5) - heel)));
         spread += clamp(tack * wanted - spread, Math.toRadians(4) * dt);
-    }
-
-    /** In straight sailing lift goes over to the leeward foil as far as that foil can take it and the wing can use it. */
-    private void loadLeeward(Sight sight, Aim aim, int tack, double dt) {
-        Controls controls = sight.state().controls();
-        double leewardRake = tack > 0 ? controls.portRake() : controls.starboardRake();
-        double over = tack * sight.state().pose().roll() - aim.attitude().heel() - Math.toRadians(2);
-        double rate = 0;
-        if (over > 0) {
-            rate = -1.5 * over;
-        } else if (leewardRake > boat.mainFoil().rakeMax() - Math.toRadians(0.3)) {
-            rate = sight.speed() > ONE_BOARD ? 0 : Math.toRadians(-2);
-        } else if (windwardLift(sight, tack) > 0.05 * weight()) {
-            rate = Math.toRadians(1.5);
-        }
-        spread = clamp(spread + tack * rate * dt, SPREAD_MOST);
     }
 
     private static double windwardLift(Sight sight, int tack) {
@@ -135,7 +117,7 @@ final class FlightController {
                 && sight.speed() > ONE_BOARD
                 && sight.rideHeight() > 0.4
                 && sight.speed() > 0.6 * aim.speed();
-        boolean unloaded = windwardLift(sight, tack) < 0.25 * weight();
+        boolean unloaded = windwardLift(sight, tack) < 0.02 * weight();
         boolean alreadyUp = Math.min(portBoard, starboardBoard) < 0.5;
         boolean kept = turn == null && sight.speed() > ONE_BOARD - 1 && sight.rideHeight() > 0.1 && heel < TOO_FAR;
         boolean lift = alreadyUp ? kept : settled && unloaded;
@@ -226,6 +208,11 @@ final class FlightController {
         if (turn != null && Math.abs(sight.trueWindAngle()) < Math.toRadians(35)) {
             crew = 0;
         }
+    }
+
+    /** Whether the foils hold the heel, so that the wing need not. */
+    boolean holdsHeel() {
+        return wasBoth && flying;
     }
 
     double portRake() {

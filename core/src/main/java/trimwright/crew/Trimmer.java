@@ -31,11 +31,18 @@ final class Trimmer {
     /** Ease from the aim that takes all power out of the wing (rad): chosen. */
     private static final double LUFFED = Math.toRadians(20);
 
+    /** Rate and most of hauling for power (rad/s, rad): chosen. */
+    private static final double HAULING = Math.toRadians(2);
+
+    private static final double MOST_HAULED = Math.toRadians(12);
+    /** Share of the foils' lift at which the windward one counts as unloaded (-): chosen. */
+    private static final double UNLOADED = -0.03;
+
     private static final double EASE = Math.toRadians(10);
     /** Stall margin below which nothing more is hauled (rad). */
     private static final double MARGIN = Math.toRadians(2.5);
     /** The camber goes over so that it is flat as the wind crosses: half of a usual inversion earlier (s). */
-    private static final double INVERSION_LEAD = 0.9;
+    private static final double INVERSION_LEAD = 1.3;
 
     /** Camber for gathering speed (rad): chosen. */
     private static final double FULL_CAMBER = Math.toRadians(30);
@@ -74,16 +81,20 @@ final class Trimmer {
         double roll = side * sight.state().pose().roll();
         double rollRate = side * sight.state().rates().roll();
         // On the hulls heel says nothing until a hull flies.
-        double error = sight.isFlying() ? aim.attitude().heel() - roll : Math.max(0, -FREE_HEEL - roll);
+        double wanted = turn == null ? aim.attitude().heel() : 0;
+        double error = sight.isFlying() ? wanted - roll : Math.max(0, -FREE_HEEL - roll);
         double wind = side * sight.felt().angle();
         double most = sight.loads().stallMargin() < MARGIN ? 0 : HAUL;
         // What is held by memory fades where another holds the heel.
         held += sight.isFlying() ? (grip * BY_TIME * error - (1 - grip) * held / 2) * dt : -held / 2 * dt;
         held = Math.max(-most, Math.min(EASE, held));
-        double byHeel = Math.max(-most, BY_HEEL * error - BY_RATE * rollRate + held);
+        double byHeel = grip * (BY_HEEL * error - BY_RATE * rollRate)
+                + (1 - grip) * 2 * Math.max(0, error - FREE_HEEL)
+                + held;
+        byHeel = Math.max(-most, byHeel);
         double upright = Math.max(0, Math.min(1, 1 - (error - Math.toRadians(2)) / Math.toRadians(3)));
         double slow = Math.max(0, Math.min(1, (0.8 - sight.speed() / aim.speed()) / 0.3)) * power * upright;
-        double incidence = incidence(sight, aim, slow, dt);
+        double incidence = incidence(sight, aim, slow, turn == null ? 1 - grip : 0, dt);
         double eased = (1 - power) * LUFFED;
         double want = wind - incidence + byHeel + eased;
         want = Math.max(Math.toRadians(-4), Math.min(range.sheetMax(), Math.min(want, wind + LUFFING)));
@@ -159,12 +170,21 @@ final class Trimmer {
         return -sight.state().rates().yaw() * w * (w + speed * cos) / Math.max(1, square);
     }
 
-    /** A slow boat wants all the force there is: hauled in until a little margin to stall is left. */
-    private double incidence(Sight sight, Aim aim, double slow, double dt) {
+    /**
+     * More than the aimed incidence while there is moment to carry: for a slow boat until a little margin to stall is left,
+     * and where the foils hold the heel until the windward one carries nothing.
+     */
+    private double incidence(Sight sight, Aim aim, double slow, double byFoils, double dt) {
         double spare = sight.loads().stallMargin() - MARGIN - Math.toRadians(1);
-        double rate = spare > 0 ? Math.toRadians(2) : Math.toRadians(-6);
-        hauled = slow == 0 ? 0 : Math.max(0, Math.min(Math.toRadians(10), hauled + rate * dt));
-        return aim.trim().incidence() + slow * hauled;
+        double windward = side > 0 ? sight.loads().starboardMain() : sight.loads().portMain();
+        double share = windward / (sight.loads().portMain() + sight.loads().starboardMain());
+        boolean more = slow > 0 || (byFoils > 0 && share > UNLOADED);
+        double rate = spare > 0 && more ? HAULING : -HAULING;
+        if (spare < 0) {
+            rate = -3 * HAULING;
+        }
+        hauled = Math.max(0, Math.min(MOST_HAULED, hauled + rate * dt));
+        return aim.trim().incidence() + hauled;
     }
 
     private double delayed(double want, double now) {

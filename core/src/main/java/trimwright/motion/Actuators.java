@@ -20,7 +20,7 @@ final class Actuators {
     private static final double BOARD = 0.25;
     private static final double TWIST_SHARE = 0.1;
     private static final double CREW = 2.1;
-    private static final double EASE = Math.toRadians(14);
+    private static final double EASE = Math.toRadians(40);
     private static final double HAUL_SPEED = 0.3;
     /** Two grinders in short bursts (W): 450 each, between the 230 that they hold for long and a published peak of 1,420. */
     private static final double GRINDING = 900;

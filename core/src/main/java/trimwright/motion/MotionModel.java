@@ -20,6 +20,14 @@ public final class MotionModel {
 
     /** Lift slope of a foil or strut in the water (1/rad): for the steps' implicit parts only, chosen. */
     private static final double WATER_SLOPE = 3.5;
+    /** Heave and pitch have no swing of their own: mass over hold (s), chosen. */
+    private static final double HEAVE_TIME = 0.25;
+
+    private static final double PITCH_TIME = 0.25;
+    /** Fastest climb or fall (m/s) and pitching (rad/s) that the crew lets happen: chosen. */
+    private static final double CLIMB_MOST = 1.2;
+
+    private static final double PITCH_RATE_MOST = Math.toRadians(4);
     /** Water that moves with a hull sideways and up over what the hull displaces (-): middle of 0.5-1.0 (hydro 4.2). */
     private static final double HULL_ADDED = 0.7;
 
@@ -99,7 +107,8 @@ public final class MotionModel {
         double surge = rates.surge() + dt * (forward / inertia.mass() + rates.yaw() * rates.sway());
         double sway =
                 rates.sway() + implicit(dt, starboard - massSway * rates.yaw() * rates.surge(), massSway, swayDamping);
-        double climb = rates.climb() + implicit(dt, -down, massHeave, liftDamping + hullDamping);
+        double climb =
+                withoutInertia(rates.climb(), -down, massHeave / HEAVE_TIME, liftDamping + hullDamping, CLIMB_MOST);
         double roll = rates.roll()
                 + implicit(
                         dt,
@@ -112,12 +121,12 @@ public final class MotionModel {
                         yawMoment,
                         inertia.yaw() + hullWater * lengthSquared,
                         flow * 2 * boat.rudder().shaftChord() * aft * aft);
-        double pitch = rates.pitch()
-                + implicit(
-                        dt,
-                        m,
-                        inertia.pitch() + hullWater * lengthSquared,
-                        flow * 2 * boat.rudder().elevatorArea() * aft * aft + hullDamping * lengthSquared);
+        double pitch = withoutInertia(
+                rates.pitch(),
+                m,
+                (inertia.pitch() + hullWater * lengthSquared) / PITCH_TIME,
+                flow * 2 * boat.rudder().elevatorArea() * aft * aft + hullDamping * lengthSquared,
+                PITCH_RATE_MOST);
         Rates next = new Rates(surge, sway, climb, roll, pitch, yaw);
         return new MotionState(moved(pose, rates, next, dt), next, controls);
     }
@@ -167,6 +176,15 @@ public final class MotionModel {
 
     private static double implicit(double dt, double force, double mass, double damping) {
         return dt * force / (mass + dt * damping);
+    }
+
+    /**
+     * Rate at which a force would be used up by its own damping and by the hold that the crew has on it; the force was
+     * taken at the present rate.
+     */
+    private static double withoutInertia(double rate, double force, double hold, double damping, double most) {
+        double next = (force + damping * rate) / (hold + damping);
+        return Math.max(-most, Math.min(most, next));
     }
 
     private static Pose moved(Pose pose, Rates before, Rates after, double dt) {
