@@ -42,12 +42,6 @@ record DayPlan(Scenario scenario, Course course, long zeroNanos, double seconds)
 
     Venue venue(Boat boat, WingSpec wing, SailingAims aims) {
         return new Venue(
-                boat,
-                wing.id(),
-                aims,
-                new CourseGeometry(course),
-                GUN,
-                AirState.STANDARD,
-                WaterState.sea(TEMPERATURE));
+                boat, wing.id(), aims, new CourseGeometry(course), GUN, AirState.STANDARD, WaterState.sea(TEMPERATURE));
     }
 }

@@ -61,8 +61,8 @@ final class NmeaLog {
             return;
         }
         text.append(NmeaSentence.of("HEHDT," + NmeaSentence.direction(attitude.heading()) + ",T"));
-        text.append(NmeaSentence.of(String.format(
-                Locale.ROOT, "TIROT,%.1f,A", Math.toDegrees(attitude.rateOfTurn()) * SECONDS_A_MINUTE)));
+        text.append(NmeaSentence.of(
+                String.format(Locale.ROOT, "TIROT,%.1f,A", Math.toDegrees(attitude.rateOfTurn()) * SECONDS_A_MINUTE)));
         text.append(NmeaSentence.of(String.format(
                 Locale.ROOT,
                 "IIXDR,A,%.1f,D,ROLL,A,%.1f,D,PITCH",

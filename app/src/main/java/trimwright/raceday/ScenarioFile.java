@@ -142,9 +142,7 @@ public final class ScenarioFile {
                         row.number("fault.upwash_deg"),
                         row.number("fault.wind_lag_s")),
                 new SensorFaults.AttitudeFault(
-                        row.number("fault.compass_deg"),
-                        row.number("fault.roll_deg"),
-                        row.number("fault.pitch_deg")),
+                        row.number("fault.compass_deg"), row.number("fault.roll_deg"), row.number("fault.pitch_deg")),
                 new SensorFaults.WingFault(
                         row.number("fault.camber_deg"),
                         row.number("fault.twist_deg"),

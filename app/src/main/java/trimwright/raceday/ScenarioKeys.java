@@ -40,7 +40,11 @@ public final class ScenarioKeys {
                     Key.number(TEMPER + "start_late_s", 0, 20, "lateness at the gun that she plans for"),
                     Key.number(FAULT + "wind_angle_deg", -20, 20, "added to the apparent wind angle"),
                     Key.number(FAULT + "wind_speed_ratio", 0.7, 1.3, "factor on the apparent wind speed"),
-                    Key.number(FAULT + "upwash_deg", -20, 20, "turn of the wind at the sensor for a lift coefficient of 1"),
+                    Key.number(
+                            FAULT + "upwash_deg",
+                            -20,
+                            20,
+                            "turn of the wind at the sensor for a lift coefficient of 1"),
                     Key.number(FAULT + "wind_lag_s", 0, 5, "lag of the wind sensor"),
                     Key.number(FAULT + "compass_deg", -20, 20, "added to the heading"),
                     Key.number(FAULT + "roll_deg", -10, 10, "added to the roll"),

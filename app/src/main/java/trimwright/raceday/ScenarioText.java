@@ -18,9 +18,7 @@ final class ScenarioText {
         StringBuilder text = new StringBuilder();
         text.append("schema = \"").append(ScenarioKeys.SCHEMA).append("\"\n");
         text.append("seed = ").append(scenario.seed()).append('\n');
-        text.append("wakes = ")
-                .append(scenario.wakes() == Scenario.Wakes.FELT)
-                .append('\n');
+        text.append("wakes = ").append(scenario.wakes() == Scenario.Wakes.FELT).append('\n');
         WeatherSpec weather = scenario.weather();
         text.append("\n[weather]\n");
         number("wind_kn", Units.toKnots(weather.speed()), text);

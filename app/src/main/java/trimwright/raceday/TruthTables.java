@@ -15,9 +15,10 @@ final class TruthTables {
     private TruthTables() {}
 
     static String seconds(BoatRun run) {
-        StringBuilder text = new StringBuilder("time_s,bow_north_m,bow_east_m,tws_kn,twd_deg,wake_loss_kn,boat_speed_kn,"
-                + "heading_deg,leeway_deg,roll_deg,ride_height_m,flying,sheet_deg,camber_deg,twist_deg,heeling_nm,leg,"
-                + "turning\n");
+        StringBuilder text =
+                new StringBuilder("time_s,bow_north_m,bow_east_m,tws_kn,twd_deg,wake_loss_kn,boat_speed_kn,"
+                        + "heading_deg,leeway_deg,roll_deg,ride_height_m,flying,sheet_deg,camber_deg,twist_deg,heeling_nm,leg,"
+                        + "turning\n");
         for (TrueState s : run.truth()) {
             text.append(String.format(
                     Locale.ROOT,

@@ -8,6 +8,7 @@ import trimwright.intake.MapKeys;
 import trimwright.keyfile.Key;
 import trimwright.keyfile.KeyFile;
 import trimwright.keyfile.KeyTable;
+import trimwright.raceday.ScenarioKeys;
 
 class FormatsDocTest {
     @Test
@@ -23,6 +24,11 @@ class FormatsDocTest {
     @Test
     void theListOfCourseKeysIsTheOneThatReaderAndWriterUse() {
         GeneratedBlock.check("docs/formats.md", CourseKeys.TABLE.schema(), tableOf(CourseKeys.TABLE));
+    }
+
+    @Test
+    void theListOfScenarioKeysIsTheOneThatReaderAndWriterUse() {
+        GeneratedBlock.check("docs/formats.md", ScenarioKeys.TABLE.schema(), tableOf(ScenarioKeys.TABLE));
     }
 
     private static String tableOf(KeyTable keys) {

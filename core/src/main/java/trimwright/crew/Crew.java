@@ -81,7 +81,7 @@ public final class Crew {
         PlanePoint target = guide.target();
         if (sight.time() >= nextLook) {
             nextLook = sight.time() + LOOK;
-            if (turns.coming() == null && !guide.hasFinished()) {
+            if (turns.coming() == null && !guide.hasFinished() && !guide.isClose(bow)) {
                 tactician.look(sight, bow, target);
             }
             dodge = turns.coming() != null || guide.leg() < 0
@@ -100,7 +100,7 @@ public final class Crew {
         if (turns.proceed(sight, heading, trimmer.inverted())) {
             tactician.turned(sight.time());
         }
-        double power = guide.leg() < 0 ? startPower(sight, bow, target) : 1;
+        double power = guide.leg() < 0 ? startPower(sight, guide.left(bow)) : 1;
         double grip = flight.holdsHeel() ? 0 : 1;
         trimmer.work(sight, aim, turn, power, grip, dt);
         flight.work(sight, aim, trimmer.side(), turn, coming, dt);
@@ -178,10 +178,10 @@ public final class Crew {
     }
 
     /** Less than full power while she would come to the line too early if she gathered speed from now on. */
-    private double startPower(Sight sight, PlanePoint bow, PlanePoint line) {
+    private double startPower(Sight sight, double way) {
         double left = gun + temper.startMargin() - sight.time();
         double speed = sight.speed();
-        double needed = (Math.sqrt(speed * speed + 2 * GATHER * bow.distanceTo(line)) - speed) / GATHER;
+        double needed = (Math.sqrt(speed * speed + 2 * GATHER * Math.max(0, way)) - speed) / GATHER;
         return Math.max(0.15, Math.min(1, 1 - 0.15 * (left - needed)));
     }
 

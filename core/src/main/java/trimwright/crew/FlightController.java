@@ -2,7 +2,6 @@ package trimwright.crew;
 
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
-import trimwright.motion.Controls;
 import trimwright.units.Units;
 
 /**

@@ -11,6 +11,11 @@ final class LegGuide {
 
     private final CourseGeometry course;
     private final Temper temper;
+    /** How far beyond the start line (m): chosen. */
+    private static final double BEYOND = 150;
+    /** Distance at which nothing is changed any more (m): chosen. */
+    private static final double CLOSE = 45;
+
     private int leg = -1;
     private PlanePoint before = new PlanePoint(Double.NaN, Double.NaN);
     private double beforeTime = Double.NaN;
@@ -32,7 +37,7 @@ final class LegGuide {
     /** Point to make for. */
     PlanePoint target() {
         if (leg < 0) {
-            return along(course.start(), temper.startShare());
+            return beyond(course.start(), along(course.start(), temper.startShare()));
         }
         PlaneLine end = course.endOfLeg(Math.min(leg, course.legCount() - 1));
         if (!course.endsAtMark(leg)) {
@@ -40,6 +45,16 @@ final class LegGuide {
         }
         double near = CLEAR_OF_MARK / end.length();
         return along(end, course.isMarkLeftToPort(leg) ? near : 1 - near);
+    }
+
+    /** Distance left to the line that ends the leg, or to the start line, along the way to {@link #target} (m). */
+    double left(PlanePoint bow) {
+        return bow.distanceTo(target()) - (leg < 0 ? BEYOND : 0);
+    }
+
+    /** Whether the end of the leg is so near that the plan stands. */
+    boolean isClose(PlanePoint bow) {
+        return Math.abs(left(bow)) < CLOSE;
     }
 
     /** Takes the bow's new place; time of the passage if it ended a leg or crossed the start after the gun, else NaN. */
@@ -57,6 +72,12 @@ final class LegGuide {
         before = bow;
         beforeTime = time;
         return passed;
+    }
+
+    /** A boat that starts makes for a point beyond the line, so that she does not swing at the last moment. */
+    private static PlanePoint beyond(PlaneLine line, PlanePoint point) {
+        double across = line.portEnd().bearingTo(line.starboardEnd()) - Math.PI / 2;
+        return point.plus(BEYOND * StrictMath.cos(across), BEYOND * StrictMath.sin(across));
     }
 
     private static PlanePoint along(PlaneLine line, double share) {

@@ -88,9 +88,8 @@ final class Trimmer {
         // What is held by memory fades where another holds the heel.
         held += sight.isFlying() ? (grip * BY_TIME * error - (1 - grip) * held / 2) * dt : -held / 2 * dt;
         held = Math.max(-most, Math.min(EASE, held));
-        double byHeel = grip * (BY_HEEL * error - BY_RATE * rollRate)
-                + (1 - grip) * 2 * Math.max(0, error - FREE_HEEL)
-                + held;
+        double byHeel =
+                grip * (BY_HEEL * error - BY_RATE * rollRate) + (1 - grip) * 2 * Math.max(0, error - FREE_HEEL) + held;
         byHeel = Math.max(-most, byHeel);
         double upright = Math.max(0, Math.min(1, 1 - (error - Math.toRadians(2)) / Math.toRadians(3)));
         double slow = Math.max(0, Math.min(1, (0.8 - sight.speed() / aim.speed()) / 0.3)) * power * upright;
@@ -176,7 +175,8 @@ final class Trimmer {
      */
     private double incidence(Sight sight, Aim aim, double slow, double byFoils, double dt) {
         double spare = sight.loads().stallMargin() - MARGIN - Math.toRadians(1);
-        double windward = side > 0 ? sight.loads().starboardMain() : sight.loads().portMain();
+        double windward =
+                side > 0 ? sight.loads().starboardMain() : sight.loads().portMain();
         double share = windward / (sight.loads().portMain() + sight.loads().starboardMain());
         boolean more = slow > 0 || (byFoils > 0 && share > UNLOADED);
         double rate = spare > 0 && more ? HAULING : -HAULING;

@@ -217,7 +217,8 @@ public final class BoatRun {
                         ? new TrueSpan(time, time, "straight", crew.sailing(), "", crew.leg(), tack)
                         : null);
         offFoil.note(
-                time, model.loads().hullLift() > 0 ? new TrueSpan(time, time, "off_foil", "", "", crew.leg(), 0) : null);
+                time,
+                model.loads().hullLift() > 0 ? new TrueSpan(time, time, "off_foil", "", "", crew.leg(), 0) : null);
     }
 
     private boolean isTime(double period) {

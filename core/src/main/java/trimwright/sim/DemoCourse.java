@@ -20,8 +20,8 @@ public final class DemoCourse {
     /** Open ocean, far from any coast. */
     private static final Position CENTRE = new Position(Math.toRadians(31.2), Math.toRadians(-41.5));
 
-    private static final double LENGTH = 2150;
-    private static final double HALF_WIDTH = 640;
+    private static final double LENGTH = 1350;
+    private static final double HALF_WIDTH = 560;
     private static final double GATE = 140;
 
     private DemoCourse() {}
@@ -39,8 +39,8 @@ public final class DemoCourse {
         Gate leeward = new Gate("leeward", at.place(0, GATE / 2), at.place(0, -GATE / 2));
         Gate windward = new Gate("windward", at.place(LENGTH, -GATE / 2), at.place(LENGTH, GATE / 2));
         // Sailed to the left of the wind's eye, on starboard tack: the port end lies to leeward.
-        Line start = new Line(at.place(1300, 120), at.place(1540, 120));
-        Mark reach = new Mark("reach", at.place(1360, -470), Rounding.PORT);
+        Line start = new Line(at.place(700, 120), at.place(940, 120));
+        Mark reach = new Mark("reach", at.place(780, -450), Rounding.PORT);
         List<Waypoint> order = new ArrayList<>(List.of(reach));
         for (int lap = 0; lap < laps; lap++) {
             order.add(leeward);
@@ -54,8 +54,8 @@ public final class DemoCourse {
                 new Line(at.place(60, 100), at.place(60, -100)),
                 List.of(
                         at.place(-380, -HALF_WIDTH),
-                        at.place(-380, HALF_WIDTH + 120),
-                        at.place(LENGTH + 380, HALF_WIDTH + 120),
+                        at.place(-380, HALF_WIDTH + 240),
+                        at.place(LENGTH + 380, HALF_WIDTH + 240),
                         at.place(LENGTH + 380, -HALF_WIDTH)));
     }
 
