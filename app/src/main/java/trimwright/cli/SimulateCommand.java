@@ -83,16 +83,16 @@ public final class SimulateCommand implements Callable<Integer> {
     }
 
     private Scenario scenario() {
-        if ((seed == null) == (scenarioFile == null)) {
-            throw new UserInputException(Texts.of("simulate.seed_or_scenario"));
+        if (seed != null && scenarioFile == null) {
+            if (seed < 0) {
+                throw new UserInputException(Texts.of("simulate.seed_range", seed));
+            }
+            return ScenarioFile.draw(seed);
         }
-        if (scenarioFile != null) {
+        if (seed == null && scenarioFile != null) {
             return ScenarioFile.read(scenarioFile);
         }
-        if (seed < 0) {
-            throw new UserInputException(Texts.of("simulate.seed_range", seed));
-        }
-        return ScenarioFile.draw(seed);
+        throw new UserInputException(Texts.of("simulate.seed_or_scenario"));
     }
 
     private TargetBook book(BoatFile file, WingSpec spec) throws InterruptedException {
