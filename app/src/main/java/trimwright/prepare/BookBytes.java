@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import trimwright.target.Branch;
+import trimwright.target.SpeedSlopes;
 import trimwright.target.Target;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetCaveat;
@@ -102,6 +103,8 @@ final class BookBytes {
             writeRow(out, TargetVector.of(point));
             writeNames(out, target.limits());
             writeNames(out, target.caveats());
+            SpeedSlopes slopes = point.slopes();
+            writeRow(out, slopes == null ? new double[0] : new double[] {slopes.byWind(), slopes.byAngle()});
         }
     }
 
@@ -117,7 +120,9 @@ final class BookBytes {
         double[] row = readRow(in);
         Set<TargetLimit> limits = readNames(in, TargetLimit.class);
         Set<TargetCaveat> caveats = readNames(in, TargetCaveat.class);
-        return TargetPoint.solved(mode, branch, wind, angle, TargetVector.toTarget(row, limits, caveats));
+        double[] slopes = readRow(in);
+        return TargetPoint.solved(mode, branch, wind, angle, TargetVector.toTarget(row, limits, caveats))
+                .withSlopes(slopes.length == 0 ? null : new SpeedSlopes(slopes[0], slopes[1]));
     }
 
     private static void writeRow(DataOutputStream out, double[] row) throws IOException {

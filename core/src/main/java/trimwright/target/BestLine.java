@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** The best speed made good of one branch over wind: cubic Hermite between the winds of the book. */
+/**
+ * The best speed made good of one branch over wind: cubic Hermite between the winds of the book, the slopes of the speed made
+ * good those of the points where they are known.
+ */
 final class BestLine {
     private final TargetMode mode;
     private final Branch branch;
@@ -48,6 +51,17 @@ final class BestLine {
                 if (nodes[i] != null) {
                     slopes[k][i] = NodeSlope.at(winds, values[k], i);
                 }
+            }
+        }
+        putKnownSlopes();
+    }
+
+    private void putKnownSlopes() {
+        for (int i = 0; i < winds.length; i++) {
+            TargetPoint node = nodes[i];
+            if (node != null && node.slopes() != null) {
+                slopes[TargetVector.MADE_GOOD][i] = NodeSlope.known(
+                        winds, values[TargetVector.MADE_GOOD], i, node.slopes().byWind());
             }
         }
     }

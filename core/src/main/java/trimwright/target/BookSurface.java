@@ -7,8 +7,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One branch of a book as a surface with continuous slopes: cubic Hermite in wind and angle, the slopes at the nodes
- * from parabolas through solved neighbours. A cell counts only where all its corners are solved.
+ * One branch of a book as a surface with continuous slopes: cubic Hermite in wind and angle. The speed's slopes at the nodes are
+ * the points' own; where these are not known, and for all other numbers, they come from parabolas through solved
+ * neighbours. A cell counts only where all its corners are solved.
  */
 final class BookSurface {
     private static final double EDGE = 1e-9;
@@ -65,6 +66,7 @@ final class BookSurface {
         for (int k = 0; k < row.length; k++) {
             row[k] = bicubic(k, i, i1, j, j1, s, t);
         }
+        row[TargetVector.MADE_GOOD] = Math.abs(row[TargetVector.SPEED] * Math.cos(angle));
         TargetPoint nearest = corners[(s < 0.5 ? 0 : 1) + (t < 0.5 ? 0 : 2)];
         Set<TargetCaveat> caveats = EnumSet.noneOf(TargetCaveat.class);
         for (TargetPoint corner : corners) {
@@ -114,17 +116,40 @@ final class BookSurface {
         for (int k = 0; k < TargetVector.SIZE; k++) {
             slopesInWind(built[0][k], built[1][k]);
             slopesInAngle(built[0][k], built[2][k]);
+        }
+        putKnownSlopes(built[0][TargetVector.SPEED], built[1][TargetVector.SPEED], built[2][TargetVector.SPEED]);
+        for (int k = 0; k < TargetVector.SIZE; k++) {
             slopesInWind(built[2][k], built[3][k]);
         }
         return built;
     }
 
-    private void slopesInWind(double[][] values, double[][] slopes) {
-        double[] column = new double[winds.length];
+    private void putKnownSlopes(double[][] values, double[][] byWind, double[][] byAngle) {
         for (int j = 0; j < angles.length; j++) {
+            double[] column = column(values, j);
             for (int i = 0; i < winds.length; i++) {
-                column[i] = values[i][j];
+                TargetPoint node = nodes[i][j];
+                if (node != null && node.slopes() != null) {
+                    byWind[i][j] =
+                            NodeSlope.known(winds, column, i, node.slopes().byWind());
+                    byAngle[i][j] =
+                            NodeSlope.known(angles, values[i], j, node.slopes().byAngle());
+                }
             }
+        }
+    }
+
+    private double[] column(double[][] values, int j) {
+        double[] column = new double[winds.length];
+        for (int i = 0; i < winds.length; i++) {
+            column[i] = values[i][j];
+        }
+        return column;
+    }
+
+    private void slopesInWind(double[][] values, double[][] slopes) {
+        for (int j = 0; j < angles.length; j++) {
+            double[] column = column(values, j);
             for (int i = 0; i < winds.length; i++) {
                 if (!Double.isNaN(column[i])) {
                     slopes[i][j] = NodeSlope.at(winds, column, i);

@@ -25,6 +25,22 @@ final class NodeSlope {
         return (y[i + side] - y[i]) / (x[i + side] - x[i]);
     }
 
+    /**
+     * A slope that is known, for use at node {@code i}. Beside a node without a value it is held to what the solved
+     * neighbours say: where a branch ends its curve turns back on itself and is steep at the very end only.
+     */
+    static double known(double[] x, double[] y, int i, double known) {
+        if (!isMissing(y, i - 1) && !isMissing(y, i + 1)) {
+            return known;
+        }
+        double most = Math.abs(at(x, y, i));
+        return Math.max(-most, Math.min(most, known));
+    }
+
+    private static boolean isMissing(double[] y, int i) {
+        return i >= 0 && i < y.length && Double.isNaN(y[i]);
+    }
+
     private static boolean present(double[] y, int i) {
         return i >= 0 && i < y.length && !Double.isNaN(y[i]);
     }

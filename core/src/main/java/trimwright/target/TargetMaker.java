@@ -31,7 +31,7 @@ final class TargetMaker {
     Target targetOf(TargetMode mode, Answer answer, Set<TargetCaveat> caveats) {
         Ridge ridge = new Ridge(ends, mode, answer);
         SailingState shown = ridge.leastDisturbed();
-        Balance balance = task.platform().balance(shown, task.conditions(), null);
+        Balance balance = task.balanceOf(shown);
         if (balance == null) {
             return null;
         }
@@ -61,6 +61,12 @@ final class TargetMaker {
                 loadsOf(balance, pose),
                 limitsOf(answer),
                 all);
+    }
+
+    /** How the best speed changes around a best answer, or null where the model has no answer beside it. */
+    @Nullable
+    SpeedSlopes slopesOf(TargetMode mode, Answer answer) {
+        return Envelope.at(task, mode, answer);
     }
 
     private static TrimSetting trimOf(SailingState state) {

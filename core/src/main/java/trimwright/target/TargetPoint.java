@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param trueWindAngle from the course through the water (rad), in [0, pi]; the best one found where the angle is free
  * @param target the target, null where there is none
  * @param reason why there is no target, one clause in the trade's words; null where there is one
+ * @param slopes how the best speed changes around the point; null where that is not known
  */
 public record TargetPoint(
         TargetMode mode,
@@ -18,7 +19,8 @@ public record TargetPoint(
         double trueWindSpeed,
         double trueWindAngle,
         @Nullable Target target,
-        @Nullable String reason) {
+        @Nullable String reason,
+        @Nullable SpeedSlopes slopes) {
     public TargetPoint {
         if ((target == null) == (reason == null)) {
             throw new IllegalArgumentException("a point has either a target or a reason");
@@ -26,11 +28,16 @@ public record TargetPoint(
     }
 
     public static TargetPoint solved(TargetMode mode, Branch branch, double wind, double angle, Target target) {
-        return new TargetPoint(mode, branch, wind, angle, target, null);
+        return new TargetPoint(mode, branch, wind, angle, target, null, null);
     }
 
     public static TargetPoint unsolved(TargetMode mode, Branch branch, double wind, double angle, String reason) {
-        return new TargetPoint(mode, branch, wind, angle, null, reason);
+        return new TargetPoint(mode, branch, wind, angle, null, reason, null);
+    }
+
+    /** The same point with slopes. */
+    public TargetPoint withSlopes(@Nullable SpeedSlopes known) {
+        return new TargetPoint(mode, branch, trueWindSpeed, trueWindAngle, target, reason, known);
     }
 
     public boolean isSolved() {

@@ -7,6 +7,9 @@ public final class TargetVector {
     /** How many numbers a row has; the last is the true wind angle. */
     static final int SIZE = 29;
 
+    static final int SPEED = 0;
+    static final int MADE_GOOD = 1;
+
     private static final int ANGLE = SIZE - 1;
 
     private TargetVector() {}

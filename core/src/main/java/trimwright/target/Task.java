@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import trimwright.air.WindProfile;
+import trimwright.platform.Balance;
 import trimwright.platform.Conditions;
 import trimwright.platform.Platform;
 import trimwright.platform.SailingState;
@@ -35,6 +37,7 @@ final class Task {
     private final Branch branch;
     private final Map<Variable, Double> held;
     private final Ranges ranges;
+    private final WingFunctions wingFunctions;
     private final Share wing;
     private final Share water;
     private final Share gust;
@@ -46,7 +49,8 @@ final class Task {
         this.branch = branch;
         this.held = Map.copyOf(held);
         ranges = Ranges.of(platform, branch);
-        wing = new Share(new WingFunctions(platform, conditions), WING_NEAR);
+        wingFunctions = new WingFunctions(platform, conditions);
+        wing = new Share(wingFunctions, WING_NEAR);
         double waterNear = branch == Branch.FOILING ? FOILS_NEAR : HULLS_NEAR;
         water = new Share(new WaterFunctions(platform, conditions, branch), waterNear);
         gust = new Share(new GustFunctions(platform, conditions), WING_NEAR);
@@ -110,6 +114,28 @@ final class Task {
         return neighbour == null
                 ? Search.from(problem, start, accuracy)
                 : Search.from(problem, start, neighbour, accuracy);
+    }
+
+    /** All loads in a state that a search of this task has found, with the flow that it found; null where there is none. */
+    @Nullable
+    Balance balanceOf(SailingState state) {
+        return platform.balance(state, conditions, wingFunctions.loadAt(state));
+    }
+
+    /** Function, equations and limits of the best speed of a mode at a scaled state; null where the model has no answer. */
+    double @Nullable [] rowAt(TargetMode mode, double[] x) {
+        return problem(Goal.speed(mode), held).valuesAt(x);
+    }
+
+    /** As {@link #rowAt}, in a wind that is so many times this one's, the flow begun from this task's last. */
+    double @Nullable [] rowInWind(double factor, TargetMode mode, double[] x) {
+        WindProfile wind = WindProfile.overSea(factor * conditions.wind().referenceSpeed());
+        Conditions other = new Conditions(wind, conditions.windward(), conditions.foils());
+        List<Share> shares = List.of(
+                new Share(wingFunctions.in(other), 0),
+                new Share(new WaterFunctions(platform, other, branch), 0),
+                new Share(new GoalFunctions(Goal.speed(mode)), 0));
+        return new TrimProblem(shares, ranges, held).valuesAt(x);
     }
 
     boolean isHeld(Variable variable) {

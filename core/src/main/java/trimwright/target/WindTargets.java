@@ -150,6 +150,6 @@ final class WindTargets {
         Target target = maker.targetOf(mode, answer, caveats);
         return target == null
                 ? TargetPoint.unsolved(mode, branch, wind, angle, Reasons.ofNoBalance(branch, mode, angle))
-                : TargetPoint.solved(mode, branch, wind, angle, target);
+                : TargetPoint.solved(mode, branch, wind, angle, target).withSlopes(maker.slopesOf(mode, answer));
     }
 }

@@ -35,6 +35,21 @@ final class WingFunctions implements Functions {
         this.conditions = conditions;
     }
 
+    /** The load in a state, the next of those computed before: near stall a wing's flow depends on where it comes from. */
+    @Nullable
+    WingLoad loadAt(SailingState state) {
+        WingLoad load = platform.wingLoad(state, conditions, last);
+        last = load == null ? last : load;
+        return load;
+    }
+
+    /** The same wing in other conditions, its flow begun from this one's last. */
+    WingFunctions in(Conditions other) {
+        WingFunctions functions = new WingFunctions(platform, other);
+        functions.last = last;
+        return functions;
+    }
+
     @Override
     public List<Variable> variables() {
         return VARIABLES;
@@ -42,11 +57,10 @@ final class WingFunctions implements Functions {
 
     @Override
     public double @Nullable [] at(SailingState state) {
-        WingLoad load = platform.wingLoad(state, conditions, last);
+        WingLoad load = loadAt(state);
         if (load == null) {
             return null;
         }
-        last = load;
         double[] row = new double[TrimProblem.ROW];
         TrimProblem.putForces(row, load.force(), platform);
         TrimRange range = platform.wing().trim();
