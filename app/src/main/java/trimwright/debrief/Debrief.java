@@ -1,20 +1,14 @@
 package trimwright.debrief;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import trimwright.boat.Antenna;
 import trimwright.compare.Comparison;
 import trimwright.compare.OwnBestReference;
 import trimwright.compare.Reference;
 import trimwright.compare.TargetReference;
-import trimwright.course.Course;
-import trimwright.course.CourseGeometry;
-import trimwright.segment.BowTrack;
-import trimwright.segment.CourseFollower;
 import trimwright.segment.Cutting;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.OnCourse;
@@ -52,37 +46,17 @@ public final class Debrief {
         List<WindTrack> winds = tracks.parallelStream()
                 .map(track -> SailedWind.of(track, clock, options.boat(), options.wind()))
                 .toList();
-        List<@Nullable OnCourse> courses = onCourse(winds, options);
+        List<@Nullable OnCourse> courses = FleetOnCourse.of(winds, options);
+        List<Cut> cuts = IntStream.range(0, tracks.size())
+                .parallel()
+                .mapToObj(i -> cut(winds.get(i), courses.get(i), options))
+                .toList();
+        LossModel losses = LossModel.of(cuts, options);
         List<BoatDebrief> boats = IntStream.range(0, tracks.size())
                 .parallel()
-                .mapToObj(i -> of(tracks.get(i), winds.get(i), courses.get(i), options))
+                .mapToObj(i -> judge(tracks.get(i), cuts.get(i), losses, options))
                 .toList();
         return new DebriefReport(clock, options.course(), boats);
-    }
-
-    /** Each boat on the course among the others; all null without a course. */
-    private static List<@Nullable OnCourse> onCourse(List<WindTrack> winds, DebriefOptions options) {
-        Course course = options.course();
-        if (course == null) {
-            return new ArrayList<>(Collections.nCopies(winds.size(), null));
-        }
-        CourseGeometry geometry = new CourseGeometry(course);
-        Antenna antenna = options.boat() == null ? null : options.boat().antenna();
-        List<BowTrack> bows = winds.stream()
-                .map(wind -> BowTrack.of(wind, geometry.plane(), antenna))
-                .toList();
-        List<@Nullable OnCourse> all = new ArrayList<>();
-        for (int i = 0; i < winds.size(); i++) {
-            List<OnCourse.Neighbour> others = new ArrayList<>();
-            for (int k = 0; k < winds.size(); k++) {
-                if (k != i) {
-                    others.add(new OnCourse.Neighbour(winds.get(k), bows.get(k)));
-                }
-            }
-            SailedCourse sailed = CourseFollower.of(winds.get(i), bows.get(i), geometry, course.gunNanos());
-            all.add(new OnCourse(geometry, bows.get(i), sailed, others));
-        }
-        return all;
     }
 
     private static SessionClock clock(List<BoatTrack> tracks) {
@@ -107,18 +81,30 @@ public final class Debrief {
         return SessionClock.covering(from, to, rate);
     }
 
-    private static BoatDebrief of(BoatTrack track, WindTrack wind, @Nullable OnCourse on, DebriefOptions options) {
+    /** A boat's track cut into pieces, before it is judged. */
+    record Cut(
+            WindTrack wind,
+            @Nullable OnCourse on,
+            FoilingRule foiling,
+            Pieces pieces) {}
+
+    private static Cut cut(WindTrack wind, @Nullable OnCourse on, DebriefOptions options) {
+        FoilingRule foiling = foiling(wind, options.book());
+        return new Cut(wind, on, foiling, Cutting.of(wind, foiling, on));
+    }
+
+    private static BoatDebrief judge(BoatTrack track, Cut cut, LossModel losses, DebriefOptions options) {
         TargetBook book = options.book();
-        FoilingRule foiling = foiling(wind, book);
-        Pieces pieces = Cutting.of(wind, foiling, on);
+        WindTrack wind = cut.wind();
+        Pieces pieces = cut.pieces();
         Reference reference = book == null ? OwnBestReference.of(wind, pieces.phases()) : new TargetReference(book);
         return new BoatDebrief(
                 wind,
-                on,
-                startShare(wind, on, reference),
-                foiling,
+                cut.on(),
+                startShare(wind, cut.on(), reference),
+                cut.foiling(),
                 pieces,
-                Comparison.of(wind, pieces, reference),
+                Comparison.of(wind, pieces, reference, losses.of(cut)),
                 quality(track));
     }
 

@@ -7,6 +7,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import trimwright.air.AirState;
+import trimwright.boat.Boat;
+import trimwright.boat.WingSpec;
 import trimwright.platform.Platform;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetFinder;
@@ -26,6 +28,11 @@ public final class TargetRun {
 
     private TargetRun() {}
 
+    /** The boat and wing in the air and water that books are made for. */
+    public static Platform platformOf(Boat boat, WingSpec wing) {
+        return new Platform(boat, wing, AirState.STANDARD, WaterState.sea(TEMPERATURE));
+    }
+
     /** Steps that {@link Progress} is told about: one a wind. */
     public static long steps(TargetRequest request) {
         return request.grid().winds().size();
@@ -38,9 +45,7 @@ public final class TargetRun {
 
     /** The book, on that many threads. */
     public static TargetBook of(TargetRequest request, int threads, Progress progress) throws InterruptedException {
-        Platform platform =
-                new Platform(request.boat().boat(), request.wing(), AirState.STANDARD, WaterState.sea(TEMPERATURE));
-        TargetFinder finder = new TargetFinder(platform, request.held());
+        TargetFinder finder = new TargetFinder(platformOf(request.boat().boat(), request.wing()), request.held());
         TargetGrid grid = request.grid();
         ExecutorService pool = Executors.newFixedThreadPool(threads, task -> {
             Thread thread = new Thread(task, "targets");

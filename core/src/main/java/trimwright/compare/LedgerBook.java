@@ -63,8 +63,8 @@ final class LedgerBook {
             int i = from + k;
             // Put back to its own steady progress, the boat lacks what it lacked when it sailed steadily.
             boolean held = offFoil[k] || turning[k] != SAILING;
-            trim[k] = held ? meanTrim : losses.trim(i);
-            attitude[k] = held ? meanAttitude : losses.attitude(i);
+            trim[k] = held || Double.isNaN(losses.trim(i)) ? meanTrim : losses.trim(i);
+            attitude[k] = held || Double.isNaN(losses.attitude(i)) ? meanAttitude : losses.attitude(i);
             wake[k] = held ? meanWake : orZero(logWake(i));
             angle[k] = held ? meanAngle * progress.wanted(i) : orZero(angleGap(i));
         }

@@ -12,7 +12,7 @@ public final class SpeedLosses {
     private final double[] clearWind;
 
     /**
-     * @param trim logarithm of speed at the target's trim over that at the trim measured, 0 where not known
+     * @param trim logarithm of speed at the target's trim over that at the trim measured, NaN where not known
      * @param attitude the same of heel and ride height
      * @param clearWind wind speed without other boats over that with them (-), 1 where not known
      */
@@ -24,9 +24,11 @@ public final class SpeedLosses {
 
     /** Nothing is known of trim, attitude and others' wakes. */
     public static SpeedLosses none(int size) {
+        double[] unknown = new double[size];
         double[] ones = new double[size];
+        Arrays.fill(unknown, Double.NaN);
         Arrays.fill(ones, 1);
-        return new SpeedLosses(new double[size], new double[size], ones);
+        return new SpeedLosses(unknown, unknown, ones);
     }
 
     double trim(int i) {

@@ -44,7 +44,19 @@ class ArchitectureTest {
             Map.entry("ingest", Set.of("units", "track")),
             Map.entry("wind", Set.of("units", "air", "boat", "track")),
             Map.entry("segment", Set.of("units", "boat", "track", "wind", "course")),
-            Map.entry("compare", Set.of("units", "chance", "track", "wind", "segment", "target", "course"))));
+            Map.entry(
+                    "compare",
+                    Set.of(
+                            "units",
+                            "air",
+                            "boat",
+                            "chance",
+                            "track",
+                            "wind",
+                            "segment",
+                            "platform",
+                            "target",
+                            "course"))));
 
     private static final JavaClasses MAIN = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
