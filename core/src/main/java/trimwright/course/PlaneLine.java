@@ -17,14 +17,23 @@ public record PlaneLine(PlanePoint portEnd, PlanePoint starboardEnd) {
         double share = sideBefore / (sideBefore - sideAfter);
         double north = before.north() + share * (after.north() - before.north());
         double east = before.east() + share * (after.east() - before.east());
-        double along = (north - portEnd.north()) * lineNorth() + (east - portEnd.east()) * lineEast();
-        return along >= 0 && along <= length() * length() ? share : Double.NaN;
+        return isBeside(new PlanePoint(north, east)) ? share : Double.NaN;
     }
 
     /** Distance beyond the (endless) line, negative before it (m). */
     public double ahead(PlanePoint point) {
         return ((point.east() - portEnd.east()) * -lineNorth() + (point.north() - portEnd.north()) * lineEast())
                 / length();
+    }
+
+    /** Whether the point lies straight before or behind the stretch, not beside an end. */
+    public boolean isBeside(PlanePoint point) {
+        double along = along(point);
+        return along >= 0 && along <= length() * length();
+    }
+
+    private double along(PlanePoint point) {
+        return (point.north() - portEnd.north()) * lineNorth() + (point.east() - portEnd.east()) * lineEast();
     }
 
     public double length() {

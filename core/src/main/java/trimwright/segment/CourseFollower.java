@@ -15,6 +15,9 @@ import trimwright.wind.WindTrack;
  * each in its sense and in their order. A gap in the positions is bridged by the straight way across it.
  */
 public final class CourseFollower {
+    /** A receiver's position may be off by this (m), chosen: two or three times a good one's error within a race. */
+    private static final double RECEIVER = 2;
+
     private final WindTrack track;
     private final BowTrack bow;
     private final CourseGeometry course;
@@ -73,7 +76,8 @@ public final class CourseFollower {
         List<SailedCourse.SailedLeg> legs = new ArrayList<>();
         int from = started;
         for (int leg = 0; leg < course.legCount() && from < track.size(); leg++) {
-            Crossing end = find(course.endOfLeg(leg), from);
+            boolean isFinish = leg == course.legCount() - 1;
+            Crossing end = isFinish ? find(course.endOfLeg(leg), from) : findNear(course.endOfLeg(leg), from);
             int to = end == null ? track.size() : Math.max(from + 1, end.after);
             legs.add(new SailedCourse.SailedLeg(course.leg(leg), new Span(from, to), end != null));
             if (end == null) {
@@ -82,6 +86,37 @@ public final class CourseFollower {
             from = to;
         }
         return legs;
+    }
+
+    /**
+     * As {@link #find}, but a bow that comes within the error of a receiver of the line counts too, at its nearest: boats
+     * turn on the line of a gate and hardly cross it.
+     */
+    private @Nullable Crossing findNear(PlaneLine line, int from) {
+        int nearest = -1;
+        double most = -RECEIVER;
+        Crossing crossing = find(line, from);
+        int last = crossing == null ? track.size() : crossing.after;
+        for (int i = from; i < last; i++) {
+            PlanePoint here = bow.at(i);
+            double ahead = here == null ? Double.NaN : line.ahead(here);
+            if (here != null && ahead >= most && ahead <= 0 && line.isBeside(here)) {
+                most = ahead;
+                nearest = i;
+            } else if (nearest >= 0 && ahead < -RECEIVER) {
+                // Gone again: she was there.
+                return new Crossing(nearest, nearest, getPlace(nearest));
+            }
+        }
+        return crossing;
+    }
+
+    private PlanePoint getPlace(int i) {
+        PlanePoint place = bow.at(i);
+        if (place == null) {
+            throw new IllegalStateException("no position at instant " + i);
+        }
+        return place;
     }
 
     private @Nullable Crossing find(PlaneLine line, int from) {

@@ -166,6 +166,21 @@ class CourseFollowerTest {
     }
 
     @Test
+    void aBowThatTurnsJustBeforeTheGateHasBeenThere() {
+        // Up to 1 m before the gate at 139.9 s, then away to the side and over the line of the mark.
+        Way way = new Way(new double[] {0, 139.9, 160, 240}, new double[] {-400, 999, 900, 450}, new double[] {
+            100, 100, 160, 700
+        });
+        SailedCourse sailed = follow(track(way, 0), null);
+        assertTrue(sailed.legs().get(0).isEnded());
+        assertEquals(139.9 * RATE, sailed.legs().get(0).span().to(), 1);
+        Way far = new Way(new double[] {0, 139, 160, 240}, new double[] {-400, 990, 900, 450}, new double[] {
+            100, 100, 160, 700
+        });
+        assertFalse(follow(track(far, 0), null).legs().get(0).isEnded());
+    }
+
+    @Test
     void aGapOnTheLineIsBridged() {
         Way way = ROUND;
         SyntheticTrack made = new SyntheticTrack(400, RATE)
