@@ -82,11 +82,7 @@ public final class Debrief {
     }
 
     /** A boat's track cut into pieces, before it is judged. */
-    record Cut(
-            WindTrack wind,
-            @Nullable OnCourse on,
-            FoilingRule foiling,
-            Pieces pieces) {}
+    record Cut(WindTrack wind, @Nullable OnCourse on, FoilingRule foiling, Pieces pieces) {}
 
     private static Cut cut(WindTrack wind, @Nullable OnCourse on, DebriefOptions options) {
         FoilingRule foiling = foiling(wind, options.book());

@@ -43,7 +43,8 @@ final class LossModel {
         }
         WingSpec wing = boat.getWing(book.wing());
         Platform platform = TargetRun.platformOf(boat, wing);
-        double head = wing.footHeight() + wing.stations().get(wing.stations().size() - 1).height();
+        double head = wing.footHeight()
+                + wing.stations().get(wing.stations().size() - 1).height();
         return new LossModel(table(platform, book, cuts), book, head);
     }
 

@@ -38,8 +38,7 @@ public final class OthersAir {
     private final double height;
 
     /** @param height of the wing's head above the water (m) */
-    public OthersAir(
-            WindTrack track, BowTrack bow, List<OnCourse.Neighbour> others, TargetBook book, double height) {
+    public OthersAir(WindTrack track, BowTrack bow, List<OnCourse.Neighbour> others, TargetBook book, double height) {
         this.track = track;
         this.bow = bow;
         this.others = List.copyOf(others);
@@ -115,7 +114,9 @@ public final class OthersAir {
         double twa = other.get(Quantity.COURSE_TWA, left);
         double course = other.get(Quantity.COURSE, left);
         double speed = other.get(Quantity.SPEED, left);
-        Target target = Double.isNaN(tws) || Double.isNaN(twa) ? null : book.find(tws, twa).target();
+        Target target = Double.isNaN(tws) || Double.isNaN(twa)
+                ? null
+                : book.find(tws, twa).target();
         if (target == null || Double.isNaN(course) || !(speed > 0.5 * target.boatSpeed())) {
             return null;
         }

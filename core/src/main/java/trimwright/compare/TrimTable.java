@@ -104,9 +104,7 @@ public final class TrimTable {
             return 0;
         }
         double wind = hat(book.grid().winds(), node.trueWindSpeed(), tws);
-        return mode == TargetMode.ANGLE
-                ? wind * hat(book.grid().angles(), node.trueWindAngle(), Math.abs(twa))
-                : wind;
+        return mode == TargetMode.ANGLE ? wind * hat(book.grid().angles(), node.trueWindAngle(), Math.abs(twa)) : wind;
     }
 
     private static double hat(List<Double> nodes, double node, double value) {

@@ -37,9 +37,7 @@ class CourseFollowerTest {
             "made",
             SyntheticTrack.START + 30_000_000_000L,
             new Line(at(0, 0), at(0, 200)),
-            List.of(
-                    new Gate("top", at(1000, 50), at(1000, 150)),
-                    new Mark("side", at(500, 600), Rounding.STARBOARD)),
+            List.of(new Gate("top", at(1000, 50), at(1000, 150)), new Mark("side", at(500, 600), Rounding.STARBOARD)),
             new Line(at(-100, 150), at(-100, 50)),
             List.of(at(-300, -400), at(-300, 900), at(1400, 900), at(1400, -400)));
 
@@ -117,10 +115,14 @@ class CourseFollowerTest {
         assertEquals(3, sailed.legs().size());
         assertEquals(40 * RATE, sailed.legs().get(0).span().from(), 1);
         assertEquals(140 * RATE, sailed.legs().get(0).span().to(), 1);
-        assertEquals(List.of("start", "top"), List.of(
-                sailed.legs().get(0).leg().from(), sailed.legs().get(0).leg().to()));
+        assertEquals(
+                List.of("start", "top"),
+                List.of(
+                        sailed.legs().get(0).leg().from(),
+                        sailed.legs().get(0).leg().to()));
         // Home at -100 m: of the last way 500 of 600 m are behind it.
-        assertEquals((300 + 100 * 500 / 600.0) * RATE, sailed.legs().get(2).span().to(), 1);
+        assertEquals(
+                (300 + 100 * 500 / 600.0) * RATE, sailed.legs().get(2).span().to(), 1);
         assertTrue(sailed.legs().get(2).isEnded());
     }
 
@@ -168,15 +170,14 @@ class CourseFollowerTest {
     @Test
     void aBowThatTurnsJustBeforeTheGateHasBeenThere() {
         // Up to 1 m before the gate at 139.9 s, then away to the side and over the line of the mark.
-        Way way = new Way(new double[] {0, 139.9, 160, 240}, new double[] {-400, 999, 900, 450}, new double[] {
-            100, 100, 160, 700
-        });
+        Way way = new Way(
+                new double[] {0, 139.9, 160, 240}, new double[] {-400, 999, 900, 450}, new double[] {100, 100, 160, 700
+                });
         SailedCourse sailed = follow(track(way, 0), null);
         assertTrue(sailed.legs().get(0).isEnded());
         assertEquals(139.9 * RATE, sailed.legs().get(0).span().to(), 1);
-        Way far = new Way(new double[] {0, 139, 160, 240}, new double[] {-400, 990, 900, 450}, new double[] {
-            100, 100, 160, 700
-        });
+        Way far = new Way(
+                new double[] {0, 139, 160, 240}, new double[] {-400, 990, 900, 450}, new double[] {100, 100, 160, 700});
         assertFalse(follow(track(far, 0), null).legs().get(0).isEnded());
     }
 
@@ -185,11 +186,14 @@ class CourseFollowerTest {
         Way way = ROUND;
         SyntheticTrack made = new SyntheticTrack(400, RATE)
                 .heading(way::heading)
-                .with(Paths.LATITUDE, t -> t > 38 && t < 43 ? Double.NaN : antenna(way, t, 0).latitude())
+                .with(
+                        Paths.LATITUDE,
+                        t -> t > 38 && t < 43 ? Double.NaN : antenna(way, t, 0).latitude())
                 .with(Paths.LONGITUDE, t -> antenna(way, t, 0).longitude());
         BoatTrack built = made.build();
         SessionClock clock = SessionClock.covering(built.startNanos(), built.endNanos(), RATE);
-        SailedCourse.Start start = follow(SailedWind.of(built, clock, null, WindOptions.DEFAULT), null).start();
+        SailedCourse.Start start = follow(SailedWind.of(built, clock, null, WindOptions.DEFAULT), null)
+                .start();
         assertNotNull(start);
         assertEquals(10, start.crossed(), 0.05);
     }

@@ -84,8 +84,7 @@ class TurnLabelsTest {
             others.add(new OnCourse.Neighbour(theirs, BowTrack.of(theirs, geometry.plane(), null)));
         }
         SailedCourse sailed = CourseFollower.of(own, bow, geometry, course.gunNanos());
-        Pieces pieces =
-                Cutting.of(own, new FoilingRule.NotTold(), new OnCourse(geometry, bow, sailed, others));
+        Pieces pieces = Cutting.of(own, new FoilingRule.NotTold(), new OnCourse(geometry, bow, sailed, others));
         assertEquals(1, pieces.turns().size());
         return pieces.turns().get(0).label();
     }
