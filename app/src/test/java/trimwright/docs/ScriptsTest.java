@@ -24,8 +24,11 @@ class ScriptsTest {
 
     @Test
     void whatIsWrongIsSaidInOneLine() throws Exception {
-        assertRefused(run(Map.of("TRIMWRIGHT_HEAP", "much"), "trimwright", "where"), "trimwright: TRIMWRIGHT_HEAP is \"much\".");
-        assertRefused(run(Map.of("TRIMWRIGHT_HEAP", "0g"), "trimwright", "where"), "trimwright: TRIMWRIGHT_HEAP is \"0g\".");
+        assertRefused(
+                run(Map.of("TRIMWRIGHT_HEAP", "much"), "trimwright", "where"),
+                "trimwright: TRIMWRIGHT_HEAP is \"much\".");
+        assertRefused(
+                run(Map.of("TRIMWRIGHT_HEAP", "0g"), "trimwright", "where"), "trimwright: TRIMWRIGHT_HEAP is \"0g\".");
         assertRefused(
                 run(Map.of("TRIMWRIGHT_JAVA_HOME", folder.toString()), "trimwright", "where"),
                 "trimwright: TRIMWRIGHT_JAVA_HOME, \"" + folder + "\", is not");
@@ -66,7 +69,8 @@ class ScriptsTest {
                 folder.resolve("find.sh"),
                 "set -eu\n. '" + ProjectFiles.ROOT.resolve("scripts/java.sh") + "'\ncd '" + folder + "'\n"
                         + "java_candidates() { printf '%s\\n' " + candidates + "; }\n"
-                        + "if find_java " + wanted + "; then echo \"$java_home $java_version $java_major\"; else echo none; fi\n");
+                        + "if find_java " + wanted
+                        + "; then echo \"$java_home $java_version $java_major\"; else echo none; fi\n");
         Ended ended = run(Map.of(), script.toString());
         assertEquals("", ended.err);
         return ended.out.strip();
@@ -88,8 +92,8 @@ class ScriptsTest {
     }
 
     private Ended run(Map<String, String> environment, String script, String... arguments) throws Exception {
-        List<String> command =
-                new ArrayList<>(List.of("bash", ProjectFiles.ROOT.resolve(script).toString()));
+        List<String> command = new ArrayList<>(
+                List.of("bash", ProjectFiles.ROOT.resolve(script).toString()));
         command.addAll(List.of(arguments));
         ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectOutput(folder.resolve("out").toFile())

@@ -46,7 +46,12 @@ public final class FreeSurface {
     /** Prandtl's biplane factor of a foil and its equal image (-), depth doubled over span, lambda (-). */
     public static double biplaneFactor(double lambda) {
         double m = 1 / (1 + lambda * lambda);
-        return 1 - 4 / Math.PI * lambda * Math.sqrt(1 + lambda * lambda) * EllipticIntegrals.firstLessSecond(m);
+        return 1
+                - 4
+                        / Math.PI
+                        * lambda
+                        * Math.sqrt(1 + lambda * lambda)
+                        * EllipticIntegrals.of(m).firstLessSecond();
     }
 
     /** Gravity times span over speed squared (-), span (m), speed (m/s); finite at rest. */

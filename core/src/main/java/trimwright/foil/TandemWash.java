@@ -14,7 +14,7 @@ public final class TandemWash {
     public static double growth(double distance, double span) {
         double overSemispan = 2 * distance / span;
         double k2 = 1 / (1 + overSemispan * overSemispan);
-        return 1 + 2 / Math.PI * EllipticIntegrals.second(k2) / Math.sqrt(1 - k2);
+        return 1 + 2 / Math.PI * EllipticIntegrals.of(k2).second() / Math.sqrt(1 - k2);
     }
 
     /** Downwash that far (m, either way) out of the wake's plane over that in it (-), at the wake's middle. */

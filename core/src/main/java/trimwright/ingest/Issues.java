@@ -31,10 +31,6 @@ public final class Issues {
         }
     }
 
-    public void addCount(IssueKind kind, long more) {
-        counts[kind.ordinal()] += more;
-    }
-
     public long count(IssueKind kind) {
         return counts[kind.ordinal()];
     }

@@ -1,7 +1,5 @@
 package trimwright.track;
 
-import java.util.Arrays;
-
 /** One named quantity over the time stamps of its group: SI, radians, NaN where absent. Owns its arrays. */
 public final class Channel {
     private final String path;
@@ -59,11 +57,6 @@ public final class Channel {
     /** A copy of all quality marks, as ordinals. */
     public byte[] qualityToArray() {
         return quality.clone();
-    }
-
-    /** The samples from {@code from} (included) to {@code to} (excluded). */
-    public Channel slice(int from, int to) {
-        return new Channel(path, Arrays.copyOfRange(values, from, to), Arrays.copyOfRange(quality, from, to));
     }
 
     /** The same values under new quality marks. */
