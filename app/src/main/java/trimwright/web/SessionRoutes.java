@@ -33,6 +33,7 @@ final class SessionRoutes implements Routes {
         routes.get("/api/sessions", this::sendSessions);
         routes.get("/api/sessions/{session}", this::sendSession);
         routes.get("/api/sessions/{session}/debrief", ctx -> debriefs.answer(ctx, session(ctx)));
+        routes.get("/api/sessions/{session}/map", this::sendMap);
         routes.get("/api/sessions/{session}/boats/{boat}/channels", this::sendChannels);
         routes.get("/api/sessions/{session}/boats/{boat}/chart", this::sendChart);
         routes.get("/api/sessions/{session}/boats/{boat}/marked", this::sendMarked);
@@ -45,6 +46,11 @@ final class SessionRoutes implements Routes {
 
     private void sendSession(Context ctx) {
         Json.send(ctx, SessionJson.document(session(ctx)));
+    }
+
+    private void sendMap(Context ctx) {
+        SessionInfo session = session(ctx);
+        Json.send(ctx, MapDocument.of(shelf.plane(session), shelf.findCourse(session)));
     }
 
     private void sendChannels(Context ctx) {
@@ -114,10 +120,11 @@ final class SessionRoutes implements Routes {
         Columns.send(ctx, columns);
     }
 
-    /** Time (s since 1970), north and east of the first position (m). */
+    /** Time (s since 1970), north and east of the map's origin (m). */
     private void sendTrack(Context ctx) {
         int most = (int) Query.numberOr(ctx, "positions", 2, MOST_POSITIONS, 4000);
-        double[][] columns = track(ctx).line().between(nanos(ctx, "from"), nanos(ctx, "to"), most);
+        double[][] columns =
+                track(ctx).line().between(shelf.plane(session(ctx)), nanos(ctx, "from"), nanos(ctx, "to"), most);
         Columns.send(ctx, List.of(columns));
     }
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trimwright.course.Course;
+import trimwright.course.LocalPlane;
+import trimwright.course.Position;
 import trimwright.debrief.SessionCourse;
 import trimwright.store.BoatInfo;
 import trimwright.store.Library;
@@ -51,6 +53,21 @@ final class SessionShelf {
     @Nullable
     Course findCourse(SessionInfo session) {
         return SessionCourse.find(library, session);
+    }
+
+    /** The plane in which all its boats are drawn: that of the course, else with its origin where the first boat began. */
+    LocalPlane plane(SessionInfo session) {
+        Course course = findCourse(session);
+        if (course != null) {
+            return course.plane();
+        }
+        for (BoatInfo boat : session.boats()) {
+            Position first = track(session, boat).line().first();
+            if (first != null) {
+                return new LocalPlane(first);
+            }
+        }
+        return new LocalPlane(new Position(0, 0));
     }
 
     ChartTrack track(SessionInfo session, String boat) {

@@ -10,16 +10,16 @@ import trimwright.track.Channel;
 import trimwright.track.ChannelGroup;
 import trimwright.track.Paths;
 
-/** Where a boat went, in metres north and east of its first good position. For drawing. */
+/** Where a boat went: its good positions. For drawing. */
 final class TrackLine {
     private final long[] timeNanos;
-    private final double[] north;
-    private final double[] east;
+    private final double[] latitude;
+    private final double[] longitude;
 
-    private TrackLine(long[] timeNanos, double[] north, double[] east) {
+    private TrackLine(long[] timeNanos, double[] latitude, double[] longitude) {
         this.timeNanos = timeNanos;
-        this.north = north;
-        this.east = east;
+        this.latitude = latitude;
+        this.longitude = longitude;
     }
 
     /** The line of a track; empty where the log has no position. */
@@ -31,28 +31,27 @@ final class TrackLine {
             return new TrackLine(new long[0], new double[0], new double[0]);
         }
         long[] times = new long[group.size()];
-        double[] north = new double[group.size()];
-        double[] east = new double[group.size()];
+        double[] latitudes = new double[group.size()];
+        double[] longitudes = new double[group.size()];
         int n = 0;
-        LocalPlane plane = null;
         for (int i = 0; i < group.size(); i++) {
-            if (!latitude.isGood(i) || !longitude.isGood(i)) {
-                continue;
+            if (latitude.isGood(i) && longitude.isGood(i)) {
+                times[n] = group.timeNanos(i);
+                latitudes[n] = latitude.get(i);
+                longitudes[n++] = longitude.get(i);
             }
-            Position position = new Position(latitude.get(i), longitude.get(i));
-            if (plane == null) {
-                plane = new LocalPlane(position);
-            }
-            PlanePoint point = plane.toPlane(position);
-            times[n] = group.timeNanos(i);
-            north[n] = point.north();
-            east[n++] = point.east();
         }
-        return new TrackLine(Arrays.copyOf(times, n), Arrays.copyOf(north, n), Arrays.copyOf(east, n));
+        return new TrackLine(Arrays.copyOf(times, n), Arrays.copyOf(latitudes, n), Arrays.copyOf(longitudes, n));
     }
 
-    /** Times, norths and easts of at most that many positions, evenly taken, of a stretch of time. */
-    double[][] between(long fromNanos, long toNanos, int most) {
+    /** The first position, or null. */
+    @Nullable
+    Position first() {
+        return timeNanos.length == 0 ? null : new Position(latitude[0], longitude[0]);
+    }
+
+    /** Times (s since 1970), norths and easts (m) of at most that many positions, evenly taken, of a stretch of time. */
+    double[][] between(LocalPlane plane, long fromNanos, long toNanos, int most) {
         int from = firstAtOrAfter(fromNanos);
         int to = firstAtOrAfter(toNanos + 1);
         int count = Math.max(0, to - from);
@@ -61,9 +60,10 @@ final class TrackLine {
         double[][] columns = new double[3][rows];
         for (int row = 0; row < rows; row++) {
             int i = Math.min(to - 1, from + row * stride);
+            PlanePoint point = plane.toPlane(new Position(latitude[i], longitude[i]));
             columns[0][row] = timeNanos[i] / 1e9;
-            columns[1][row] = north[i];
-            columns[2][row] = east[i];
+            columns[1][row] = point.north();
+            columns[2][row] = point.east();
         }
         return columns;
     }

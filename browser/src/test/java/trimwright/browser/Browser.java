@@ -6,6 +6,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.LoadState;
 import java.io.File;
 import java.nio.file.Files;
@@ -32,6 +33,8 @@ final class Browser implements AutoCloseable {
     private final List<String> complaints = new ArrayList<>();
 
     Browser() {
+        // Tests may share the machine with others.
+        PlaywrightAssertions.setDefaultAssertionTimeout(20_000);
         Path program = findChromium();
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));

@@ -44,7 +44,7 @@ class RealLogBrowserTest {
                     .hasText(java.util.regex.Pattern.compile("\\d\\.\\d"));
             Browser.keep(page, "real-zoomed");
 
-            for (String tab : List.of("turns", "legs", "data", "doubts")) {
+            for (String tab : List.of("account", "turns", "data", "doubts")) {
                 page.locator("#tab-" + tab).click();
                 assertThat(page.locator("#tab-" + tab)).hasAttribute("aria-selected", "true");
                 Browser.keep(page, "real-" + tab);

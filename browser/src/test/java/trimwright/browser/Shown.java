@@ -5,8 +5,11 @@ import com.microsoft.playwright.Page;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What pages must show of a document's numbers, written here by other means than theirs; and what they do show. */
@@ -17,7 +20,7 @@ final class Shown {
     @SuppressWarnings("unchecked")
     static List<List<String>> rows(Page page, String rows) {
         return (List<List<String>>) page.evaluate(
-                "rows => [...document.querySelectorAll(rows)].map(row => [...row.cells].filter(cell => cell.matches('.n, .quiet'))"
+                "rows => [...document.querySelectorAll(rows)].map(row => [...row.cells].filter(cell => cell.matches('td.n, td.quiet'))"
                         + ".map(cell => cell.innerText.replace(/\\s+/g, ' ').trim()))",
                 rows);
     }
@@ -92,7 +95,6 @@ final class Shown {
             boolean open = turn.get("vmg_came_back").isBoolean()
                     && !turn.get("vmg_came_back").asBoolean();
             rows.add(List.of(
-                    length(turn),
                     number(turn, "entry_speed_kn", 1),
                     number(turn, "minimum_speed_kn", 1),
                     number(turn, "exit_speed_kn", 1),
@@ -101,20 +103,22 @@ final class Shown {
         return rows;
     }
 
-    /** Each leg's total and then its lines, as the page writes them. */
-    static List<String> losses(JsonNode boat) {
-        List<String> losses = new ArrayList<>();
-        for (JsonNode leg : boat.get("ledger")) {
-            losses.add(number(leg, "total_s", 1));
-            leg.get("lines").forEach(line -> losses.add(number(line, "loss_s", 1)));
+    /** Rows of causes that cost anything, the costliest on all legs first: each leg, and all of them. */
+    static List<List<String>> ledger(JsonNode boat) {
+        Map<String, double[]> byCause = new LinkedHashMap<>();
+        int legs = boat.get("ledger").size();
+        for (int leg = 0; leg < legs; leg++) {
+            for (JsonNode line : boat.get("ledger").get(leg).get("lines")) {
+                double[] row = byCause.computeIfAbsent(line.get("cause").asText(), cause -> new double[legs + 1]);
+                row[leg] += line.get("loss_s").asDouble();
+                row[legs] += line.get("loss_s").asDouble();
+            }
         }
-        return losses;
-    }
-
-    @SuppressWarnings("unchecked")
-    static List<String> losses(Page page) {
-        return (List<String>) page.evaluate(
-                "[...document.querySelectorAll('.findings td.n b, .findings dd')].map(one => one.innerText)");
+        return byCause.values().stream()
+                .filter(row -> Arrays.stream(row).anyMatch(loss -> Math.abs(loss) >= 0.05))
+                .sorted(Comparator.comparingDouble((double[] row) -> -row[legs]))
+                .map(row -> Arrays.stream(row).mapToObj(loss -> text(loss, 1)).toList())
+                .toList();
     }
 
     private static String length(JsonNode piece) {

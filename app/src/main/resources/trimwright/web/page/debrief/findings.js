@@ -3,15 +3,16 @@ import { html, useState } from '../dom.js';
 import { duration, fixed, percent } from '../format.js';
 import { t, wordFor } from '../text.js';
 import { useStore } from '../store.js';
+import { Account } from './account.js';
 import { channelName } from './lane.js';
 import { MARKS, Reason } from './marks.js';
 
-const TABS = ['phases', 'turns', 'legs', 'data', 'doubts'];
+const TABS = ['account', 'turns', 'phases', 'data', 'doubts'];
 
-export function Findings({ boat, pieces, view }) {
-  const [tab, setTab] = useState('phases');
+export function Findings({ report, boat, fleet, pieces, view, onFocus }) {
+  const [tab, setTab] = useState('account');
   useStore(view.clock);
-  const counts = { phases: boat.phases.length, turns: boat.turns.length, legs: boat.legs.length, data: boat.quality.channels.length, doubts: boat.caveats.length };
+  const counts = { account: boat.ledger.length, phases: boat.phases.length, turns: boat.turns.length, data: boat.quality.channels.length, doubts: boat.caveats.length };
   const move = (event) => {
     const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
     if (!step) return;
@@ -20,7 +21,7 @@ export function Findings({ boat, pieces, view }) {
     setTab(next);
     document.getElementById(`tab-${next}`).focus();
   };
-  const List = { phases: Phases, turns: Turns, legs: Legs, data: Data, doubts: Doubts }[tab];
+  const List = { account: Account, phases: Phases, turns: Turns, data: Data, doubts: Doubts }[tab];
   return html`
     <section class="panel findings">
       <div class="tabs" role="tablist" aria-label=${t('web.debrief.findings')} onKeyDown=${move}>
@@ -29,7 +30,7 @@ export function Findings({ boat, pieces, view }) {
             onClick=${() => setTab(one)}>${t(`web.debrief.tab.${one}`)} <span class="count">${counts[one]}</span></button>`)}
       </div>
       <div class="scroller" id="tab-panel" role="tabpanel" aria-labelledby=${`tab-${tab}`} tabindex="0">
-        <${List} boat=${boat} pieces=${pieces} view=${view} />
+        <${List} key=${tab} report=${report} boat=${boat} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${onFocus} />
       </div>
     </section>`;
 }
@@ -74,44 +75,28 @@ function Difference({ record }) {
     <span class="quiet">${fixed(record.difference_low_kn, 2)} ${t('web.debrief.to')} ${fixed(record.difference_high_kn, 2)}</span></span>`;
 }
 
-function Turns({ pieces, view }) {
+/** Turns with what forced them, what they cost, and whether the boat stayed on its foils. */
+function Turns({ boat, pieces, view }) {
   const turns = pieces.filter((piece) => piece.group === 'turn');
   if (!turns.length) return html`<p class="quiet">${t('web.debrief.no_turns')}</p>`;
+  const labelled = boat.turns.some((turn) => turn.label);
+  const told = boat.turns.some((turn) => turn.touched_down !== null && turn.touched_down !== undefined);
   return html`
     <table>
-      <thead><tr><th>${t('web.debrief.at')}</th><th>${t('web.debrief.turn')}</th><th class="n">${t('web.debrief.length')}</th>
+      <thead><tr><th>${t('web.debrief.at')}</th><th>${t('web.debrief.turn')}</th>${labelled && html`<th>${t('web.debrief.for')}</th>`}
         <th class="n">${t('web.debrief.in')}</th><th class="n">${t('web.debrief.least')}</th><th class="n">${t('web.debrief.out')}</th>
-        <th class="n">${t('web.debrief.lost_m')}</th></tr></thead>
+        <th class="n">${t('web.debrief.lost_m')}</th>${told && html`<th>${t('web.debrief.foils')}</th>`}</tr></thead>
       <tbody>${turns.map((piece) => html`
         <${Line} key=${piece.from} piece=${piece} view=${view}>
-          <td>${view.clock.timeOfDay(piece.from)}</td><td>${kindOf(piece.record)} ${t('web.debrief.from_side', { side: sideOf(piece.record.entry_tack) })}</td>
-          <td class="n">${duration(piece.record.duration_s)}</td><td class="n">${fixed(piece.record.entry_speed_kn)}</td>
+          <td>${view.clock.timeOfDay(piece.from)}<br /><span class="quiet">${duration(piece.record.duration_s)}</span></td><td>${kindOf(piece.record)}<br /><span class="quiet">${t('web.debrief.from_side', { side: sideOf(piece.record.entry_tack) })}</span></td>
+          ${labelled && html`<td>${piece.record.label ? wordFor(`debrief.label.${piece.record.label}`, piece.record.label) : '\u2013'}</td>`}
+          <td class="n">${fixed(piece.record.entry_speed_kn)}</td>
           <td class="n">${fixed(piece.record.minimum_speed_kn)}</td><td class="n">${fixed(piece.record.exit_speed_kn)}</td>
           <td class="n">${fixed(piece.record.lost_m, 0)}${piece.record.vmg_came_back === false ? '+' : ''}</td>
+          ${told && html`<td>${piece.record.touched_down ? html`<b>${t('web.debrief.touched')}</b>` : t('web.debrief.stayed_up')}</td>`}
         <//>`)}</tbody>
     </table>
     <p class="quiet">${t('web.debrief.turns_note')}</p>`;
-}
-
-/** Legs with the seconds lost on each, by cause. */
-function Legs({ boat, pieces, view }) {
-  const legs = pieces.filter((piece) => piece.group === 'leg');
-  if (!legs.length) return html`<p class="quiet">${t('web.debrief.no_legs')}</p>`;
-  return html`
-    <p class="quiet">${t('web.debrief.ledger_note')}</p>
-    <table>
-      <thead><tr><th>${t('web.debrief.at')}</th><th>${t('web.debrief.sail')}</th><th class="n">${t('web.debrief.length')}</th>
-        <th class="n">${t('web.debrief.lost_s')}</th><th>${t('web.debrief.through')}</th></tr></thead>
-      <tbody>${legs.map((piece) => {
-        const account = boat.ledger.find((one) => one.leg === piece.record.leg);
-        return html`
-          <${Line} key=${piece.from} piece=${piece} view=${view}>
-            <td>${view.clock.timeOfDay(piece.from)}</td><td>${kindOf(piece.record)}</td><td class="n">${duration(piece.record.duration_s)}</td>
-            <td class="n"><b>${account ? fixed(account.total_s) : '\u2013'}</b></td>
-            <td><dl class="account">${account?.lines.map((line) => html`<div><dt>${wordFor(`web.cause.${line.cause}`, line.cause)}</dt><dd>${fixed(line.loss_s)}</dd></div>`)}</dl></td>
-          <//>`;
-      })}</tbody>
-    </table>`;
 }
 
 /** What is known of each channel. */

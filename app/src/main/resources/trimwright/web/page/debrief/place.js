@@ -1,4 +1,4 @@
-// Debrief: one session of one boat over time.
+// Debrief: one session, its boats leg by leg and over time.
 import { html, useMemo, useState } from '../dom.js';
 import { choose, follow } from '../address.js';
 import { getJson, query } from '../api.js';
@@ -9,15 +9,21 @@ import { t, wordFor } from '../text.js';
 import { useAnswer } from '../hooks.js';
 import { Fault, Waiting } from '../shell.js';
 import { Bands, Overview } from './bands.js';
+import { Boats } from './boats.js';
 import { channelName } from './lane.js';
 import { Findings } from './findings.js';
+import { createFleet } from './fleet.js';
 import { Lanes } from './lanes.js';
+import { legsOf } from './legs.js';
+import { Chart } from './map.js';
 import { piecesOf } from './pieces.js';
 import { useReport } from './report.js';
-import { Track } from './track.js';
+import { Strips } from './strips.js';
 import { createView } from './view.js';
 
 const NO_PIECES = [];
+/** What the left side shows. */
+const VIEWS = ['strips', 'both', 'channels'];
 /** What is drawn at first, where the log has it. */
 const FIRST = [
   'navigation.speedOverGround', 'navigation.speedThroughWater', 'debrief.target_speed', 'environment.wind.speedApparent', 'debrief.tws', 'environment.wind.angleApparent', 'debrief.twa',
@@ -32,8 +38,7 @@ export function Place({ item, choice }) {
   if (!session.value || !boats.value) return null;
   const references = referencesOf(boats.value);
   const reference = references.find((one) => one.boat === choice.boat && one.wing === choice.wing) ?? lastReference(references);
-  const boat = session.value.boats.find((one) => one.boat === choice.of) ?? session.value.boats[0];
-  return html`<${Session} key=${`${session.value.session} ${boat.boat}`} session=${session.value} boat=${boat.boat} references=${references} reference=${reference} />`;
+  return html`<${Session} key=${session.value.session} session=${session.value} of=${choice.of} see=${choice.see} references=${references} reference=${reference} />`;
 }
 
 function NoSession() {
@@ -41,34 +46,45 @@ function NoSession() {
     <section class="panel empty"><p>${t('web.debrief.none')}</p><p><a href="/library" onClick=${follow}>${t('web.place.library')}</a></p></section>`;
 }
 
-function Session({ session, boat, references, reference }) {
-  const base = `/api/sessions/${encodeURIComponent(session.session)}/boats/${encodeURIComponent(boat)}`;
-  const view = useMemo(() => createView(secondsOf(session.start_utc), secondsOf(session.end_utc), createClock(session)), [base]);
+function Session({ session, of, see, references, reference }) {
+  const boat = (session.boats.find((one) => one.boat === of) ?? session.boats[0]).boat;
+  const fleet = useMemo(() => createFleet(session.boats.map((one) => one.boat)), [session]);
+  const view = useMemo(() => createView(secondsOf(session.start_utc), secondsOf(session.end_utc), createClock(session)), [session]);
   const against = { boat: reference.boat, wing: reference.wing };
   const { report, work, fault } = useReport(session.session, against);
   const found = report?.boats.find((one) => one.boat === boat) ?? null;
   const pieces = useMemo(() => (found ? piecesOf(report, found) : NO_PIECES), [found]);
+  const legs = useMemo(() => new Map((report?.boats ?? []).map((one) => [one.boat, legsOf(report, one)])), [report]);
+  const base = `/api/sessions/${encodeURIComponent(session.session)}/boats/${encodeURIComponent(boat)}`;
   // Asked again when the debrief is made: it adds channels of its own.
   const channels = useAnswer((signal) => getJson(`${base}/channels${query(against)}`, { signal }), [base, found]);
   const [picked, setPicked] = useState(null);
+  const focus = (name) => choose({ of: name });
   if (channels.fault) return html`<${Fault} fault=${channels.fault} />`;
   if (!channels.value) return null;
   const chosen = picked ?? firstChannels(channels.value);
-  const lanes = lanesOf(channels.value, chosen);
+  const hasStrips = [...legs.values()].some((one) => one.length > 0);
+  const seen = hasStrips ? (VIEWS.includes(see) ? see : 'strips') : 'channels';
   return html`
-    <${Head} session=${session} boat=${boat} view=${view} channels=${channels.value} chosen=${chosen} setPicked=${setPicked} references=${references} reference=${reference} />
+    <${Head} session=${session} boat=${boat} view=${view} channels=${seen !== 'strips' && channels.value} chosen=${chosen} setPicked=${setPicked} references=${references} reference=${reference}>
+      ${hasStrips && html`<div class="choice" role="group" aria-label=${t('web.debrief.see')}>
+        ${VIEWS.map((one) => html`<button aria-pressed=${one === seen ? 'true' : 'false'} onClick=${() => choose({ see: one })}>${t(`web.debrief.see_${one}`)}</button>`)}</div>`}
+    <//>
+    ${session.boats.length > 1 && html`<${Boats} fleet=${fleet} focus=${boat} view=${view} legs=${legs} onFocus=${focus} />`}
     <div class="debrief-grid">
       <section class="panel charts" aria-label=${t('web.debrief.charts')}>
         <${Overview} view=${view} pieces=${pieces} />
-        <${Bands} view=${view} pieces=${pieces} onPick=${view.showPiece} />
-        <${Lanes} base=${base} reference=${against} lanes=${lanes} view=${view} pieces=${pieces} />
-        <${Keys} />
+        ${seen !== 'channels' && html`<${Strips} fleet=${fleet} focus=${boat} view=${view} legs=${legs} pieces=${pieces} narrow=${seen === 'both'} />`}
+        ${seen !== 'strips' && html`
+          <${Bands} view=${view} pieces=${pieces} onPick=${view.showPiece} />
+          <${Lanes} base=${base} reference=${against} lanes=${lanesOf(channels.value, chosen)} view=${view} pieces=${pieces} />`}
+        <${Keys} strips=${seen !== 'channels'} lanes=${seen !== 'strips'} />
       </section>
       <aside class="side">
-        <section class="panel track-panel"><${Track} base=${base} view=${view} pieces=${pieces} /></section>
+        <section class="panel track-panel"><${Chart} session=${session.session} fleet=${fleet} focus=${boat} view=${view} pieces=${pieces} /></section>
         ${fault && html`<${Fault} fault=${fault} />`}
         ${!report && !fault && html`<${Making} work=${work} />`}
-        ${found && html`<${Findings} boat=${found} pieces=${pieces} view=${view} />`}
+        ${found && html`<${Findings} report=${report} boat=${found} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${focus} />`}
       </aside>
     </div>`;
 }
@@ -102,23 +118,21 @@ function ReferencePicker({ references, reference }) {
     </label>`;
 }
 
-function Head({ session, boat, view, channels, chosen, setPicked, references, reference }) {
+function Head({ session, boat, view, channels, chosen, setPicked, references, reference, children }) {
   const { from, to } = useStore(view);
   useStore(view.clock);
   const whole = from <= view.whole.from && to >= view.whole.to;
   return html`
     <div class="bar">
       <h1>${session.session}</h1>
-      ${session.boats.length > 1
-        ? html`<label class="field">${t('web.debrief.boat')}
-            <select value=${boat} onChange=${(e) => choose({ of: e.target.value })}>${session.boats.map((one) => html`<option value=${one.boat}>${one.boat}</option>`)}</select></label>`
-        : html`<span>${boat}</span>`}
+      ${session.boats.length === 1 && html`<span>${boat}</span>`}
       <${ReferencePicker} references=${references} reference=${reference} />
       <output class="window-shown">${view.clock.timeOfDay(from)} \u2013 ${view.clock.timeOfDay(to)} <span title=${view.clock.how()}>${view.clock.name()}</span> (${duration(to - from)})</output>
       ${view.clock.hasLocal && html`<button aria-pressed=${view.clock.get().utc ? 'true' : 'false'} onClick=${view.clock.turn}>${t('web.clock.utc')}</button>`}
       <button onClick=${view.all} disabled=${whole}>${t('web.debrief.whole')}</button>
       <span class="grow"></span>
-      <${ChannelPicker} channels=${channels} chosen=${chosen} setPicked=${setPicked} />
+      ${channels && html`<${ChannelPicker} channels=${channels} chosen=${chosen} setPicked=${setPicked} />`}
+      ${children}
     </div>`;
 }
 
@@ -151,9 +165,13 @@ function lanesOf({ lanes, channels }, chosen) {
   return [...known, ...others].filter((lane) => lane.channels.length > 0);
 }
 
-function Keys() {
+function Keys({ strips, lanes }) {
   return html`
-    <p class="keys"><span>${t('web.debrief.mouse')}</span><span><kbd>\u2190</kbd> <kbd>\u2192</kbd> ${t('web.debrief.key_pan')}</span>
-      <span><kbd>\u2191</kbd> <kbd>\u2193</kbd> ${t('web.debrief.key_zoom')}</span><span><kbd>,</kbd> <kbd>.</kbd> ${t('web.debrief.key_cursor')}</span>
+    <p class="keys">
+      ${strips && html`<span>${t('web.debrief.strips_mouse')}</span><span><kbd>\u2191</kbd> <kbd>\u2193</kbd> ${t('web.debrief.key_leg')}</span>
+        <span><kbd>\u2190</kbd> <kbd>\u2192</kbd> ${t('web.debrief.key_cursor')}</span>`}
+      ${lanes && html`<span>${t('web.debrief.mouse')}</span>`}
+      ${lanes && !strips && html`<span><kbd>\u2190</kbd> <kbd>\u2192</kbd> ${t('web.debrief.key_pan')}</span>
+        <span><kbd>\u2191</kbd> <kbd>\u2193</kbd> ${t('web.debrief.key_zoom')}</span><span><kbd>,</kbd> <kbd>.</kbd> ${t('web.debrief.key_cursor')}</span>`}
       <span><kbd>0</kbd> ${t('web.debrief.key_all')}</span></p>`;
 }

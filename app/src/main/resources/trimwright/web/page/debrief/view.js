@@ -9,7 +9,7 @@ const SHORTEST = 4;
  */
 export function createView(start, end, clock) {
   const whole = { from: start, to: Math.max(end, start + SHORTEST) };
-  const store = createStore({ ...whole, cursor: null, piece: null });
+  const store = createStore({ ...whole, cursor: null, piece: null, lit: null });
 
   /** Shows a stretch, kept inside the session and no shorter than can be read. */
   function show(from, to) {
@@ -44,6 +44,13 @@ export function createView(start, end, clock) {
       show(piece.from - room, piece.to + room);
       store.set({ piece });
     },
+    /** Moves the window so that an instant is in its middle. */
+    centre(instant) {
+      const { from, to } = store.get();
+      show(instant - (to - from) / 2, instant + (to - from) / 2);
+    },
     point: (cursor) => store.set({ cursor }),
+    /** Marks stretches of time wherever time is drawn, or none: {title, spans: {from, to, loss}[]}. */
+    light: (lit) => store.set({ lit }),
   };
 }

@@ -1,0 +1,192 @@
+package trimwright.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import trimwright.store.Library;
+import trimwright.store.SessionInfo;
+import trimwright.web.Services;
+import trimwright.web.Workbench;
+
+/** A race of three boats on the debrief page: strips, boats, ledger, one cursor. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class FleetBrowserTest {
+    private Browser browser;
+    private Library library;
+    private Workbench workbench;
+    private SessionInfo session;
+
+    @BeforeAll
+    void start(@TempDir Path folder) {
+        browser = new Browser();
+        session = InventedRace.write(folder);
+        library = Library.open(folder);
+        workbench = Workbench.start(Services.of(library, List.of()), 0);
+    }
+
+    @AfterAll
+    void stop() {
+        workbench.close();
+        library.close();
+        browser.close();
+    }
+
+    @AfterEach
+    void thePagesHadNothingToComplainAbout() {
+        browser.expectNoComplaint();
+    }
+
+    @Test
+    void eachLegIsAStripWithALineAndALetterForEachBoat() {
+        Page page = open("", 1440, 900);
+        assertThat(page.locator(".strip")).hasCount(2);
+        Locator beat = page.locator(".strip[data-leg='1']");
+        assertThat(beat).containsText("upwind");
+        assertThat(beat).containsText("to windward");
+        assertThat(beat.locator("path.line")).hasCount(3);
+        assertThat(beat.locator("path.area")).hasCount(1);
+        // No line is told by its colour alone.
+        assertEquals(
+                3,
+                beat.locator("path.line").all().stream()
+                        .map(line -> line.getAttribute("stroke-dasharray"))
+                        .distinct()
+                        .count());
+        assertThat(beat.locator("text.end")).hasText(new Pattern[] {
+            Pattern.compile("[ACD] .*"), Pattern.compile("[ACD] .*"), Pattern.compile("[ACD] .*")
+        });
+        Browser.keep(page, "fleet");
+
+        page.getByLabel("Show Dunlin beside").uncheck();
+        assertThat(beat.locator("path.line")).hasCount(2);
+    }
+
+    @Test
+    void theBoatLookedAtIsChosenByKeysAndStaysInTheAddress() {
+        Page page = open("", 1440, 900);
+        String area = page.locator(".strip[data-leg='1'] path.area").getAttribute("d");
+        page.locator(".boats input[type=radio]").first().focus();
+        page.keyboard().press("ArrowRight");
+        assertThat(page.locator(".boat.focus")).containsText("Curlew");
+        assertTrue(page.url().endsWith("of=Curlew"), page.url());
+        assertNotEquals(area, page.locator(".strip[data-leg='1'] path.area").getAttribute("d"));
+        page.reload();
+        assertThat(page.locator(".boat.focus")).containsText("Curlew");
+    }
+
+    @Test
+    void oneCursorRunsThroughStripsChannelsAndBoats() {
+        Page page = open("?see=both", 1440, 900);
+        assertThat(page.locator(".lane-box canvas").first()).isVisible();
+        BoundingBox strip = page.locator(".strip[data-leg='1'] > svg").boundingBox();
+        page.mouse().move(strip.x + 0.4 * strip.width, strip.y + 20);
+        assertThat(page.locator(".strip[data-leg='1'] .dot")).hasCount(3);
+        assertThat(page.locator(".cursor")).isVisible();
+        assertThat(page.locator(".lost-here")).hasCount(3);
+        assertThat(page.locator(".lost-here").first()).hasText(Pattern.compile("leg 1 .?\\d+\\.\\d s"));
+        Browser.keep(page, "fleet-both");
+
+        page.locator(".strips").focus();
+        String before = page.locator(".cursor").textContent();
+        page.keyboard().press("ArrowRight");
+        assertThat(page.locator(".cursor")).not().hasText(before);
+        String shown = page.locator(".window-shown").textContent();
+        page.keyboard().press("ArrowDown");
+        assertThat(page.locator(".window-shown")).not().hasText(shown);
+        assertThat(page.locator(".strip")).hasCount(2);
+    }
+
+    @Test
+    void aFigureOfTheLedgerOpensIntoTheStretchesThatMakeItUp() {
+        Page page = open("", 1440, 900);
+        Locator grid = page.locator(".grid");
+        assertThat(grid.locator("thead th")).hasText(new String[] {"Cause", "1", "2", "All"});
+        Locator row = grid.locator("tbody tr")
+                .filter(new Locator.FilterOptions()
+                        .setHas(page.locator("th").getByText("turns", new Locator.GetByTextOptions())));
+        Locator figure = row.first().locator("button").last();
+        figure.focus();
+        page.keyboard().press("Enter");
+        assertThat(figure).hasAttribute("aria-pressed", "true");
+        Locator pieces = page.locator(".pieces tbody tr");
+        assertThat(pieces.first()).isVisible();
+        double sum = pieces.locator("td:nth-child(3)").allInnerTexts().stream()
+                .mapToDouble(FleetBrowserTest::number)
+                .sum();
+        // Each is rounded to a tenth.
+        assertEquals(number(figure.innerText()), sum, 0.05 * (pieces.count() + 1));
+        assertThat(page.locator(".strip path.lit").first()).isVisible();
+
+        String whole = page.locator(".window-shown").textContent();
+        pieces.first().focus();
+        page.keyboard().press("Enter");
+        assertThat(pieces.first()).hasClass("pick chosen");
+        assertThat(page.locator(".window-shown")).not().hasText(whole);
+        Browser.keep(page, "fleet-pieces");
+        page.getByText("Close").click();
+        assertThat(page.locator(".pieces")).hasCount(0);
+        assertThat(page.locator(".strip path.lit")).hasCount(0);
+    }
+
+    @Test
+    void arrowKeysMoveWithinTheLedgerWhichShowsTheBoatsBesideEachOtherToo() {
+        Page page = open("", 1440, 900);
+        page.locator(".grid button").first().focus();
+        page.keyboard().press("ArrowRight");
+        assertThat(page.locator(".grid button[data-at='0,1']")).isFocused();
+        page.keyboard().press("ArrowDown");
+        assertThat(page.locator(".grid button[data-at='1,1']")).isFocused();
+
+        page.getByText("By boat").click();
+        assertThat(page.locator(".grid thead th")).hasText(new String[] {"Cause", "A", "C", "D"});
+        page.locator(".grid button[data-at='0,2']").click();
+        assertThat(page.locator(".boat.focus")).containsText("Dunlin");
+        assertThat(page.locator(".pieces h3")).containsText("all legs");
+    }
+
+    @Test
+    void turnsSayWhatForcedThem() {
+        Page page = open("", 1440, 900);
+        page.locator("#tab-turns").click();
+        assertThat(page.locator(".findings tbody")).containsText("free");
+        assertThat(page.locator(".findings tbody")).containsText("mark");
+    }
+
+    @Test
+    void aPhoneShowsItInOneColumn() {
+        Page page = open("", 390, 844);
+        assertThat(page.locator(".strip")).hasCount(2);
+        assertEquals(390, ((Number) page.evaluate("document.documentElement.scrollWidth")).intValue());
+        BoundingBox strips = page.locator(".strips").boundingBox();
+        BoundingBox track = page.locator(".track").boundingBox();
+        assertTrue(track.y >= strips.y + strips.height, "the track lies upon the strips");
+        Browser.keep(page, "fleet-phone");
+    }
+
+    private Page open(String choice, int width, int height) {
+        Page page = browser.page(width, height);
+        page.navigate(workbench.address() + "debrief/" + session.id() + choice);
+        assertThat(page.locator(".strip").first()).isVisible();
+        assertThat(page.locator(".findings")).isVisible();
+        return page;
+    }
+
+    /** A number as pages write it. */
+    private static double number(String shown) {
+        return Double.parseDouble(shown.strip().replace('\u2212', '-'));
+    }
+}
