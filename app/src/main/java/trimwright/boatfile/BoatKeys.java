@@ -6,6 +6,7 @@ import static trimwright.keyfile.Key.number;
 import static trimwright.keyfile.Key.text;
 
 import java.util.List;
+import java.util.Set;
 import trimwright.keyfile.KeyTable;
 
 /**
@@ -37,6 +38,9 @@ final class BoatKeys {
                     number("wing[].x_m", -10, 10, "turning axis"),
                     number("wing[].flap_chord_ratio", 0.1, 0.7, "flap's chord over the total chord"),
                     number("wing[].turning_axis_ratio", 0.05, 0.6, "axis behind the leading edge over the total chord"),
+                    flag("wing[].flap_panels_stiff", "true: each panel of the flap has one angle; else they twist")
+                            .orAbsent(),
+                    number("wing[].flap_joint[].height_m", 0, 60, "joint of two panels of the flap above the foot"),
                     number("wing[].slot_gap_ratio", 0, 0.05, "width of the slot over the total chord"),
                     number("wing[].mass_kg", 10, 5000, "mass of the wing"),
                     number("wing[].mass_height_m", 0.5, 30, "its centre above the foot"),
@@ -115,7 +119,8 @@ final class BoatKeys {
                     number("sensor.wind.x_m", -20, 20, "wind sensor"),
                     flag("sensor.wind.turns_with_wing", "whether it stands on the wing and so measures from its chord"),
                     number("antenna.aft_of_bow_m", 0, 40, "position antenna behind the foremost point of the bows"),
-                    number("antenna.starboard_m", -15, 15, "position antenna to starboard of the centreline")));
+                    number("antenna.starboard_m", -15, 15, "position antenna to starboard of the centreline")),
+            Set.of("wing[].flap_joint[]"));
 
     private BoatKeys() {}
 }

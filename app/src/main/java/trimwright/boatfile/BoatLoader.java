@@ -4,6 +4,7 @@ import java.util.List;
 import trimwright.boat.Antenna;
 import trimwright.boat.Boat;
 import trimwright.boat.Crew;
+import trimwright.boat.FlapPanels;
 import trimwright.boat.Hulls;
 import trimwright.boat.Limits;
 import trimwright.boat.MainFoil;
@@ -83,11 +84,20 @@ final class BoatLoader {
                 wing.number("x_m"),
                 wing.number("flap_chord_ratio"),
                 wing.number("turning_axis_ratio"),
+                flapPanels(wing),
                 wing.number("slot_gap_ratio"),
                 wing.number("mass_kg"),
                 wing.number("mass_height_m"),
                 trim,
                 sheet);
+    }
+
+    private static FlapPanels flapPanels(Values wing) {
+        List<Double> joints = wing.list("flap_joint").stream()
+                .map(row -> row.number("height_m"))
+                .toList();
+        return new FlapPanels(
+                joints, wing.isSet("flap_panels_stiff") ? FlapPanels.Make.STIFF : FlapPanels.Make.TWISTING);
     }
 
     private static MainFoil mainFoil(Values file) {

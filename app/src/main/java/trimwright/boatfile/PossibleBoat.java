@@ -136,6 +136,7 @@ final class PossibleBoat {
             }
         }
         double span = stations.get(stations.size() - 1).number("height_m");
+        joints(wing.list("flap_joint"), span);
         atMost(wing, "mass_height_m", "the height of the wing's head", span);
         atMost(wing, "turning_axis_ratio", "1 less flap_chord_ratio", 1 - wing.number("flap_chord_ratio"));
         below(wing, "trim.head_flap_min_deg", "trim.camber_max_deg");
@@ -144,6 +145,17 @@ final class PossibleBoat {
                 .max()
                 .orElse(Double.NaN);
         atMost(wing, "sheet.lever_m", "the wing's longest chord", longest);
+    }
+
+    private void joints(List<Values> joints, double span) {
+        double under = 0;
+        for (Values joint : joints) {
+            double height = joint.number("height_m");
+            if (height <= under || height >= span) {
+                faults.add(joint.fault("height_m", Texts.of("boatfile.joints_rise", height, under, span)));
+            }
+            under = height;
+        }
     }
 
     private double crewMass() {

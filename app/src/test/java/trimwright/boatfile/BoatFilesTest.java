@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trimwright.boat.Boat;
+import trimwright.boat.FlapPanels;
 import trimwright.boat.Whimbrel14;
 import trimwright.keyfile.Fault;
 import trimwright.text.UserInputException;
@@ -41,6 +42,18 @@ class BoatFilesTest {
     @Test
     void theShippedBoatIsTheOneThatTestsOfTheModelUse() {
         assertEquals(Whimbrel14.boat(), BoatFiles.find("whimbrel14").boat());
+    }
+
+    @Test
+    void aFlapMayHaveStiffPanels() {
+        assertEquals(FlapPanels.SINGLE, BoatFiles.find("whimbrel14").boat().getWing("tall").flapPanels());
+        String panels = GOOD.replaceFirst(
+                "slot_gap_ratio", "flap_joint = [ { height_m = 9 }, { height_m = 17.5 } ]\nflap_panels_stiff = true\nslot_gap_ratio");
+        FlapPanels read = BoatFiles.parse("a.toml", bytes(panels)).boat().getWing("tall").flapPanels();
+        assertEquals(new FlapPanels(List.of(9.0, 17.5), FlapPanels.Make.STIFF), read);
+        List<Fault> faults = faultsOf(panels.replace("17.5", "27.5"));
+        assertEquals(1, faults.size());
+        assertEquals("wing[0].flap_joint[1].height_m", faults.get(0).key());
     }
 
     @Test

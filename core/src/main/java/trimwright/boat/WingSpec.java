@@ -11,6 +11,7 @@ import java.util.List;
  * @param x place of the turning axis forward of the main foils' lift centre (m)
  * @param flapChordRatio chord of the flap over the total chord (-)
  * @param turningAxisRatio turning axis aft of the leading edge, over the total chord (-)
+ * @param flapPanels panels of the flap, joints below the head
  * @param slotGapRatio width of the slot over the total chord (-)
  * @param mass mass of the wing (kg)
  * @param massHeight its centre above the foot (m)
@@ -24,6 +25,7 @@ public record WingSpec(
         double x,
         double flapChordRatio,
         double turningAxisRatio,
+        FlapPanels flapPanels,
         double slotGapRatio,
         double mass,
         double massHeight,
@@ -33,6 +35,11 @@ public record WingSpec(
         stations = List.copyOf(stations);
         if (stations.size() < 2) {
             throw new IllegalArgumentException("a wing needs two stations or more");
+        }
+        for (double joint : flapPanels.joints()) {
+            if (!(joint < stations.get(stations.size() - 1).height())) {
+                throw new IllegalArgumentException("a joint of the flap stands below the head, not at " + joint + " m");
+            }
         }
     }
 

@@ -39,7 +39,7 @@ final class FlowTangent {
             double ax = flow.air.x(i);
             double ay = flow.air.y(i);
             logRe[i] = (ax * vx[i] + ay * vy[i]) / (ax * ax + ay * ay + StripFlow.STILL);
-            flap[i] = flow.setting.flapAngleBy(control, flow.wing.stripHeight(i) / flow.wing.span());
+            flap[i] = flow.setting.flapAngleBy(control, flow.wing.flapShare(i));
         }
         InfluenceChange change = changeBy(control);
         if (change != null) {

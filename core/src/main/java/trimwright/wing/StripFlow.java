@@ -62,7 +62,7 @@ final class StripFlow {
         chordY = -Math.sin(setting.sheet());
         double viscosity = air.state().kinematicViscosity();
         for (int i = 0; i < n; i++) {
-            flap[i] = setting.flapAngle(wing.stripHeight(i) / wing.span());
+            flap[i] = setting.flapAngle(wing.flapShare(i));
             reynolds[i] = Math.sqrt(air.x(i) * air.x(i) + air.y(i) * air.y(i)) * wing.stripChord(i) / viscosity;
             point[i] = new SectionPoint();
         }

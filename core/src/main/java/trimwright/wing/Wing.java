@@ -7,7 +7,7 @@ import trimwright.section.SectionModel;
 import trimwright.section.SectionShape;
 
 /**
- * A rigid wing cut into cosine-spaced strips. Built once from its description; all that does not depend on heel, height,
+ * A rigid wing cut into strips, cosine-spaced between foot and head. Built once from its description; all that does not depend on heel, height,
  * wind or trim is computed here. Place it over the water to solve.
  *
  * <p>The lifting line is the straight turning axis; forces act there, sections add their couple about it. Chord and
@@ -23,6 +23,7 @@ public final class Wing {
     private final double[] width;
     private final SectionModel[] section;
     private final double[][] leg;
+    private final FlapLayout flap;
 
     private Wing(WingSpec spec, SectionFamily family, int strips) {
         if (strips < 4 || strips > 400) {
@@ -36,11 +37,12 @@ public final class Wing {
         chord = new double[strips];
         width = new double[strips];
         section = new SectionModel[strips];
+        flap = FlapLayout.of(spec.flapPanels(), span, strips);
         for (int k = 0; k <= strips; k++) {
-            node[k] = span / 2 * (1 - Math.cos(Math.PI * k / strips));
+            node[k] = flap.nodeHeight(k);
         }
         for (int i = 0; i < strips; i++) {
-            height[i] = span / 2 * (1 - Math.cos(Math.PI * (i + 0.5) / strips));
+            height[i] = flap.stripHeight(i);
             width[i] = node[i + 1] - node[i];
             chord[i] = stationAt(spec, height[i]).chord();
             section[i] = family.sectionOf(shapeAt(spec, height[i]));
@@ -135,6 +137,30 @@ public final class Wing {
     /** Chord of the flap over total chord, the same at every height (-). */
     double flapChordRatio() {
         return flapChordRatio;
+    }
+
+    /** Panels that the flap is made of, counted from the foot. */
+    public int flapPanels() {
+        return flap.panels();
+    }
+
+    /** Panel of the flap that a strip belongs to. */
+    public int flapPanel(int strip) {
+        return flap.panel(strip);
+    }
+
+    /** Sum of the values of a panel's strips. */
+    double sumOfPanel(int panel, double[] values) {
+        double sum = 0;
+        for (int i = 0; i < values.length; i++) {
+            sum += flap.panel(i) == panel ? values[i] : 0;
+        }
+        return sum;
+    }
+
+    /** Share of the span, 0 at the foot to 1 at the head, whose flap angle a strip has (-). */
+    double flapShare(int strip) {
+        return flap.share(strip);
     }
 
     SectionModel section(int strip) {

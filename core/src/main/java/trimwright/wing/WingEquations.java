@@ -154,11 +154,11 @@ final class WingEquations {
         double[] flap = new double[n];
         double[] margin = new double[n];
         for (int i = 0; i < n; i++) {
-            flap[i] = setting.flapAngle(wing.stripHeight(i) / wing.span());
+            flap[i] = setting.flapAngle(wing.flapShare(i));
             margin[i] = Math.PI;
         }
         double[] none = new double[n];
         return new WingSolved(
-                null, WingForce.NONE, 0, 0, 0, 0, new double[n], new double[n], flap, none, none, margin, none);
+                wing, null, WingForce.NONE, 0, 0, 0, 0, new double[n], new double[n], flap, none, none, margin, none);
     }
 }

@@ -57,6 +57,7 @@ final class WingLoads {
             }
         }
         return new WingSolved(
+                wing,
                 flow,
                 new WingForce(x, y, 0, k, m, couple),
                 induced,

@@ -42,6 +42,11 @@ public final class WingSensitivity {
         return hingeMoment[control.ordinal()][strip];
     }
 
+    /** Derivative of the moment about the hinge of a panel of the flap (N m per unit of the control). */
+    public double panelHingeMomentBy(WingControl control, int panel) {
+        return solved.wing().sumOfPanel(panel, hingeMoment[control.ordinal()]);
+    }
+
     /** Derivative of the height of effort above the foot (m per unit of the control); infinite without side force. */
     public double effortHeightBy(WingControl control) {
         WingForce by = forceBy(control);

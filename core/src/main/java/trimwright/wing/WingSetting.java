@@ -10,7 +10,7 @@ package trimwright.wing;
  */
 public record WingSetting(double sheet, double camber, double twist, double twistMidRatio) {
     /**
-     * Flap angle (rad) at a share of the span above the foot (0 to 1): the parabola through foot, middle and head.
+     * Flap angle (rad) at a share of the way from foot to head (0 to 1): the parabola through foot, middle and head.
      */
     public double flapAngle(double spanShare) {
         return camber - twist * twistShare(spanShare);

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The wing's force and the flow along its span. Strips count from the foot. */
 public final class WingSolved implements WingAnswer {
+    private final Wing wing;
     private final @Nullable StripFlow flow;
     private final WingForce force;
     private final double inducedDrag;
@@ -19,6 +20,7 @@ public final class WingSolved implements WingAnswer {
     private final double[] hinge;
 
     WingSolved(
+            Wing wing,
             @Nullable StripFlow flow,
             WingForce force,
             double inducedDrag,
@@ -32,6 +34,7 @@ public final class WingSolved implements WingAnswer {
             double[] cd,
             double[] margin,
             double[] hinge) {
+        this.wing = wing;
         this.flow = flow;
         this.force = force;
         this.inducedDrag = inducedDrag;
@@ -119,6 +122,15 @@ public final class WingSolved implements WingAnswer {
      */
     public double hingeMoment(int strip) {
         return hinge[strip];
+    }
+
+    /** The same of a whole panel of the flap (N m), panels counted from the foot. */
+    public double panelHingeMoment(int panel) {
+        return wing.sumOfPanel(panel, hinge);
+    }
+
+    Wing wing() {
+        return wing;
     }
 
     /** The converged flow, not to be changed any more; null in still air. */

@@ -32,6 +32,7 @@ public final class PerturbedBoats {
                 wing.x(),
                 wing.flapChordRatio(),
                 wing.turningAxisRatio(),
+                wing.flapPanels(),
                 wing.slotGapRatio(),
                 wing.mass(),
                 1.1 * wing.massHeight(),

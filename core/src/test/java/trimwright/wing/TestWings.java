@@ -1,6 +1,7 @@
 package trimwright.wing;
 
 import java.util.List;
+import trimwright.boat.FlapPanels;
 import trimwright.boat.SheetTackle;
 import trimwright.boat.TrimRange;
 import trimwright.boat.WingSpec;
@@ -45,6 +46,14 @@ final class TestWings {
     }
 
     private static WingSpec spec(List<WingStation> stations) {
+        return spec(stations, FlapPanels.SINGLE);
+    }
+
+    static WingSpec withPanels(WingSpec wing, FlapPanels panels) {
+        return spec(wing.stations(), panels);
+    }
+
+    private static WingSpec spec(List<WingStation> stations, FlapPanels panels) {
         return new WingSpec(
                 "test",
                 stations,
@@ -52,6 +61,7 @@ final class TestWings {
                 0,
                 0.4,
                 0.22,
+                panels,
                 0.012,
                 400,
                 10,
