@@ -46,10 +46,14 @@ class BoatFilesTest {
 
     @Test
     void aFlapMayHaveStiffPanels() {
-        assertEquals(FlapPanels.SINGLE, BoatFiles.find("whimbrel14").boat().getWing("tall").flapPanels());
+        assertEquals(
+                FlapPanels.SINGLE,
+                BoatFiles.find("whimbrel14").boat().getWing("tall").flapPanels());
         String panels = GOOD.replaceFirst(
-                "slot_gap_ratio", "flap_joint = [ { height_m = 9 }, { height_m = 17.5 } ]\nflap_panels_stiff = true\nslot_gap_ratio");
-        FlapPanels read = BoatFiles.parse("a.toml", bytes(panels)).boat().getWing("tall").flapPanels();
+                "slot_gap_ratio",
+                "flap_joint = [ { height_m = 9 }, { height_m = 17.5 } ]\nflap_panels_stiff = true\nslot_gap_ratio");
+        FlapPanels read =
+                BoatFiles.parse("a.toml", bytes(panels)).boat().getWing("tall").flapPanels();
         assertEquals(new FlapPanels(List.of(9.0, 17.5), FlapPanels.Make.STIFF), read);
         List<Fault> faults = faultsOf(panels.replace("17.5", "27.5"));
         assertEquals(1, faults.size());

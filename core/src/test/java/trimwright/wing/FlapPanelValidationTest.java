@@ -21,14 +21,14 @@ class FlapPanelValidationTest {
     @Test
     @ValidatedAgainst(
             source = "PRANDTL-SERIES",
-            where = "rectangular wing, aspect ratio 10, flap put over from the foot to 0.3, 0.5, 0.7 of the span: lift, moment",
+            where =
+                    "rectangular wing, aspect ratio 10, flap put over from the foot to 0.3, 0.5, 0.7 of the span: lift, moment",
             tolerance = "0.3 percent of either: 60 strips against a series of 400 terms")
     void aStepOfFlapAngleGivesTheLiftAndMomentOfPrandtlsEquation() {
         for (double share : new double[] {0.3, 0.5, 0.7}) {
             double joint = share * SPAN;
             Wing wing = Wing.of(
-                    TestWings.withPanels(
-                            TestWings.tapered(SPAN, 1, 1), new FlapPanels(List.of(joint), Make.STIFF)),
+                    TestWings.withPanels(TestWings.tapered(SPAN, 1, 1), new FlapPanels(List.of(joint), Make.STIFF)),
                     TestWings.THIN,
                     60);
             double camber = 0.01;
@@ -40,7 +40,8 @@ class FlapPanelValidationTest {
             double lift = Math.PI * SPAN * a[0];
             double moment = -Math.PI * SPAN * SPAN * a[1] / 4;
             assertEquals(lift, -solved.force().y() / q, 3e-3 * lift, "lift, " + share);
-            double aboutMiddle = solved.force().k() / q - SPAN / 2 * solved.force().y() / q;
+            double aboutMiddle =
+                    solved.force().k() / q - SPAN / 2 * solved.force().y() / q;
             assertEquals(moment, -aboutMiddle, 3e-3 * Math.abs(moment), "moment, " + share);
         }
     }
@@ -72,8 +73,8 @@ class FlapPanelValidationTest {
     void jointsOfATwistingFlapHardlyMoveTheLoads() {
         Random random = new Random(21);
         Wing single = Wing.of(TestWings.real(), 40);
-        Wing jointed = Wing.of(
-                TestWings.withPanels(TestWings.real(), new FlapPanels(List.of(9.0, 17.0), Make.TWISTING)), 40);
+        Wing jointed =
+                Wing.of(TestWings.withPanels(TestWings.real(), new FlapPanels(List.of(9.0, 17.0), Make.TWISTING)), 40);
         for (int i = 0; i < 50; i++) {
             double awa = 0.3 + 0.2 * random.nextDouble();
             StripAir air = StripAir.uniform(40, 15, awa, AirState.STANDARD);
@@ -102,7 +103,8 @@ class FlapPanelValidationTest {
         double[] right = new double[terms];
         for (int m = 1; m <= terms; m++) {
             for (int n = 1; n <= terms; n++) {
-                matrix[m - 1][n - 1] = 0.5 * (sineCosine(n - m) - sineCosine(n + m)) + (n == m ? mu * n * Math.PI / 2 : 0);
+                matrix[m - 1][n - 1] =
+                        0.5 * (sineCosine(n - m) - sineCosine(n + m)) + (n == m ? mu * n * Math.PI / 2 : 0);
             }
             double below = m == 1 ? end : Math.sin((m - 1) * end) / (m - 1);
             right[m - 1] = mu * alpha * 0.5 * (below - Math.sin((m + 1) * end) / (m + 1));
