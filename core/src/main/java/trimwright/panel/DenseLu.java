@@ -89,4 +89,30 @@ public final class DenseLu {
         }
         return x;
     }
+
+    /** Solutions for many right sides at once: a row for each equation, a column for each side; new arrays. */
+    double[][] solveAll(double[][] right) {
+        int n = lu.length;
+        double[][] x = new double[n][];
+        for (int i = 0; i < n; i++) {
+            double[] sum = right[rows[i]].clone();
+            for (int j = 0; j < i; j++) {
+                if (lu[i][j] != 0) {
+                    subtract(sum, lu[i][j], x[j], 0, sum.length);
+                }
+            }
+            x[i] = sum;
+        }
+        for (int i = n - 1; i >= 0; i--) {
+            double[] sum = x[i];
+            for (int j = i + 1; j < n; j++) {
+                subtract(sum, lu[i][j], x[j], 0, sum.length);
+            }
+            double inverse = 1 / lu[i][i];
+            for (int j = 0; j < sum.length; j++) {
+                sum[j] *= inverse;
+            }
+        }
+        return x;
+    }
 }

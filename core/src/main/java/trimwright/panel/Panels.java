@@ -1,6 +1,7 @@
 package trimwright.panel;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import trimwright.profile.Contour;
 
 /**
@@ -22,6 +23,9 @@ final class Panels {
 
     final double[] ty;
     final double[] length;
+
+    /** Thick trailing edge of each element, null where it is sharp. */
+    final @Nullable BluntEdge[] edge;
 
     Panels(List<Contour> contours) {
         elements = contours.size();
@@ -46,6 +50,10 @@ final class Panels {
                 tx[i] = (x[i + 1] - x[i]) / length[i];
                 ty[i] = (y[i + 1] - y[i]) / length[i];
             }
+        }
+        edge = new BluntEdge[elements];
+        for (int k = 0; k < elements; k++) {
+            edge[k] = BluntEdge.find(this, k);
         }
     }
 

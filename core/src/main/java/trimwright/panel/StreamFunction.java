@@ -42,4 +42,18 @@ final class StreamFunction {
             }
         }
     }
+
+    /** Stream function at a point of an even vortex of strength 1 per length from (ax, ay) to (bx, by). */
+    static double vortex(double ax, double ay, double bx, double by, double px, double py) {
+        double length = Math.hypot(bx - ax, by - ay);
+        double tx = (bx - ax) / length;
+        double ty = (by - ay) / length;
+        double x1 = (px - ax) * tx + (py - ay) * ty;
+        double x2 = x1 - length;
+        double y = Math.abs((py - ay) * tx - (px - ax) * ty);
+        double r1 = x1 * x1 + y * y;
+        double r2 = x2 * x2 + y * y;
+        double logs = (r1 > 0 ? x1 * Math.log(r1) : 0) - (r2 > 0 ? x2 * Math.log(r2) : 0);
+        return (0.5 * logs - length + y * Arc.subtended(y * length, x1 * x2 + y * y)) / (2 * Math.PI);
+    }
 }

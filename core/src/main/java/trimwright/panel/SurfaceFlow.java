@@ -15,6 +15,29 @@ public final class SurfaceFlow {
         this.vorticity = vorticity;
     }
 
+    /** The same panels with other vorticity. */
+    SurfaceFlow with(double[] other) {
+        return new SurfaceFlow(panels, alpha, other);
+    }
+
+    double vorticity(int node) {
+        return vorticity[node];
+    }
+
+    /** Velocity at a point off the elements: along x, along y. */
+    double[] velocityAt(double px, double py) {
+        double[] rowX = new double[panels.nodes];
+        double[] rowY = new double[panels.nodes];
+        PointSpeed.addVortices(panels, px, py, rowX, rowY);
+        double u = Math.cos(alpha);
+        double v = Math.sin(alpha);
+        for (int i = 0; i < panels.nodes; i++) {
+            u += rowX[i] * vorticity[i];
+            v += rowY[i] * vorticity[i];
+        }
+        return new double[] {u, v};
+    }
+
     public int elements() {
         return panels.elements;
     }
@@ -54,7 +77,9 @@ public final class SurfaceFlow {
         for (int j = panels.begin(element); j < panels.end(element); j++) {
             sum += suction(j) * panels.ty[j] * panels.length[j];
         }
-        return sum;
+        int first = panels.begin(element);
+        int last = panels.end(element);
+        return sum + baseSuction(element) * (panels.y[first] - panels.y[last]);
     }
 
     private double pressureForceY(int element) {
@@ -62,7 +87,9 @@ public final class SurfaceFlow {
         for (int j = panels.begin(element); j < panels.end(element); j++) {
             sum -= suction(j) * panels.tx[j] * panels.length[j];
         }
-        return sum;
+        int first = panels.begin(element);
+        int last = panels.end(element);
+        return sum - baseSuction(element) * (panels.x[first] - panels.x[last]);
     }
 
     /**
@@ -80,6 +107,13 @@ public final class SurfaceFlow {
             sum += (suction(j) * arm + shift) * panels.length[j];
         }
         return sum;
+    }
+
+    /** Speed squared at the corners of the trailing edge, which a thick one has all along its base. */
+    private double baseSuction(int element) {
+        double first = vorticity[panels.begin(element)];
+        double last = vorticity[panels.end(element)];
+        return 0.5 * (first * first + last * last);
     }
 
     /** Mean of speed squared along a panel with linear speed. */

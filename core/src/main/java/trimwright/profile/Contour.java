@@ -3,9 +3,9 @@ package trimwright.profile;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * The closed outline of one element, as corner points in the order trailing edge, upper side, leading edge, lower side,
- * trailing edge. The first and the last point are the same place. Lengths in chords of reference or metres, as the maker
- * chose; x downstream, y to the side that positive angles lift to.
+ * The outline of one element, as corner points in the order trailing edge, upper side, leading edge, lower side, trailing edge.
+ * The first and the last point are the same place, or the two corners of a blunt trailing edge. Lengths in chords of reference
+ * or metres, as the maker chose; x downstream, y to the side that positive angles lift to.
  */
 public final class Contour {
     private final double[] x;
@@ -19,8 +19,8 @@ public final class Contour {
     /**
      * Of these points.
      *
-     * @throws IllegalArgumentException with fewer than 9 points, points that are not numbers or coincide with the next,
-     *     an outline that is not closed or runs the other way round
+     * @throws IllegalArgumentException with fewer than 9 points, points that are not numbers or coincide with the next, an
+     *     outline that runs the other way round
      */
     public static Contour of(double[] x, double[] y) {
         if (x.length != y.length || x.length < 9) {
@@ -28,10 +28,6 @@ public final class Contour {
                     "a contour needs at least 9 points, x and y alike, not " + x.length + " and " + y.length);
         }
         Contour contour = new Contour(x.clone(), y.clone());
-        if (x[0] != x[x.length - 1] || y[0] != y[y.length - 1]) {
-            throw new IllegalArgumentException(
-                    "a contour ends where it begins, not at " + x[x.length - 1] + ", " + y[y.length - 1]);
-        }
         for (int i = 1; i < x.length; i++) {
             if (!(contour.length(i - 1) > 0) || !(contour.length(i - 1) < Double.POSITIVE_INFINITY)) {
                 throw new IllegalArgumentException("points " + (i - 1) + " and " + i + " of a contour coincide");
@@ -49,7 +45,7 @@ public final class Contour {
      *
      * @param panels in all, even
      * @param upper x and y of the upper side at a fraction (0 leading to 1 trailing edge) of the way
-     * @param lower the same for the lower side; both must meet at 0 and at 1
+     * @param lower the same for the lower side; both must meet at 0
      */
     static Contour cosine(int panels, Side upper, Side lower) {
         if (panels < 8 || panels % 2 != 0) {
@@ -71,7 +67,7 @@ public final class Contour {
     /** One side of an element as a curve over the fraction of the way from leading to trailing edge. */
     record Side(DoubleUnaryOperator x, DoubleUnaryOperator y) {}
 
-    /** Number of points, the trailing edge counted twice. */
+    /** Number of points, both corners of the trailing edge counted though they be one place. */
     public int points() {
         return x.length;
     }
@@ -92,8 +88,9 @@ public final class Contour {
     /** Area inside, positive. */
     public double area() {
         double twice = 0;
-        for (int i = 0; i + 1 < x.length; i++) {
-            twice += x[i] * y[i + 1] - x[i + 1] * y[i];
+        for (int i = 0; i < x.length; i++) {
+            int next = (i + 1) % x.length;
+            twice += x[i] * y[next] - x[next] * y[i];
         }
         return 0.5 * twice;
     }

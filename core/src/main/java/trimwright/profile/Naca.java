@@ -5,8 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * NACA aerofoils of the 4-digit and the plain 5-digit family, chord 1 from (0, 0) to (1, 0).
  *
- * <p>Source: NACA-FAMILIES. The last coefficient of thickness is -0.1036 in place of -0.1015, which closes the trailing edge
- * that the original leaves open by 0.25 percent of chord at 12 percent thickness. Left out: 5-digit lines with reflex,
+ * <p>Source: NACA-FAMILIES. The last coefficient of thickness is -0.1015, or -0.1036 for a sharp trailing edge. Left out: 5-digit lines with reflex,
  * modified leading edges.
  */
 public final class Naca {
@@ -76,19 +75,20 @@ public final class Naca {
     }
 
     /** Half thickness over chord at a fraction of the chord. */
-    double halfThickness(double x) {
-        double polynomial = -0.1260 + x * (-0.3516 + x * (0.2843 - 0.1036 * x));
-        return x == 1 ? 0 : 5 * thickness * (0.2969 * Math.sqrt(x) + x * polynomial);
+    private double halfThickness(double x, TrailingEdge edge) {
+        double last = edge == TrailingEdge.SHARP ? -0.1036 : -0.1015;
+        double polynomial = -0.1260 + x * (-0.3516 + x * (0.2843 + x * last));
+        return x == 1 && edge == TrailingEdge.SHARP ? 0 : 5 * thickness * (0.2969 * Math.sqrt(x) + x * polynomial);
     }
 
     /** The outline in so many panels, even, cosine spaced along the chord. */
-    public Contour contour(int panels) {
-        return Contour.cosine(panels, side(1), side(-1));
+    public Contour contour(int panels, TrailingEdge edge) {
+        return Contour.cosine(panels, side(1, edge), side(-1, edge));
     }
 
-    private Contour.Side side(int sign) {
+    private Contour.Side side(int sign, TrailingEdge edge) {
         return new Contour.Side(
-                x -> x - sign * halfThickness(x) * line.sine(x),
-                x -> line.height(x) + sign * halfThickness(x) * line.cosine(x));
+                x -> x - sign * halfThickness(x, edge) * line.sine(x),
+                x -> line.height(x) + sign * halfThickness(x, edge) * line.cosine(x));
     }
 }

@@ -5,12 +5,12 @@ import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 
 /**
  * An outline measured point by point, as a smooth curve: cubic splines over the length along the chain of points, from the
- * trailing edge round to the trailing edge. An open trailing edge is closed at its middle.
+ * trailing edge round to the trailing edge, which may be blunt.
  */
 public final class Outline {
     private static final int FEWEST = 9;
 
-    /** Widest trailing edge over chord that is closed without asking (-), chosen. */
+    /** Widest trailing edge over chord (-), chosen: beyond, a point is more likely missing. */
     private static final double WIDEST_EDGE = 0.02;
 
     private final PolynomialSplineFunction x;
@@ -48,10 +48,6 @@ public final class Outline {
             throw new IllegalArgumentException(
                     "the first and the last point lie apart by more than 2 percent of the chord");
         }
-        ox[0] = 0.5 * (ox[0] + ox[n - 1]);
-        oy[0] = 0.5 * (oy[0] + oy[n - 1]);
-        ox[n - 1] = ox[0];
-        oy[n - 1] = oy[0];
         double twice = 0;
         for (int i = 1; i < n; i++) {
             twice += ox[i - 1] * oy[i] - ox[i] * oy[i - 1];
@@ -81,8 +77,8 @@ public final class Outline {
 
     /** Length along the outline where it is farthest from the trailing edge. */
     private double nose() {
-        double edgeX = x.value(0);
-        double edgeY = y.value(0);
+        double edgeX = 0.5 * (x.value(0) + x.value(length));
+        double edgeY = 0.5 * (y.value(0) + y.value(length));
         double low = 0;
         double high = length;
         int steps = 200;
@@ -119,7 +115,6 @@ public final class Outline {
     }
 
     private double along(PolynomialSplineFunction curve, double fraction, double end) {
-        // Both ends are the trailing edge; taking one of them for both closes the contour to the bit.
-        return fraction == 1 ? curve.value(0) : curve.value(nose + fraction * (end - nose));
+        return fraction == 1 ? curve.value(end) : curve.value(nose + fraction * (end - nose));
     }
 }

@@ -14,8 +14,8 @@ public record Slot(double gap, double overlap) {
     static Slot between(List<Contour> elements) {
         Contour before = elements.get(0);
         Contour next = elements.get(1);
-        double edgeX = before.x(0);
-        double edgeY = before.y(0);
+        double edgeX = 0.5 * (before.x(0) + before.x(before.points() - 1));
+        double edgeY = 0.5 * (before.y(0) + before.y(before.points() - 1));
         double least = Double.POSITIVE_INFINITY;
         double foremost = Double.POSITIVE_INFINITY;
         boolean inside = false;

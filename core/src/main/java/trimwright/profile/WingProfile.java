@@ -35,10 +35,10 @@ public record WingProfile(
     }
 
     /** Main element and flap at a flap angle (rad), positive: trailing edge down; each in so many panels, even. */
-    public List<Contour> elements(double flapAngle, int panels) {
-        Contour main = Naca.symmetric(mainThickness).contour(panels).scaled(mainChord());
+    public List<Contour> elements(double flapAngle, int panels, TrailingEdge edge) {
+        Contour main = Naca.symmetric(mainThickness).contour(panels, edge).scaled(mainChord());
         Contour flap = Naca.symmetric(flapThickness)
-                .contour(panels)
+                .contour(panels, edge)
                 .scaled(flapChord)
                 .moved(1 - flapChord, 0)
                 .turned(flapAngle, pivotX(), 0);
@@ -47,6 +47,6 @@ public record WingProfile(
 
     /** The slot at a flap angle (rad). */
     public Slot slot(double flapAngle) {
-        return Slot.between(elements(flapAngle, 400));
+        return Slot.between(elements(flapAngle, 400, TrailingEdge.SHARP));
     }
 }

@@ -29,6 +29,7 @@ class ArchitectureTest {
             Map.entry("water", Set.of("units")),
             Map.entry("profile", Set.of()),
             Map.entry("panel", Set.of("profile")),
+            Map.entry("layer", Set.of("profile", "panel")),
             Map.entry("section", Set.of("units", "air")),
             Map.entry("wing", Set.of("units", "air", "boat", "section")),
             Map.entry("foil", Set.of("units", "water", "boat")),

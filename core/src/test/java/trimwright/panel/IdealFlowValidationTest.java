@@ -11,6 +11,7 @@ import trimwright.evidence.ReferenceTest;
 import trimwright.evidence.ValidatedAgainst;
 import trimwright.profile.Contour;
 import trimwright.profile.Naca;
+import trimwright.profile.TrailingEdge;
 import trimwright.profile.WingProfile;
 
 class IdealFlowValidationTest {
@@ -61,11 +62,11 @@ class IdealFlowValidationTest {
     void idealLiftOfNaca0012() {
         assertEquals(
                 0.48263,
-                flow(Math.toRadians(4), Naca.symmetric(0.12).contour(200)).pressureLift(0),
+                flow(Math.toRadians(4), Naca.symmetric(0.12).contour(200, TrailingEdge.SHARP)).pressureLift(0),
                 1e-4);
         assertEquals(
                 0.96290,
-                flow(Math.toRadians(8), Naca.symmetric(0.12).contour(200)).pressureLift(0),
+                flow(Math.toRadians(8), Naca.symmetric(0.12).contour(200, TrailingEdge.SHARP)).pressureLift(0),
                 2e-4);
     }
 
@@ -117,7 +118,7 @@ class IdealFlowValidationTest {
         for (String line : lines) {
             double[] row = numbers(line);
             double flap = Math.toRadians(row[0]);
-            SurfaceFlow flow = new IdealFlow(family.elements(flap, 200)).at(Math.toRadians(row[1]));
+            SurfaceFlow flow = new IdealFlow(family.elements(flap, 200, TrailingEdge.SHARP)).at(Math.toRadians(row[1]));
             assertEquals(row[2], family.slot(flap).gap() * total, 1.5e-4, line);
             assertEquals(row[4], flow.circulationLift(0) * total, 1e-4, line);
             assertEquals(row[5], flow.circulationLift(1) * total, 1e-4, line);
@@ -145,7 +146,7 @@ class IdealFlowValidationTest {
     /** Lift per rad of the flap of a thin symmetric aerofoil, bent along its centre line. */
     private static double flapLift(double thickness, double share) {
         double step = 1e-3;
-        Contour straight = Naca.symmetric(thickness).contour(400);
+        Contour straight = Naca.symmetric(thickness).contour(400, TrailingEdge.SHARP);
         double[] x = new double[straight.points()];
         double[] y = new double[straight.points()];
         for (int i = 0; i < x.length; i++) {

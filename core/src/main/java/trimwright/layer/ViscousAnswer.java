@@ -1,0 +1,4 @@
+package trimwright.layer;
+
+/** What a computation with boundary layers came to. */
+public sealed interface ViscousAnswer permits ViscousPoint, NoAgreement {}

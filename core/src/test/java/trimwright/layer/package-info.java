@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.layer;
+
+import org.jspecify.annotations.NullMarked;
