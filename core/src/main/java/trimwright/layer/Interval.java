@@ -43,10 +43,10 @@ final class Interval {
         }
         Dual h = Dual.mean(a.h(), b.h());
         Dual reTheta = Dual.mean(a.reTheta(), b.reTheta());
-        Dual middle = b.regime() == Regime.LAMINAR
-                ? LaminarLaw.friction(h, reTheta)
-                : TurbulentLaw.friction(h, reTheta);
-        Dual ends = Dual.mean(a.friction().times(xa.over(a.theta())), b.friction().times(xb.over(b.theta())));
+        Dual middle =
+                b.regime() == Regime.LAMINAR ? LaminarLaw.friction(h, reTheta) : TurbulentLaw.friction(h, reTheta);
+        Dual ends =
+                Dual.mean(a.friction().times(xa.over(a.theta())), b.friction().times(xb.over(b.theta())));
         Dual centre = middle.times(Dual.mean(xa, xb)).over(Dual.mean(a.theta(), b.theta()));
         return result.minus(Dual.mean(ends, centre).times(0.5).times(xb.over(xa).log()));
     }

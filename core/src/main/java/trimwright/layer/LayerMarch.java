@@ -51,8 +51,7 @@ final class LayerMarch {
     private void side(LayerState state, Path path) {
         int first = path.station[0];
         // Similar stagnation flow, Thwaites: a guess that the next lines improve.
-        state.theta[first] =
-                Math.sqrt(0.075 * path.distance[0] / (state.speed[first] * residuals.reynolds()));
+        state.theta[first] = Math.sqrt(0.075 * path.distance[0] / (state.speed[first] * residuals.reynolds()));
         state.displaced[first] = 2.2 * state.theta[first] * state.speed[first];
         solver.solve(state, first, Regime.LAMINAR, b -> residuals.first(b, Dual.constant(path.distance[0])), 0);
         boolean turbulent = false;
@@ -65,8 +64,7 @@ final class LayerMarch {
             if (!turbulent) {
                 solver.wall(state, at, to, Regime.LAMINAR, a, xa, xb);
                 Station b = Unknowns.station(state, to, Regime.LAMINAR, residuals.reynolds(), Unknowns.LATER);
-                double place =
-                        Transition.place(a, b, xa, xb, residuals.critical(), residuals.reynolds());
+                double place = Transition.place(a, b, xa, xb, residuals.critical(), residuals.reynolds());
                 if (Double.isNaN(place)) {
                     state.stress[to] = a.stress().value + Interval.growth(a, b).value * (xb.value - xa.value);
                     continue;

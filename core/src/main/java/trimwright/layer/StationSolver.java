@@ -74,17 +74,14 @@ final class StationSolver {
         double speed = state.speed[to];
         double displaced = shape > 0 ? shape * theta * speed : state.displaced[to];
         for (int step = 0; step < MOST_STEPS; step++) {
-            Station b =
-                    Unknowns.station(regime, residuals.reynolds(), Unknowns.LATER, stress, theta, displaced, speed);
+            Station b = Unknowns.station(regime, residuals.reynolds(), Unknowns.LATER, stress, theta, displaced, speed);
             Dual[] r = law.at(b);
             double[][] a = new double[3][4];
             for (int i = 0; i < 3; i++) {
                 a[i][0] = r[i].slope(Unknowns.LATER + Unknowns.STRESS);
                 double byFlow = r[i].slope(Unknowns.LATER + Unknowns.DISPLACED);
                 a[i][1] = r[i].slope(Unknowns.LATER + Unknowns.THETA) + (shape > 0 ? byFlow * shape * speed : 0);
-                a[i][2] = shape > 0
-                        ? r[i].slope(Unknowns.LATER + Unknowns.SPEED) + byFlow * shape * theta
-                        : byFlow;
+                a[i][2] = shape > 0 ? r[i].slope(Unknowns.LATER + Unknowns.SPEED) + byFlow * shape * theta : byFlow;
                 a[i][3] = -r[i].value;
             }
             double[] change = ThreeByThree.solve(a);

@@ -55,10 +55,13 @@ final class Transition {
         return share;
     }
 
-    private static Dual excess(
-            Station a, Station b, Dual xa, Dual xb, Dual share, double critical, double reynolds) {
+    private static Dual excess(Station a, Station b, Dual xa, Dual xb, Dual share, double critical, double reynolds) {
         Station at = laminarAt(a, b, share, critical, reynolds);
-        return Interval.growth(a, at).times(share).times(xb.minus(xa)).plus(a.stress()).minus(critical);
+        return Interval.growth(a, at)
+                .times(share)
+                .times(xb.minus(xa))
+                .plus(a.stress())
+                .minus(critical);
     }
 
     private static Station laminarAt(Station a, Station b, Dual share, double critical, double reynolds) {
@@ -93,8 +96,7 @@ final class Transition {
     }
 
     /** What must vanish over the interval: momentum, energy, lag. */
-    static Dual[] residual(
-            Station a, Station b, Dual xa, Dual xb, double critical, double reynolds) {
+    static Dual[] residual(Station a, Station b, Dual xa, Dual xb, double critical, double reynolds) {
         double found = place(a, b, xa, xb, critical, reynolds);
         double place = Double.isNaN(found) ? nearest(a, b, xa, xb, critical, reynolds) : found;
         Dual zero = excess(a, b, xa, xb, Dual.constant(place), critical, reynolds);

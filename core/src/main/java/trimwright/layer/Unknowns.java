@@ -21,13 +21,7 @@ final class Unknowns {
     }
 
     static Station station(
-            Regime regime,
-            double reynolds,
-            int offset,
-            double stress,
-            double theta,
-            double displaced,
-            double speed) {
+            Regime regime, double reynolds, int offset, double stress, double theta, double displaced, double speed) {
         Dual u = Dual.unknown(speed, offset + SPEED);
         Dual m = Dual.unknown(displaced, offset + DISPLACED);
         return Station.of(

@@ -115,8 +115,7 @@ public final class DisplacedFlow {
             }
             Wake wake = wakes[k];
             for (int w = 0; w < wake.steps(); w++) {
-                double at = PointSpeed.source(
-                                wake.x[w], wake.y[w], wake.x[w + 1], wake.y[w + 1], px, py, dirX, dirY)
+                double at = PointSpeed.source(wake.x[w], wake.y[w], wake.x[w + 1], wake.y[w + 1], px, py, dirX, dirY)
                         / wake.length(w);
                 row[wakeStation(k, w)] += at;
                 if (w > 0) {

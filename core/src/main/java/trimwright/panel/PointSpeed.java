@@ -43,8 +43,7 @@ final class PointSpeed {
     }
 
     /** Velocity in the direction (dirX, dirY) of a source of strength 1 per length from (ax, ay) to (bx, by). */
-    static double source(
-            double ax, double ay, double bx, double by, double px, double py, double dirX, double dirY) {
+    static double source(double ax, double ay, double bx, double by, double px, double py, double dirX, double dirY) {
         double length = Math.hypot(bx - ax, by - ay);
         double tx = (bx - ax) / length;
         double ty = (by - ay) / length;

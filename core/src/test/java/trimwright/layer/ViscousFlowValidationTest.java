@@ -26,8 +26,9 @@ class ViscousFlowValidationTest {
     @ReferenceTest
     @ValidatedAgainst(
             source = "XFOIL-6.99",
-            where = "run for the test: NACA 0012 and 0018, Reynolds 1e6 and 3e6, N = 9, every whole degree from 0 to 14; "
-                    + "maximum lift up to 20 degrees",
+            where =
+                    "run for the test: NACA 0012 and 0018, Reynolds 1e6 and 3e6, N = 9, every whole degree from 0 to 14; "
+                            + "maximum lift up to 20 degrees",
             tolerance = "lift 3 percent, drag 10 percent, maximum lift 8 percent; seen 1.5, 6, 2")
     void polarsOfTwoAerofoils() {
         List<String> misses = new ArrayList<>();
@@ -57,7 +58,10 @@ class ViscousFlowValidationTest {
                                 other[1]));
                     }
                 }
-                double most = theirs.values().stream().mapToDouble(point -> point[0]).max().orElseThrow();
+                double most = theirs.values().stream()
+                        .mapToDouble(point -> point[0])
+                        .max()
+                        .orElseThrow();
                 double ourMost = 0;
                 for (double[] point : ours) {
                     ourMost = Math.max(ourMost, point[0]);

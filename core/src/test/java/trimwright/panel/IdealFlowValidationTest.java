@@ -62,11 +62,13 @@ class IdealFlowValidationTest {
     void idealLiftOfNaca0012() {
         assertEquals(
                 0.48263,
-                flow(Math.toRadians(4), Naca.symmetric(0.12).contour(200, TrailingEdge.SHARP)).pressureLift(0),
+                flow(Math.toRadians(4), Naca.symmetric(0.12).contour(200, TrailingEdge.SHARP))
+                        .pressureLift(0),
                 1e-4);
         assertEquals(
                 0.96290,
-                flow(Math.toRadians(8), Naca.symmetric(0.12).contour(200, TrailingEdge.SHARP)).pressureLift(0),
+                flow(Math.toRadians(8), Naca.symmetric(0.12).contour(200, TrailingEdge.SHARP))
+                        .pressureLift(0),
                 2e-4);
     }
 

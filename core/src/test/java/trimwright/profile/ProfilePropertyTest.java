@@ -52,7 +52,8 @@ class ProfilePropertyTest {
     void thePanelsEnclosetheAreaOfTheThicknessPolynomial() {
         // Integral of 2 x 5 t (0.2969 sqrt x - 0.1260 x - 0.3516 x^2 + 0.2843 x^3 - 0.1036 x^4) from 0 to 1.
         double exact = 10 * 0.12 * (0.2969 * 2 / 3 - 0.1260 / 2 - 0.3516 / 3 + 0.2843 / 4 - 0.1036 / 5);
-        assertEquals(exact, Naca.symmetric(0.12).contour(800, TrailingEdge.SHARP).area(), 1e-5);
+        assertEquals(
+                exact, Naca.symmetric(0.12).contour(800, TrailingEdge.SHARP).area(), 1e-5);
     }
 
     @Test
