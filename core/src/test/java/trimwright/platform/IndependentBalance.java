@@ -1,5 +1,6 @@
 package trimwright.platform;
 
+import java.util.Arrays;
 import trimwright.air.AirState;
 import trimwright.boat.Boat;
 import trimwright.boat.Side;
@@ -72,6 +73,24 @@ public final class IndependentBalance {
             over[i] /= i < 3 ? weight : weight * boat.hulls().lengthOverall();
         }
         return over;
+    }
+
+    /** Force of the air (N): along the course through the water, to starboard of it, down. */
+    public static double[] air(
+            Boat boat, WingSpec spec, AirState air, WaterState water, SailingState state, Conditions conditions) {
+        IndependentBalance balance = new IndependentBalance(boat, spec, air, water, state, conditions);
+        balance.windage();
+        balance.wing();
+        return Arrays.copyOf(balance.sum, 3);
+    }
+
+    /** Force of the water (N) in the same axes. */
+    public static double[] water(
+            Boat boat, WingSpec spec, AirState air, WaterState water, SailingState state, Conditions conditions) {
+        IndependentBalance balance = new IndependentBalance(boat, spec, air, water, state, conditions);
+        balance.foils();
+        balance.hulls();
+        return Arrays.copyOf(balance.sum, 3);
     }
 
     /** Largest of them. */
