@@ -4,6 +4,6 @@ package trimwright.platform;
 public enum FoilSet {
     /** The windward one is lifted: least drag, most righting moment. */
     LEEWARD_DOWN,
-    /** Both: for taking off and for turns. */
+    /** Both, as for taking off and in turns. Targets are sailed on the leeward one only, on the hulls too. */
     BOTH_DOWN
 }

@@ -6,5 +6,7 @@ enum Outcome {
     FOUND,
     /** Only on the hulls: the best state there is lifted off them. */
     TAKES_OFF,
-    NONE
+    NONE,
+    /** Only on the hulls: no trim keeps the air on the wing, and with it stalled the boat stays on them. */
+    STALLED
 }

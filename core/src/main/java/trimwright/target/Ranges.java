@@ -19,10 +19,13 @@ final class Ranges {
     /** Leeway either way (rad); far from any real one. */
     private static final double LEEWAY = Units.fromDegrees(15);
 
-    /** Least share of twist at half height (-): below it the flap would turn back. */
+    /**
+     * Share of twist at half height (-); chosen: neither half of the flap twists more than three times as much as the other. What it
+     * is worth: docs/theory/target.md.
+     */
     private static final double MID_LEAST = 0.25;
 
-    private static final double MID_MOST = 0.75;
+    private static final double MID_MOST = 1 - MID_LEAST;
 
     private final Map<Variable, Band> bands = new EnumMap<>(Variable.class);
 

@@ -70,6 +70,11 @@ final class Sweep {
         }
     }
 
+    /** Notes that at an angle without an answer the boat stays on its hulls with the wing stalled. */
+    void noteStalled(int i) {
+        outcomes[i] = Outcome.STALLED;
+    }
+
     private Outcome outcomeOf(Answer answer) {
         if (Standing.isTakingOff(task, answer)) {
             return Outcome.TAKES_OFF;

@@ -56,8 +56,8 @@ public final class TargetBook {
     }
 
     /**
-     * One point a node and mode, in the order of {@link #points()}: the better of the two branches, or the unsolved
-     * foiling one where neither is solved.
+     * One point a node and mode, in the order of {@link #points()}: the better of the two branches. Where neither is solved,
+     * the one on the hulls, for it says why the boat cannot even sail there slowly; unless it would take off.
      */
     public List<TargetPoint> listBest() {
         List<TargetPoint> best = new ArrayList<>();
@@ -115,6 +115,10 @@ public final class TargetBook {
     }
 
     private static TargetPoint better(TargetPoint a, TargetPoint b) {
+        if (a.target() == null && b.target() == null) {
+            TargetPoint onHulls = a.isFoiling() ? b : a;
+            return Reasons.TAKES_OFF.equals(onHulls.reason()) ? (a.isFoiling() ? a : b) : onHulls;
+        }
         if (a.target() == null || b.target() == null) {
             return b.target() == null ? a : b;
         }

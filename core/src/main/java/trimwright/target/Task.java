@@ -64,6 +64,10 @@ final class Task {
         return conditions;
     }
 
+    Map<Variable, Double> held() {
+        return held;
+    }
+
     Branch branch() {
         return branch;
     }

@@ -34,7 +34,7 @@ final class WaterFunctions implements Functions {
     private static final double CAVITATION_SHARE = 0.97;
 
     /** Least share of the weight that the hulls carry on the displacement branch (-); chosen: less is taking off. */
-    private static final double HULL_SHARE = 0.1;
+    static final double HULL_SHARE = 0.1;
 
     private final Platform platform;
     private final Conditions conditions;

@@ -51,14 +51,23 @@ final class WindTargets {
         addBest(TargetMode.UPWIND, points);
         for (int i = 0; i < angles.size(); i++) {
             points.add(point(TargetMode.ANGLE, foilingMaker, angles.get(i), foilingSweep.at(i), caveatsAt(i)));
-            points.add(
-                    hullSweep.outcomeAt(i) == Outcome.TAKES_OFF
-                            ? TargetPoint.unsolved(
-                                    TargetMode.ANGLE, Branch.DISPLACEMENT, wind, angles.get(i), Reasons.TAKES_OFF)
-                            : point(TargetMode.ANGLE, hullMaker, angles.get(i), hullSweep.at(i), Set.of()));
+            points.add(onHullsAt(i));
         }
         addBest(TargetMode.DOWNWIND, points);
         return points;
+    }
+
+    private TargetPoint onHullsAt(int i) {
+        double angle = angles.get(i);
+        return switch (hullSweep.outcomeAt(i)) {
+            case TAKES_OFF -> noneOnHulls(angle, Reasons.TAKES_OFF);
+            case STALLED -> noneOnHulls(angle, Reasons.STALLED);
+            default -> point(TargetMode.ANGLE, hullMaker, angle, hullSweep.at(i), Set.of());
+        };
+    }
+
+    private TargetPoint noneOnHulls(double angle, String reason) {
+        return TargetPoint.unsolved(TargetMode.ANGLE, Branch.DISPLACEMENT, wind, angle, reason);
     }
 
     private void sweepFoiling() {
@@ -84,6 +93,12 @@ final class WindTargets {
                 hullSweep.noteTakeOff(low, high);
             }
         }
+        for (int i = 0; i < angles.size(); i++) {
+            boolean unknown = hullSweep.outcomeAt(i) == Outcome.NONE || hullSweep.outcomeAt(i) == Outcome.NOT_TRIED;
+            if (unknown && EasedWing.isStalledOnHulls(onHulls, angles.get(i))) {
+                hullSweep.noteStalled(i);
+            }
+        }
     }
 
     /** Goes inwards until the boat takes off, from a guess wherever no neighbour leads on; returns where it ended. */
@@ -106,12 +121,11 @@ final class WindTargets {
 
     /** Whether the boat reaches the foiling state by itself: at its fastest on the hulls it stays on them or takes off. */
     private Set<TargetCaveat> caveatsAt(int i) {
-        Outcome outcome = hullSweep.outcomeAt(i);
-        if (outcome == Outcome.TAKES_OFF) {
-            return Set.of();
-        }
-        return EnumSet.of(
-                outcome == Outcome.FOUND ? TargetCaveat.NOT_REACHED_BY_ITSELF : TargetCaveat.TAKE_OFF_NOT_KNOWN);
+        return switch (hullSweep.outcomeAt(i)) {
+            case TAKES_OFF -> Set.of();
+            case FOUND, STALLED -> EnumSet.of(TargetCaveat.NOT_REACHED_BY_ITSELF);
+            case NONE, NOT_TRIED -> EnumSet.of(TargetCaveat.TAKE_OFF_NOT_KNOWN);
+        };
     }
 
     private Set<TargetCaveat> caveatsNear(double angle) {

@@ -134,9 +134,9 @@ class MultiplierTest {
                 double turn = Units.fromDegrees(0.5);
                 double byAngle = (speed(task, angle + turn, best) - speed(task, angle - turn, best)) / (2 * turn);
                 double gust = 0.01 * wind;
-                double byWind = (speed(task.in(in(wind + gust)), angle, best)
-                                - speed(task.in(in(wind - gust)), angle, best))
-                        / (2 * gust);
+                double byWind =
+                        (speed(task.in(in(wind + gust)), angle, best) - speed(task.in(in(wind - gust)), angle, best))
+                                / (2 * gust);
                 String what = windKn + " kn, " + angleDeg + " deg";
                 // Curvature over these steps; 0.02 is a thousandth of the speed over a tenth of the wind.
                 assertEquals(byAngle, slopes.byAngle(), 0.03 * Math.abs(byAngle) + 0.02, what);
@@ -160,7 +160,9 @@ class MultiplierTest {
         return new TrimProblem(
                 List.of(
                         new Share(new WingFunctions(platform, conditions), 0.3),
-                        new Share(new WaterFunctions(platform, conditions, branch), branch == Branch.FOILING ? 0.1 : 0.01),
+                        new Share(
+                                new WaterFunctions(platform, conditions, branch),
+                                branch == Branch.FOILING ? 0.1 : 0.01),
                         new Share(new GoalFunctions(Goal.speed(mode)), 0)),
                 Ranges.of(platform, branch),
                 mode == TargetMode.ANGLE ? Map.of(Variable.TRUE_WIND_ANGLE, angle) : Map.of());
@@ -168,7 +170,10 @@ class MultiplierTest {
 
     /** The same problem with one limit, or one upper bound, moved out by so much in its scale. */
     private record Moved(
-            Problem problem, @Nullable LimitRow row, @Nullable Variable variable, double by) implements Problem {
+            Problem problem,
+            @Nullable LimitRow row,
+            @Nullable Variable variable,
+            double by) implements Problem {
         @Override
         public int equations() {
             return problem.equations();
