@@ -1,23 +1,19 @@
 package trimwright.segment;
 
-import java.util.Arrays;
 import trimwright.units.Angles;
 import trimwright.units.Circular;
 import trimwright.wind.Quantity;
 import trimwright.wind.WindTrack;
 
 /**
- * Heading free of jitter, wind angle from it, and at each instant the tack, the point of sail, and whether the course is
- * held.
+ * Heading free of jitter, wind angle from it, and at each instant the tack and the point of sail.
  */
 final class Courses {
     /** Heading is averaged over this time to either side (s), chosen: compass noise, not steering. */
     private static final double HEADING_WINDOW = 0.5;
 
-    /** A course is held where the heading stays this near to its mean over this time. */
+    /** A new course is reached where the heading is this near to it (rad). */
     static final double HELD_WITHIN = Math.toRadians(4);
-
-    static final double HELD_FOR = 4.0;
 
     /** A tack is another only when the wind is this far across (rad), chosen: pinching and dead running waver. */
     private static final double ACROSS = Math.toRadians(8);
@@ -30,8 +26,6 @@ final class Courses {
     final Tack[] tack;
     /** Null where the wind is not known. */
     final PointOfSail[] pointOfSail;
-    /** Whether the instant lies in any window of 4 s that holds its course. */
-    final boolean[] held;
 
     private Courses(WindTrack track) {
         int n = track.size();
@@ -39,9 +33,7 @@ final class Courses {
         windAngle = new double[n];
         tack = new Tack[n];
         pointOfSail = new PointOfSail[n];
-        held = new boolean[n];
         states(track);
-        holds(track.clock().steps(HELD_FOR));
     }
 
     static Courses of(WindTrack track) {
@@ -65,33 +57,5 @@ final class Courses {
             tack[i] = onTack;
             pointOfSail[i] = on;
         }
-    }
-
-    private void holds(int window) {
-        for (int i = 0; i + window < heading.length; i++) {
-            if (isHeld(i, i + window + 1)) {
-                Arrays.fill(held, i, i + window + 1, true);
-            }
-        }
-    }
-
-    private boolean isHeld(int from, int to) {
-        double mean = Circular.mean(heading, from, to);
-        for (int i = from; i < to; i++) {
-            // A missing heading is not a held one: NaN fails the comparison.
-            if (!(Math.abs(Angles.difference(heading[i], mean)) <= HELD_WITHIN)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** From the mean heading of one span to that of a later one (rad), following the bow round; NaN over a gap. */
-    double way(Span before, Span after) {
-        double way = Angles.difference(heading[before.to()], Circular.mean(heading, before.from(), before.to()));
-        for (int i = before.to() + 1; i <= after.from(); i++) {
-            way += Angles.difference(heading[i], heading[i - 1]);
-        }
-        return way + Angles.difference(Circular.mean(heading, after.from(), after.to()), heading[after.from()]);
     }
 }
