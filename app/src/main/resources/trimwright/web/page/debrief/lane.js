@@ -25,9 +25,9 @@ export function Lane({ lane, data, view, pieces, width, height }) {
   const place = useRef(null);
   const plot = useRef(null);
   const shown = useRef(null);
-  const { from, to } = useStore(view);
+  const { from, to, lit } = useStore(view);
   const { utc } = useStore(view.clock);
-  shown.current = { from, to, pieces, clock: view.clock, marked: markedOf(lane, data) };
+  shown.current = { from, to, pieces, clock: view.clock, lit, marked: markedOf(lane, data) };
 
   const names = lane.channels.map((channel) => channel.path).join('\n');
   useLayoutEffect(() => {
@@ -38,7 +38,7 @@ export function Lane({ lane, data, view, pieces, width, height }) {
   useEffect(() => {
     if (data) plot.current.setData(aligned(lane, data), false);
     plot.current.setScale('x', { min: from, max: to });
-  }, [data, from, to, utc, names]);
+  }, [data, from, to, utc, lit, names]);
 
   return html`
     <section class="lane-box" data-lane=${lane.name}>
@@ -143,7 +143,7 @@ function options(lane, width, height, shown) {
       ...lane.channels.map((channel, i) => ({ stroke: colourOf(i), width: 1.6, dash: dashOf(i), points: { show: false }, spanGaps: false })),
     ],
     hooks: {
-      drawClear: [(u) => shadeTurns(u, shown.current.pieces)],
+      drawClear: [(u) => shade(u, shown.current)],
       draw: [(u) => shown.current.marked.forEach((marked, i) => drawMarks(u, marked, colourOf(i), shown.current.from, shown.current.to))],
     },
   };
@@ -155,16 +155,22 @@ function roomy(low, high, least) {
   return [low - room, high + room];
 }
 
-/** Turns as a faint ground, so that a change of course is seen in every lane. */
-function shadeTurns(u, pieces) {
+/** Turns as a faint ground, so that a change of course is seen in every lane; above it a bar over what is picked out elsewhere. */
+function shade(u, { pieces, lit }) {
   const { ctx, bbox } = u;
+  const fill = ({ from, to }, height) => {
+    const x1 = Math.max(bbox.left, u.valToPos(from, 'x', true));
+    const x2 = Math.min(bbox.left + bbox.width, u.valToPos(to, 'x', true));
+    if (x2 > x1) ctx.fillRect(x1, bbox.top, x2 - x1, height);
+  };
   ctx.save();
   ctx.fillStyle = '#e69f0026';
-  for (const piece of pieces) {
-    if (piece.group !== 'turn') continue;
-    const x1 = Math.max(bbox.left, u.valToPos(piece.from, 'x', true));
-    const x2 = Math.min(bbox.left + bbox.width, u.valToPos(piece.to, 'x', true));
-    if (x2 > x1) ctx.fillRect(x1, bbox.top, x2 - x1, bbox.height);
+  pieces.filter((piece) => piece.group === 'turn').forEach((piece) => fill(piece, bbox.height));
+  if (lit) {
+    ctx.fillStyle = '#16202b14';
+    lit.spans.forEach((span) => fill(span, bbox.height));
+    ctx.fillStyle = INK;
+    lit.spans.forEach((span) => fill(span, 3 * (devicePixelRatio || 1)));
   }
   ctx.restore();
 }

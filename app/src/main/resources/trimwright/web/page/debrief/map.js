@@ -15,6 +15,7 @@ const GAP_SECONDS = 60;
 const LEAST_SHOWN = 60;
 const FAINT = '#c6ced4';
 const INK = '#16202b';
+const LIT = '#16202b59';
 const TURN = '#e69f00';
 
 /** @param {{session: string, fleet: any, focus: string, view: any, pieces: any[]}} props */
@@ -105,7 +106,7 @@ function drawStill(canvas, size, paths, { from, to, whole, focus, pieces, lit, c
   for (const { boat, line } of paths) {
     const inside = indexRange(line.times, from, to);
     const here = boat.name === focus;
-    if (here && lit) for (const span of lit.spans) stroke(line, indexRange(line.times, span.from, span.to), { colour: INK, width: 8 });
+    if (here && lit) for (const span of lit.spans) stroke(line, indexRange(line.times, span.from, span.to), { colour: LIT, width: 9 });
     stroke(line, inside, { colour: boat.colour, width: here ? 2.4 : 1.3, dash: here ? [] : boat.dash });
     if (here) {
       for (const piece of pieces) {

@@ -19,6 +19,8 @@ const DEEPEST = 2;
 /** Below this a second cannot be told any more; the strips scroll instead (px). */
 const LEAST_SECOND = 0.55;
 const LABEL = 11.5;
+/** A leg that has a smaller part than this in the window is not shown where room is short. */
+const LEAST_PART = 0.1;
 /** Between marks of the way (m), and of seconds. */
 const WAYS = [10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
 const STEPS = [1, 2, 5, 10, 20, 30, 60, 120, 300, 600];
@@ -29,7 +31,7 @@ export function Strips({ fleet, focus, view, legs, pieces, narrow }) {
   const { shown } = useStore(fleet);
   const { lit, piece, from, to } = useStore(view);
   const own = legs.get(focus) ?? [];
-  const inside = narrow ? own.filter((leg) => leg.to > from && leg.from < to).map((leg) => leg.number).join(' ') : '';
+  const inside = narrow ? own.filter((leg) => Math.min(leg.to, to) - Math.max(leg.from, from) > LEAST_PART * (to - from)).map((leg) => leg.number).join(' ') : '';
   const width = size.width - LEFT - RIGHT;
   const rows = useMemo(() => rowsOf(fleet.drawn(focus), focus, legs, inside, size.height), [legs, focus, shown, inside, size.height]);
   // What is looked at elsewhere comes in sight here too.
@@ -99,17 +101,24 @@ function Still({ row, own, any, width, x, y, pieces, lit, focus }) {
   const metres = WAYS.find((way) => (way / any.length) * width >= 64) ?? WAYS.at(-1);
   const ways = [];
   for (let at = metres; at < any.length - metres / 3; at += metres) ways.push(at);
-  const turns = own ? pieces.filter((piece) => piece.group === 'turn' && piece.from < own.to && piece.to > own.from) : [];
+  const turns = own ? turnsOn(own, pieces) : [];
   const spans = own && lit ? lit.spans.filter((span) => span.from < own.to && span.to > own.from) : [];
   return html`
     ${ways.map((at) => html`<line class="way" x1=${x(at)} x2=${x(at)} y1=${TOP} y2=${row.height - 12} /><text class="tick" x=${x(at)} y=${row.height - 2} text-anchor="middle">${at} m</text>`)}
-    ${turns.map((turn) => html`<rect class="turn" x=${x(madeAt(own, turn.from) ?? 0)} y=${TOP} width=${Math.max(1.5, x(madeAt(own, turn.to) ?? 0) - x(madeAt(own, turn.from) ?? 0))} height=${row.height - TOP - 12} />`)}
+    ${turns.map(([from, to]) => html`<rect class="turn" x=${x(from)} y=${TOP} width=${Math.max(1.5, x(to) - x(from))} height=${row.height - TOP - 12} />`)}
     ${lines.map((at) => html`<line class=${at === 0 ? 'nought' : 'second'} x1=${LEFT} x2=${LEFT + width} y1=${y(at)} y2=${y(at)} />
       <text class="tick" x=${LEFT - 5} y=${y(at) + 3.5} text-anchor="end">${at === 0 ? '0 s' : fixed(at, 0)}</text>`)}
     ${own && html`<path class="area" d=${area(own, x, y)} />`}
-    ${row.lines.map(({ boat, leg }) => html`<path class=${boat.name === focus ? 'line focus' : 'line'} d=${path(leg, x, y)} stroke=${boat.colour} stroke-dasharray=${boat.dash.join(' ')} />`)}
     ${spans.map((span) => html`<path class="lit" d=${path(cut(own, span), x, y)} />`)}
+    ${row.lines.map(({ boat, leg }) => html`<path class=${boat.name === focus ? 'line focus' : 'line'} d=${path(leg, x, y)} stroke=${boat.colour} stroke-dasharray=${boat.dash.join(' ')} />`)}
     <${Ends} row=${row} left=${LEFT + width} y=${y} focus=${focus} />`;
+}
+
+/** Between which ways made good the boat turned; turns in a gap of the positions are left out. */
+function turnsOn(own, pieces) {
+  return pieces.filter((piece) => piece.group === 'turn' && piece.from < own.to && piece.to > own.from)
+    .map((piece) => [madeAt(own, Math.max(own.from, piece.from)), madeAt(own, Math.min(own.to, piece.to))])
+    .filter(([from, to]) => from !== null && to !== null);
 }
 
 /** What each boat lost on the leg, at the end of its line; moved apart where they would lie on each other. */
