@@ -1,7 +1,7 @@
 package trimwright.cli;
 
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -17,18 +17,20 @@ import trimwright.debrief.Debrief;
 import trimwright.debrief.DebriefJson;
 import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
+import trimwright.debrief.DebriefRequest;
 import trimwright.debrief.DebriefText;
 import trimwright.debrief.SessionCourse;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.prepare.TargetRun;
+import trimwright.store.Derived;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
+import trimwright.text.JsonOut;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
-import trimwright.track.BoatTrack;
 import trimwright.wind.SpeedSource;
 import trimwright.wind.WindOptions;
 
@@ -56,6 +58,9 @@ public final class DebriefCommand implements Callable<Integer> {
     @Option(names = "--course", paramLabel = "COURSE", descriptionKey = "debrief.course_option")
     private @Nullable Path course;
 
+    private static final String JSON = "debrief.json";
+    private static final String TEXT = "debrief.txt";
+
     private final Console console;
     private final Folders folders;
     private final TargetBooks books;
@@ -71,24 +76,41 @@ public final class DebriefCommand implements Callable<Integer> {
         WindOptions wind = new WindOptions(WindOptions.DEFAULT.longestGap(), speedSource());
         BoatFile file = boat == null ? null : BoatFiles.find(boat);
         WingSpec spec = file == null ? null : wing.of(file.boat());
-        Course sailed = course == null ? null : CourseFiles.read(course);
-        SessionInfo info;
-        List<BoatTrack> tracks;
+        Course given = course == null ? null : CourseFiles.read(course);
         try (Library shelf = Library.open(library.folder(folders))) {
-            info = shelf.getSession(session);
-            tracks = shelf.load(info);
-            sailed = sailed == null ? SessionCourse.find(shelf, info) : sailed;
-        }
-        DebriefOptions options = file == null || spec == null
-                ? new DebriefOptions(null, null, sailed, wind)
-                : new DebriefOptions(file.boat(), targets(file, spec), sailed, wind);
-        DebriefReport report = Debrief.of(tracks, options);
-        if (common.json()) {
-            console.json(DebriefJson.document(info.id(), file, spec, report));
-        } else {
-            console.text(DebriefText.of(Texts.of("debrief.title", info.id(), info.start()), report, info.offset()));
+            DebriefRequest request = new DebriefRequest(shelf.getSession(session), file, spec, given, wind);
+            Derived kept = shelf.derived(request.session());
+            String inputs = request.inputs();
+            String name = common.json() ? JSON : TEXT;
+            String found = inputs == null ? null : kept.find(inputs, name);
+            if (found != null) {
+                console.text(found);
+                return CommandRunner.DONE;
+            }
+            Map<String, String> made = make(shelf, request);
+            if (inputs != null) {
+                kept.keep(inputs, made);
+            }
+            console.text(made.getOrDefault(name, ""));
         }
         return CommandRunner.DONE;
+    }
+
+    /** The debrief as document and as text, by name. */
+    private Map<String, String> make(Library shelf, DebriefRequest request) throws InterruptedException {
+        SessionInfo info = request.session();
+        BoatFile file = request.boat();
+        WingSpec spec = request.wing();
+        Course given = request.course();
+        Course sailed = given == null ? SessionCourse.find(shelf, info) : given;
+        DebriefOptions options = file == null || spec == null
+                ? new DebriefOptions(null, null, sailed, request.wind())
+                : new DebriefOptions(file.boat(), targets(file, spec), sailed, request.wind());
+        DebriefReport report = Debrief.of(shelf.load(info), options);
+        String title = Texts.of("debrief.title", info.id(), info.start());
+        return Map.of(
+                JSON, JsonOut.text(DebriefJson.document(info.id(), file, spec, report)),
+                TEXT, DebriefText.of(title, report, info.offset()));
     }
 
     private TargetBook targets(BoatFile file, WingSpec spec) throws InterruptedException {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.security.CodeSource;
 import java.security.MessageDigest;
 import java.util.Collections;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -18,13 +19,21 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.jspecify.annotations.Nullable;
 import trimwright.platform.Platform;
+import trimwright.text.Texts;
 
 /**
  * A mark that changes with any class of the program. A version that somebody has to raise by hand gets forgotten, and an
  * old book would then pass for a new one.
  */
-final class ModelFingerprint {
+public final class ModelFingerprint {
     private ModelFingerprint() {}
+
+    /** Classes and sentences of the program as hexadecimal digits, or null where it cannot read its own classes. */
+    public static @Nullable String ofProgram() {
+        MessageDigest digest = BookKey.sha256();
+        digest.update(Texts.startingWith("").toString().getBytes(StandardCharsets.UTF_8));
+        return addTo(digest) ? HexFormat.of().formatHex(digest.digest()) : null;
+    }
 
     /** Adds the mark to a digest; false where the program cannot read its own classes. */
     static boolean addTo(MessageDigest digest) {

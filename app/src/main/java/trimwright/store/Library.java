@@ -164,14 +164,9 @@ public final class Library implements AutoCloseable {
         }
     }
 
-    /** The folder in which results computed from the session under that key are kept; made if absent. */
-    public Path derivedFolder(SessionInfo session, String hash) {
-        Path derived = folderOf(session.id()).resolve("derived").resolve(hash);
-        try {
-            return Files.createDirectories(derived);
-        } catch (IOException e) {
-            throw new UncheckedIOException("cannot make " + derived + ": " + e.getMessage(), e);
-        }
+    /** Results computed from the session and kept with it. */
+    public Derived derived(SessionInfo session) {
+        return new Derived(folderOf(session.id()).resolve("derived"));
     }
 
     /** Begins writing; waits for another writer of the same library to end. */

@@ -8,10 +8,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -110,8 +112,48 @@ class DebriefCommandTest {
     }
 
     @Test
-    void sameInputsGiveTheSameBytes() {
-        assertEquals(debrief("--json").out(), debrief("--json").out());
+    void sameInputsGiveTheSameBytesComputedOrKept() throws IOException {
+        String computed = debrief("--json").out();
+        assertEquals(computed, debrief("--json").out());
+        for (Path file : kept("debrief.json")) {
+            Files.delete(file);
+        }
+        assertEquals(computed, debrief("--json").out());
+    }
+
+    @Test
+    void aSecondCallGivesWhatTheFirstKept() throws IOException {
+        debrief();
+        Path text = kept("debrief.txt").get(0);
+        Files.writeString(text, "as kept");
+        assertEquals("as kept", debrief().out());
+    }
+
+    @Test
+    void whatWasKeptUnderOtherInputsIsNotGiven() throws IOException {
+        String overGround = debrief().out();
+        Files.writeString(kept("debrief.txt").get(0), "as kept");
+        assertEquals(overGround, debrief("--speed", "over-ground").out().replace("asked for", "no log speed"));
+        Files.writeString(kept("inputs.txt").get(0), "other inputs under the same folder's name");
+        Files.writeString(kept("inputs.txt").get(1), "other inputs under the same folder's name");
+        assertEquals(overGround, debrief().out());
+    }
+
+    @Test
+    void aDebriefThatCannotBeKeptIsGivenAllTheSame() throws IOException {
+        Path session = home.resolve("library/sessions/2027-01-15-dunlin");
+        Files.writeString(session.resolve("derived"), "a file where the folder should be");
+        assertEquals(0, debrief().exit());
+        assertEquals(debrief().out(), debrief().out());
+    }
+
+    /** Files of that name among what was derived, in order of folder. */
+    private List<Path> kept(String name) throws IOException {
+        try (Stream<Path> files = Files.walk(home.resolve("library/sessions/2027-01-15-dunlin/derived"))) {
+            return files.filter(file -> file.getFileName().toString().equals(name))
+                    .sorted()
+                    .toList();
+        }
     }
 
     @Test

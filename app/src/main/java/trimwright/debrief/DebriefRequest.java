@@ -1,0 +1,46 @@
+package trimwright.debrief;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.jspecify.annotations.Nullable;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.course.Course;
+import trimwright.prepare.ModelFingerprint;
+import trimwright.store.SessionInfo;
+import trimwright.store.SessionJson;
+import trimwright.text.JsonOut;
+import trimwright.wind.WindOptions;
+
+/**
+ * What is to be debriefed, and how.
+ *
+ * @param boat file that describes the boats, or null
+ * @param wing whose targets they are held against, or null
+ * @param course given instead of that of the session, or null
+ */
+public record DebriefRequest(
+        SessionInfo session,
+        @Nullable BoatFile boat,
+        @Nullable WingSpec wing,
+        @Nullable Course course,
+        WindOptions wind) {
+
+    /**
+     * All that the debrief depends on, the program among it: equal texts mean equal debriefs. Null where the program
+     * cannot tell which program it is.
+     */
+    public @Nullable String inputs() {
+        String program = ModelFingerprint.ofProgram();
+        if (program == null) {
+            return null;
+        }
+        ObjectNode inputs = JsonOut.document("debrief-inputs/1");
+        inputs.put("program", program);
+        inputs.set("session", SessionJson.document(session));
+        inputs.put("boat", boat == null ? null : boat.text());
+        inputs.put("wing", wing == null ? null : wing.id());
+        inputs.put("course", course == null ? null : course.toString());
+        inputs.put("wind", wind.toString());
+        return JsonOut.text(inputs);
+    }
+}
