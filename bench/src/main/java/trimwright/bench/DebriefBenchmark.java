@@ -47,6 +47,6 @@ public class DebriefBenchmark extends Measured {
 
     @Benchmark
     public DebriefReport byTargets() {
-        return Debrief.of(tracks, new DebriefOptions(DemoPlatform.boat(), book, WindOptions.DEFAULT));
+        return Debrief.of(tracks, new DebriefOptions(DemoPlatform.boat(), book, null, WindOptions.DEFAULT));
     }
 }
