@@ -9,6 +9,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import trimwright.panel.IdealFlow;
 import trimwright.panel.SurfaceFlow;
 import trimwright.profile.Contour;
+import trimwright.profile.TrailingEdge;
 import trimwright.profile.WingProfile;
 
 /** Ideal flow round a wing section of two elements, 100 panels each, flap at 15 degrees. */
@@ -16,7 +17,7 @@ import trimwright.profile.WingProfile;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class PanelBenchmark extends Measured {
     private final List<Contour> elements =
-            new WingProfile(0.18, 0.12, 0.4, 0.012, 0.9).elements(Math.toRadians(15), 100);
+            new WingProfile(0.18, 0.12, 0.4, 0.012, 0.9).elements(Math.toRadians(15), 100, TrailingEdge.BLUNT);
     private final IdealFlow flow = new IdealFlow(elements);
 
     /** Equations set up and factored. */
