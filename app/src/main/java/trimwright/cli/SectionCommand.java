@@ -1,39 +1,68 @@
 package trimwright.cli;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.boatfile.BoatFiles;
+import trimwright.prepare.FlowDocument;
+import trimwright.prepare.FlowRequest;
+import trimwright.prepare.FlowRow;
+import trimwright.prepare.FlowRun;
 import trimwright.prepare.SectionDocument;
+import trimwright.profile.Contour;
+import trimwright.text.NoAnswerException;
 import trimwright.text.Texts;
+import trimwright.text.UserInputException;
 import trimwright.units.Units;
 
-/** Computes one section of a wing in two dimensions. */
+/** Computes one section in two dimensions: of a boat's wing by the closed form, or any outline by panels and layers. */
 @Command(name = "section")
 public final class SectionCommand implements Callable<Integer> {
     @Mixin
     private final CommonOptions common = new CommonOptions();
 
     @Mixin
-    private final BoatOption boat = new BoatOption();
-
-    @Mixin
     private final WingOption wing = new WingOption();
+
+    @Option(names = "--boat", paramLabel = "BOAT", descriptionKey = "section.boat")
+    private @Nullable String boat;
+
+    @Option(names = "--profile", paramLabel = "NAME", descriptionKey = "section.profile")
+    private @Nullable String profile;
+
+    @Option(names = "--coordinates", paramLabel = "FILE", arity = "1..2", descriptionKey = "section.coordinates")
+    private final List<Path> coordinates = new ArrayList<>();
 
     @Option(names = "--station", paramLabel = "RATIO", defaultValue = "0.5", descriptionKey = "section.station")
     private double station;
 
     @Option(names = "--alpha", paramLabel = "DEG", required = true, descriptionKey = "section.alpha")
-    private double alphaDeg;
+    private String alpha = "";
 
-    @Option(names = "--camber", paramLabel = "DEG", required = true, descriptionKey = "section.camber")
-    private double camberDeg;
+    @Option(names = "--camber", paramLabel = "DEG", descriptionKey = "section.camber")
+    private @Nullable Double camberDeg;
 
     @Option(names = "--reynolds", paramLabel = "NUMBER", defaultValue = "2e6", descriptionKey = "section.reynolds")
     private double reynolds;
+
+    @Option(names = "--ncrit", paramLabel = "N", defaultValue = "9", descriptionKey = "section.ncrit")
+    private double critical;
+
+    @Option(names = "--inviscid", descriptionKey = "section.inviscid")
+    private boolean inviscid;
+
+    @Option(names = "--csv", descriptionKey = "section.csv")
+    private boolean csv;
 
     private final Console console;
 
@@ -43,18 +72,72 @@ public final class SectionCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BoatFile file = boat.load();
+        if (csv && common.json()) {
+            throw new UserInputException(Texts.of("targets.json_or_csv"));
+        }
+        long given = Stream.of(boat != null, profile != null, !coordinates.isEmpty())
+                .filter(Boolean::booleanValue)
+                .count();
+        if (given != 1) {
+            throw new UserInputException(Texts.of("section.which"));
+        }
+        if (boat != null) {
+            closedForm(BoatFiles.find(boat));
+        } else {
+            computed();
+        }
+        return CommandRunner.DONE;
+    }
+
+    private void computed() {
+        String name = profile != null
+                ? profile
+                : coordinates.stream().map(Path::toString).collect(Collectors.joining(" "));
+        List<Contour> elements =
+                profile != null ? FlowRequest.profile(profile) : FlowRequest.coordinates(coordinates);
+        FlowRequest request = new FlowRequest(
+                name,
+                elements,
+                Steps.parse("--alpha", alpha, -30, 30).stream()
+                        .map(Units::fromDegrees)
+                        .toList(),
+                NumberCheck.within("--reynolds", reynolds, 1e4, 1e8),
+                NumberCheck.within("--ncrit", critical, 1, 15),
+                inviscid ? FlowRequest.Fluid.IDEAL : FlowRequest.Fluid.VISCOUS);
+        List<FlowRow> rows = FlowRun.of(request);
+        if (rows.stream().noneMatch(FlowRow::isSolved)) {
+            throw new NoAnswerException(
+                    Texts.of("section.no_flow", name, String.valueOf(rows.get(0).reason())));
+        }
+        if (common.json()) {
+            console.json(FlowDocument.json(request, rows));
+        } else if (csv) {
+            console.text(FlowDocument.csv(rows));
+        } else {
+            console.line(
+                    inviscid
+                            ? Texts.of("section.ideal_title", name)
+                            : Texts.of("section.viscous_title", name, reynolds, critical));
+            console.text(FlowDocument.table(rows));
+        }
+    }
+
+    private void closedForm(BoatFile file) {
+        List<Double> angles = Steps.parse("--alpha", alpha, -180, 180);
+        if (angles.size() != 1 || camberDeg == null || csv || inviscid) {
+            throw new UserInputException(Texts.of("section.closed_form"));
+        }
         WingSpec spec = wing.of(file.boat());
         ObjectNode document = SectionDocument.of(
                 file,
                 spec,
                 NumberCheck.within("--station", station, 0, 1),
-                Units.fromDegrees(NumberCheck.within("--alpha", alphaDeg, -180, 180)),
+                Units.fromDegrees(angles.get(0)),
                 Units.fromDegrees(NumberCheck.within("--camber", camberDeg, -60, 60)),
                 NumberCheck.within("--reynolds", reynolds, 1e4, 1e8));
         if (common.json()) {
             console.json(document);
-            return CommandRunner.DONE;
+            return;
         }
         console.line(
                 "%s, wing %s, %.2f m above the foot: chord %.2f m, alpha %.1f deg, flap %.1f deg, Re %.2e",
@@ -62,7 +145,7 @@ public final class SectionCommand implements Callable<Integer> {
                 spec.id(),
                 document.path("height_above_foot_m").asDouble(),
                 document.path("chord_m").asDouble(),
-                alphaDeg,
+                angles.get(0),
                 camberDeg,
                 reynolds);
         for (String key : new String[] {
@@ -72,6 +155,5 @@ public final class SectionCommand implements Callable<Integer> {
                     "%-28s %10.4f",
                     Texts.of("section." + key), document.path(key).asDouble());
         }
-        return CommandRunner.DONE;
     }
 }

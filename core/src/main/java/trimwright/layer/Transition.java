@@ -95,6 +95,12 @@ final class Transition {
         return (best + Math.min(0.5, Math.max(-0.5, off))) / PARTS;
     }
 
+    /** Share of an interval at which the layer of a finished state becomes turbulent. */
+    static double share(Station a, Station b, Dual xa, Dual xb, Residuals residuals) {
+        double found = place(a, b, xa, xb, residuals.critical(), residuals.reynolds());
+        return Double.isNaN(found) ? nearest(a, b, xa, xb, residuals.critical(), residuals.reynolds()) : found;
+    }
+
     /** What must vanish over the interval: momentum, energy, lag. */
     static Dual[] residual(Station a, Station b, Dual xa, Dual xb, double critical, double reynolds) {
         double found = place(a, b, xa, xb, critical, reynolds);

@@ -59,21 +59,42 @@ public final class ViscousPoint implements ViscousAnswer {
         return sum;
     }
 
-    /** Shape factor (-) at a point of an element. */
-    public double shape(int element, int point) {
-        return state.shape(flow.firstStation(element) + point);
+    /** Place (x) where a layer becomes turbulent; the trailing edge's where it stays laminar. */
+    public double transition(int element, LayerSide side) {
+        Path path = path(element, side);
+        for (int i = 1; i < path.size(); i++) {
+            if (state.turbulent[path.station[i]]) {
+                int at = path.station[i - 1];
+                int to = path.station[i];
+                double share = Transition.share(
+                        Unknowns.station(state, at, Regime.LAMINAR, residuals.reynolds(), 0),
+                        Unknowns.station(state, to, Regime.TURBULENT, residuals.reynolds(), Unknowns.LATER),
+                        Dual.constant(path.distance[i - 1]),
+                        Dual.constant(path.distance[i]),
+                        residuals);
+                return flow.x(at) + share * (flow.x(to) - flow.x(at));
+            }
+        }
+        return flow.x(path.last());
     }
 
-    /** Number of the point on the upper side behind which an element's layer is turbulent; 0: laminar to the end. */
-    public int upperTransition(int element) {
-        int i = state.stagnation[element];
-        while (i > flow.firstStation(element) && !state.turbulent[i]) {
+    /** Place (x) from which a turbulent layer has no friction up to the trailing edge; the trailing edge's if it has. */
+    public double separation(int element, LayerSide side) {
+        Path path = path(element, side);
+        int i = path.size() - 1;
+        while (i > 0 && state.turbulent[path.station[i]] && friction(path.station[i]) <= 0) {
             i--;
         }
-        return i - flow.firstStation(element);
+        return flow.x(path.station[Math.min(i + 1, path.size() - 1)]);
     }
 
-    double reynolds() {
-        return residuals.reynolds();
+    private double friction(int station) {
+        return Unknowns.station(state, station, Residuals.regime(state, station), residuals.reynolds(), 0)
+                .friction()
+                .value;
+    }
+
+    private Path path(int element, LayerSide side) {
+        return side == LayerSide.UPPER ? Path.upper(flow, state, element) : Path.lower(flow, state, element);
     }
 }

@@ -168,6 +168,11 @@ public final class DisplacedFlow {
         return panels.length[node];
     }
 
+    /** Place along x of a station on an element. */
+    public double x(int node) {
+        return panels.x[node];
+    }
+
     /** Ideal speed at a station: along the order of points on elements, downstream in wakes. */
     public double idealSpeed(int station) {
         return speed[station];
