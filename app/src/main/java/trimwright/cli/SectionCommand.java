@@ -93,8 +93,7 @@ public final class SectionCommand implements Callable<Integer> {
         String name = profile != null
                 ? profile
                 : coordinates.stream().map(Path::toString).collect(Collectors.joining(" "));
-        List<Contour> elements =
-                profile != null ? FlowRequest.profile(profile) : FlowRequest.coordinates(coordinates);
+        List<Contour> elements = profile != null ? FlowRequest.profile(profile) : FlowRequest.coordinates(coordinates);
         FlowRequest request = new FlowRequest(
                 name,
                 elements,

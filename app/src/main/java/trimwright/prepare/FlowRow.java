@@ -15,7 +15,12 @@ import org.jspecify.annotations.Nullable;
  * @param reason why there is no answer, null where there is one
  */
 public record FlowRow(
-        double alpha, double lift, double drag, double moment, List<Element> elements, @Nullable String reason) {
+        double alpha,
+        double lift,
+        double drag,
+        double moment,
+        List<Element> elements,
+        @Nullable String reason) {
     /**
      * One element.
      *

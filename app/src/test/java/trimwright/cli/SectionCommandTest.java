@@ -19,7 +19,8 @@ class SectionCommandTest {
 
     @Test
     void aProfileIsComputedAtEachAngle() throws JsonProcessingException {
-        JsonNode points = json("section", "--profile", "NACA0015", "--alpha", "0:8:4", "--json").path("points");
+        JsonNode points = json("section", "--profile", "NACA0015", "--alpha", "0:8:4", "--json")
+                .path("points");
         assertEquals(3, points.size());
         assertEquals(0, points.get(0).path("lift_coefficient").asDouble(), 0.002);
         double lift = points.get(2).path("lift_coefficient").asDouble();

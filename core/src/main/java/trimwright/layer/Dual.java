@@ -10,6 +10,7 @@ final class Dual {
     /** Derivatives carried: displaced flow and shape at both ends and the shift of the stagnation point. */
     static final int SIZE = 9;
 
+    /** Shared by all constants, and told by its identity. */
     private static final double[] NONE = new double[SIZE];
 
     final double value;
@@ -31,6 +32,16 @@ final class Dual {
         return new Dual(value, slope);
     }
 
+    /** The same with the derivatives of the later station's unknowns as those of the earlier station's. */
+    Dual asEarlier() {
+        if (slope == NONE) {
+            return this;
+        }
+        double[] result = new double[SIZE];
+        System.arraycopy(slope, Unknowns.LATER, result, 0, Unknowns.LATER);
+        return new Dual(value, result);
+    }
+
     /** Value known from elsewhere, with the derivatives of an expression that is zero there: an implicit solution. */
     static Dual implicit(double value, Dual zero, double zeroByValue) {
         return new Dual(value, zero.scaled(-1 / zeroByValue));
@@ -41,6 +52,9 @@ final class Dual {
     }
 
     private double[] scaled(double factor) {
+        if (slope == NONE) {
+            return NONE;
+        }
         double[] result = new double[SIZE];
         for (int i = 0; i < SIZE; i++) {
             result[i] = factor * slope[i];
@@ -49,6 +63,12 @@ final class Dual {
     }
 
     private double[] mixed(double mine, Dual other, double others) {
+        if (other.slope == NONE) {
+            return scaled(mine);
+        }
+        if (slope == NONE) {
+            return other.scaled(others);
+        }
         double[] result = new double[SIZE];
         for (int i = 0; i < SIZE; i++) {
             result[i] = mine * slope[i] + others * other.slope[i];

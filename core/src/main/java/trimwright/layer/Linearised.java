@@ -45,10 +45,17 @@ final class Linearised {
     }
 
     private void side(int element, Path path) {
-        advance(residuals.first(state, path), null, element, path.station[0]);
+        Station b = later(path.station[0]);
+        advance(residuals.first(b, Unknowns.distance(path.distance[0], path.shift)), null, element, path.station[0]);
         for (int i = 1; i < path.size(); i++) {
-            advance(residuals.interval(state, path, i), before(path.station[i - 1]), element, path.station[i]);
+            Station a = b.asEarlier();
+            b = later(path.station[i]);
+            advance(residuals.interval(path, i, a, b), before(path.station[i - 1]), element, path.station[i]);
         }
+    }
+
+    private Station later(int station) {
+        return Unknowns.station(state, station, Residuals.regime(state, station), residuals.reynolds(), Unknowns.LATER);
     }
 
     /** Changes at a station as rows: stress, momentum thickness, displaced flow, speed. */
@@ -83,7 +90,7 @@ final class Linearised {
             Station b = Unknowns.station(state, to, Regime.WAKE, residuals.reynolds(), Unknowns.LATER);
             advance(Interval.turbulent(a, b, xa, Dual.constant(x)), earlier, element, to);
             earlier = before(to);
-            a = Unknowns.station(state, to, Regime.WAKE, residuals.reynolds(), 0);
+            a = b.asEarlier();
         }
     }
 

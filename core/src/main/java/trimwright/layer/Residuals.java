@@ -8,11 +8,6 @@ package trimwright.layer;
  */
 record Residuals(double reynolds, double critical) {
     /** The first station, so near the stagnation point that the flow there is similar: momentum, energy, no waves. */
-    Dual[] first(LayerState state, Path path) {
-        Station b = Unknowns.station(state, path.station[0], Regime.LAMINAR, reynolds, Unknowns.LATER);
-        return first(b, Unknowns.distance(path.distance[0], path.shift));
-    }
-
     Dual[] first(Station b, Dual x) {
         Dual scale = x.over(b.theta());
         Dual friction = b.friction().times(0.5).times(scale);
@@ -24,13 +19,9 @@ record Residuals(double reynolds, double critical) {
     }
 
     /** Interval from station {@code i - 1} of a path to station {@code i}. */
-    Dual[] interval(LayerState state, Path path, int i) {
-        int at = path.station[i - 1];
-        int to = path.station[i];
+    Dual[] interval(Path path, int i, Station a, Station b) {
         Dual xa = Unknowns.distance(path.distance[i - 1], path.shift);
         Dual xb = Unknowns.distance(path.distance[i], path.shift);
-        Station a = Unknowns.station(state, at, regime(state, at), reynolds, 0);
-        Station b = Unknowns.station(state, to, regime(state, to), reynolds, Unknowns.LATER);
         return between(a, b, xa, xb);
     }
 

@@ -100,6 +100,22 @@ record Station(
                 : shape.minus(reTheta.under(TurbulentLaw.G_WALL)).atLeast(0.01);
     }
 
+    /** The same station as the earlier one of the next interval. */
+    Station asEarlier() {
+        return new Station(
+                regime,
+                stress.asEarlier(),
+                theta.asEarlier(),
+                displacement.asEarlier(),
+                speed.asEarlier(),
+                h.asEarlier(),
+                reTheta.asEarlier(),
+                energyShape.asEarlier(),
+                slip.asEarlier(),
+                friction.asEarlier(),
+                dissipation.asEarlier());
+    }
+
     /** The same place with the layer just become turbulent. */
     Station becomeTurbulent(double reynolds) {
         Station turbulent = of(Regime.TURBULENT, reynolds, Dual.constant(0.03), theta, displacement, speed);

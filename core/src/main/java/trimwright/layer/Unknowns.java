@@ -33,6 +33,17 @@ final class Unknowns {
                 u);
     }
 
+    /** A station of the state whose values are all given. */
+    static Station given(LayerState state, int at, Regime regime, double reynolds) {
+        return Station.of(
+                regime,
+                reynolds,
+                Dual.constant(state.stress[at]),
+                Dual.constant(state.theta[at]),
+                Dual.constant(state.displacement(at)),
+                Dual.constant(state.speed[at]));
+    }
+
     /** A distance along a path that moves with the stagnation point. */
     static Dual distance(double value, int shift) {
         return Dual.constant(value).plus(Dual.unknown(0, SHIFT).times(shift));

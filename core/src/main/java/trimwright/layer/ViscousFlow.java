@@ -19,12 +19,19 @@ public final class ViscousFlow {
     /** Exponent of the largest wave at transition in a quiet stream: the usual value (common practice). */
     public static final double QUIET = 9;
 
+    /** Stations along a wake: more where it must follow another element's surface. Chosen. */
     private static final int WAKE_STEPS = 24;
+
+    private static final int WAKE_STEPS_BESIDE_OTHERS = 40;
+
+    /** Length of each wake, chosen: drag no longer changes. */
     private static final double WAKE_REACH = 1.0;
+
     private static final int MOST_STEPS = 60;
 
     private final SourceResponse response;
     private final double critical;
+    private final int wakeSteps;
 
     /**
      * About these elements.
@@ -35,6 +42,7 @@ public final class ViscousFlow {
     public ViscousFlow(List<Contour> contours, double critical) {
         response = new SourceResponse(contours);
         this.critical = critical;
+        wakeSteps = contours.size() == 1 ? WAKE_STEPS : WAKE_STEPS_BESIDE_OTHERS;
     }
 
     public IdealFlow ideal() {
@@ -49,7 +57,7 @@ public final class ViscousFlow {
      * @param near an answer for a like state to start from, or null
      */
     public ViscousAnswer at(double alpha, double reynolds, @Nullable ViscousPoint near) {
-        DisplacedFlow flow = response.at(alpha, WAKE_STEPS, WAKE_REACH);
+        DisplacedFlow flow = response.at(alpha, wakeSteps, WAKE_REACH);
         Residuals residuals = new Residuals(reynolds, critical);
         Coupling coupling = new Coupling(flow, residuals);
         if (near != null) {

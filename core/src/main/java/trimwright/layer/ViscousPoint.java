@@ -67,8 +67,8 @@ public final class ViscousPoint implements ViscousAnswer {
                 int at = path.station[i - 1];
                 int to = path.station[i];
                 double share = Transition.share(
-                        Unknowns.station(state, at, Regime.LAMINAR, residuals.reynolds(), 0),
-                        Unknowns.station(state, to, Regime.TURBULENT, residuals.reynolds(), Unknowns.LATER),
+                        Unknowns.given(state, at, Regime.LAMINAR, residuals.reynolds()),
+                        Unknowns.given(state, to, Regime.TURBULENT, residuals.reynolds()),
                         Dual.constant(path.distance[i - 1]),
                         Dual.constant(path.distance[i]),
                         residuals);
@@ -89,7 +89,7 @@ public final class ViscousPoint implements ViscousAnswer {
     }
 
     private double friction(int station) {
-        return Unknowns.station(state, station, Residuals.regime(state, station), residuals.reynolds(), 0)
+        return Unknowns.given(state, station, Residuals.regime(state, station), residuals.reynolds())
                 .friction()
                 .value;
     }

@@ -26,10 +26,12 @@ final class WaveFollower {
             int to = path.station[i];
             Dual xa = Dual.constant(path.distance[i - 1]);
             Dual xb = Dual.constant(path.distance[i]);
-            Station a = Unknowns.station(state, at, Regime.LAMINAR, residuals.reynolds(), 0);
+            Station a = Unknowns.given(state, at, Regime.LAMINAR, residuals.reynolds());
             Station b = laminar(state, to);
-            double place = Transition.place(a, b, xa, xb, residuals.critical(), residuals.reynolds());
-            if (!Double.isNaN(place)) {
+            boolean reached = state.turbulent[to]
+                    ? !Double.isNaN(Transition.place(a, b, xa, xb, residuals.critical(), residuals.reynolds()))
+                    : exponent(a, b, xa, xb) >= residuals.critical();
+            if (reached) {
                 makeTurbulent(state, path, i);
                 return;
             }
@@ -57,14 +59,14 @@ final class WaveFollower {
     }
 
     private Station laminar(LayerState state, int station) {
-        return Unknowns.station(state, station, Regime.LAMINAR, residuals.reynolds(), Unknowns.LATER);
+        return Unknowns.given(state, station, Regime.LAMINAR, residuals.reynolds());
     }
 
     private void makeTurbulent(LayerState state, Path path, int from) {
         for (int i = from; i < path.size() && !state.turbulent[path.station[i]]; i++) {
             int station = path.station[i];
             state.turbulent[station] = true;
-            state.stress[station] = Unknowns.station(state, station, Regime.LAMINAR, residuals.reynolds(), 0)
+            state.stress[station] = Unknowns.given(state, station, Regime.LAMINAR, residuals.reynolds())
                     .becomeTurbulent(residuals.reynolds())
                     .stress()
                     .value;

@@ -27,6 +27,11 @@ final class Panels {
     /** Thick trailing edge of each element, null where it is sharp. */
     final @Nullable BluntEdge[] edge;
 
+    /**
+     * Of these elements.
+     *
+     * @throws NoFlowException if a point of one lies inside another
+     */
     Panels(List<Contour> contours) {
         elements = contours.size();
         first = new int[elements + 1];
@@ -51,10 +56,29 @@ final class Panels {
                 ty[i] = (y[i + 1] - y[i]) / length[i];
             }
         }
+        for (int i = 0; i < nodes; i++) {
+            for (int k = 0; k < elements; k++) {
+                if ((i < begin(k) || i > end(k)) && isInside(k, x[i], y[i])) {
+                    throw new NoFlowException("elements touch or cross");
+                }
+            }
+        }
         edge = new BluntEdge[elements];
         for (int k = 0; k < elements; k++) {
             edge[k] = BluntEdge.find(this, k);
         }
+    }
+
+    /** Whether a ray downstream from the point crosses an element's outline an odd number of times. */
+    private boolean isInside(int element, double px, double py) {
+        boolean inside = false;
+        for (int i = begin(element); i <= end(element); i++) {
+            int next = i == end(element) ? begin(element) : i + 1;
+            if (y[i] > py != y[next] > py) {
+                inside ^= px < x[i] + (py - y[i]) * (x[next] - x[i]) / (y[next] - y[i]);
+            }
+        }
+        return inside;
     }
 
     /** First node of an element. */

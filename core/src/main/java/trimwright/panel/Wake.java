@@ -2,6 +2,12 @@ package trimwright.panel;
 
 /** The line along which an element's wake leaves: points from the trailing edge downstream along a streamline. */
 final class Wake {
+    /** Longest piece of the path followed at once, over the length unit; chosen: below a flap's nose radius. */
+    private static final double LONGEST_PIECE = 0.004;
+
+    /** Nearest that a wake comes to another element, over the length unit; chosen: half of a usual slot. */
+    private static final double CLEARANCE = 0.006;
+
     /** Points; number 0 is the trailing edge itself. */
     final double[] x;
 
@@ -34,20 +40,68 @@ final class Wake {
         double step = 0.5 * (panels.length[first] + panels.length[last - 1]);
         double growth = growth(steps, reach / step);
         for (int i = 0; i < steps; i++) {
-            if (i > 0) {
-                double[] here = flow.velocityAt(x[i], y[i]);
-                double[] ahead = flow.velocityAt(
-                        x[i] + 0.5 * step * here[0] / Math.hypot(here[0], here[1]),
-                        y[i] + 0.5 * step * here[1] / Math.hypot(here[0], here[1]));
-                double speed = Math.hypot(ahead[0], ahead[1]);
-                dirX = ahead[0] / speed;
-                dirY = ahead[1] / speed;
+            if (i == 0) {
+                x[1] = x[0] + step * dirX;
+                y[1] = y[0] + step * dirY;
+            } else {
+                double[] end = follow(panels, element, flow, x[i], y[i], step);
+                x[i + 1] = end[0];
+                y[i + 1] = end[1];
             }
-            x[i + 1] = x[i] + step * dirX;
-            y[i + 1] = y[i] + step * dirY;
             step *= growth;
         }
         return new Wake(x, y);
+    }
+
+    /**
+     * Place reached along the streamline after a length, in pieces short enough for the curve round a flap's nose. Nearer to
+     * another element than a wake is thick, the path runs along its surface.
+     */
+    private static double[] follow(
+            Panels panels, int element, SurfaceFlow flow, double fromX, double fromY, double length) {
+        int pieces = (int) Math.ceil(length / LONGEST_PIECE);
+        double piece = length / pieces;
+        double[] at = {fromX, fromY};
+        for (int i = 0; i < pieces; i++) {
+            double[] here = direction(panels, element, flow, at[0], at[1]);
+            double[] ahead =
+                    direction(panels, element, flow, at[0] + 0.5 * piece * here[0], at[1] + 0.5 * piece * here[1]);
+            at[0] += piece * ahead[0];
+            at[1] += piece * ahead[1];
+        }
+        return at;
+    }
+
+    /** Unit vector along which the wake goes on. */
+    private static double[] direction(Panels panels, int element, SurfaceFlow flow, double px, double py) {
+        double[] velocity = flow.velocityAt(px, py);
+        double nearest = CLEARANCE;
+        int panel = -1;
+        for (int k = 0; k < panels.elements; k++) {
+            for (int j = panels.begin(k); k != element && j < panels.end(k); j++) {
+                double along = (px - panels.x[j]) * panels.tx[j] + (py - panels.y[j]) * panels.ty[j];
+                double inside = Math.min(panels.length[j], Math.max(0, along));
+                double away =
+                        Math.hypot(px - panels.x[j] - inside * panels.tx[j], py - panels.y[j] - inside * panels.ty[j]);
+                if (away < nearest) {
+                    nearest = away;
+                    panel = j;
+                }
+            }
+        }
+        if (panel >= 0) {
+            double tx = panels.tx[panel];
+            double ty = panels.ty[panel];
+            double along = velocity[0] * tx + velocity[1] * ty > 0 ? 1 : -1;
+            double outward = Math.max(velocity[0] * ty - velocity[1] * tx, 1 - nearest / CLEARANCE);
+            double sideways = Math.max(Math.abs(velocity[0] * tx + velocity[1] * ty), 0.5);
+            velocity[0] = along * sideways * tx + outward * ty;
+            velocity[1] = along * sideways * ty - outward * tx;
+        }
+        double speed = Math.hypot(velocity[0], velocity[1]);
+        velocity[0] /= speed;
+        velocity[1] /= speed;
+        return velocity;
     }
 
     /** Ratio of steps that sum to so many first steps. */
