@@ -41,6 +41,9 @@ final class BoatKeys {
                     flag("wing[].flap_panels_stiff", "true: each panel of the flap has one angle; else they twist")
                             .orAbsent(),
                     number("wing[].flap_joint[].height_m", 0, 60, "joint of two panels of the flap above the foot"),
+                    number("wing[].foot_plate.width_m", 0.1, 25, "deck, trampoline or fairing under the foot, athwart"),
+                    number("wing[].foot_plate.gap_m", 0.02, 6, "foot of the wing above it"),
+                    number("wing[].foot_plate.solid_ratio", 0, 1, "share of the air that it holds back; 1: closed deck"),
                     number("wing[].slot_gap_ratio", 0, 0.05, "width of the slot over the total chord"),
                     number("wing[].mass_kg", 10, 5000, "mass of the wing"),
                     number("wing[].mass_height_m", 0.5, 30, "its centre above the foot"),
@@ -120,7 +123,7 @@ final class BoatKeys {
                     flag("sensor.wind.turns_with_wing", "whether it stands on the wing and so measures from its chord"),
                     number("antenna.aft_of_bow_m", 0, 40, "position antenna behind the foremost point of the bows"),
                     number("antenna.starboard_m", -15, 15, "position antenna to starboard of the centreline")),
-            Set.of("wing[].flap_joint[]"));
+            Set.of("wing[].flap_joint[]", "wing[].foot_plate"));
 
     private BoatKeys() {}
 }

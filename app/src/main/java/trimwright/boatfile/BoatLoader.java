@@ -1,10 +1,12 @@
 package trimwright.boatfile;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import trimwright.boat.Antenna;
 import trimwright.boat.Boat;
 import trimwright.boat.Crew;
 import trimwright.boat.FlapPanels;
+import trimwright.boat.FootPlate;
 import trimwright.boat.Hulls;
 import trimwright.boat.Limits;
 import trimwright.boat.MainFoil;
@@ -85,6 +87,7 @@ final class BoatLoader {
                 wing.number("flap_chord_ratio"),
                 wing.number("turning_axis_ratio"),
                 flapPanels(wing),
+                footPlate(wing),
                 wing.number("slot_gap_ratio"),
                 wing.number("mass_kg"),
                 wing.number("mass_height_m"),
@@ -98,6 +101,14 @@ final class BoatLoader {
                 .toList();
         return new FlapPanels(
                 joints, wing.isSet("flap_panels_stiff") ? FlapPanels.Make.STIFF : FlapPanels.Make.TWISTING);
+    }
+
+    private static @Nullable FootPlate footPlate(Values wing) {
+        Double width = wing.findNumber("foot_plate.width_m");
+        return width == null
+                ? null
+                : new FootPlate(
+                        width, wing.number("foot_plate.gap_m"), wing.number("foot_plate.solid_ratio"));
     }
 
     private static MainFoil mainFoil(Values file) {

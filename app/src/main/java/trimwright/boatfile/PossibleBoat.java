@@ -137,6 +137,7 @@ final class PossibleBoat {
         }
         double span = stations.get(stations.size() - 1).number("height_m");
         joints(wing.list("flap_joint"), span);
+        below(wing, "foot_plate.gap_m", "foot_height_m");
         atMost(wing, "mass_height_m", "the height of the wing's head", span);
         atMost(wing, "turning_axis_ratio", "1 less flap_chord_ratio", 1 - wing.number("flap_chord_ratio"));
         below(wing, "trim.head_flap_min_deg", "trim.camber_max_deg");

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trimwright.boat.Boat;
 import trimwright.boat.FlapPanels;
+import trimwright.boat.FootPlate;
 import trimwright.boat.Whimbrel14;
 import trimwright.keyfile.Fault;
 import trimwright.text.UserInputException;
@@ -58,6 +59,20 @@ class BoatFilesTest {
         List<Fault> faults = faultsOf(panels.replace("17.5", "27.5"));
         assertEquals(1, faults.size());
         assertEquals("wing[0].flap_joint[1].height_m", faults.get(0).key());
+    }
+
+    @Test
+    void whatLiesUnderTheFootIsToldWholeOrNotAtAll() {
+        assertEquals(null, BoatFiles.find("whimbrel14").boat().getWing("tall").footPlate());
+        String plate = GOOD.replaceFirst(
+                "slot_gap_ratio", "foot_plate = { width_m = 6, gap_m = 0.4, solid_ratio = 0.5 }\nslot_gap_ratio");
+        assertEquals(
+                new FootPlate(6, 0.4, 0.5),
+                BoatFiles.parse("a.toml", bytes(plate)).boat().getWing("tall").footPlate());
+        assertEquals(
+                "wing[0].foot_plate.gap_m",
+                faultsOf(plate.replace("0.4, solid", "1.6, solid")).get(0).key());
+        assertEquals(1, faultsOf(plate.replace("gap_m = 0.4, ", "")).size());
     }
 
     @Test

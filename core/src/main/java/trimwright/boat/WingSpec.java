@@ -1,6 +1,7 @@
 package trimwright.boat;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A rigid two-element wing.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param flapChordRatio chord of the flap over the total chord (-)
  * @param turningAxisRatio turning axis aft of the leading edge, over the total chord (-)
  * @param flapPanels panels of the flap, joints below the head
+ * @param footPlate what lies under the foot; null: the open sea
  * @param slotGapRatio width of the slot over the total chord (-)
  * @param mass mass of the wing (kg)
  * @param massHeight its centre above the foot (m)
@@ -26,6 +28,7 @@ public record WingSpec(
         double flapChordRatio,
         double turningAxisRatio,
         FlapPanels flapPanels,
+        @Nullable FootPlate footPlate,
         double slotGapRatio,
         double mass,
         double massHeight,

@@ -46,7 +46,27 @@ final class InducedVelocity {
                         pz + low - lowDepth * cos);
             }
         }
+        PlateFlow plate = flow.influence.plate();
+        if (plate != null) {
+            sum.plate(placed, plate, solved.circulations(), px, py, pz);
+        }
         return new AirVelocity(sum.x, sum.y, sum.z);
+    }
+
+    private void plate(PlacedWing placed, PlateFlow plate, double[] circulation, double px, double py, double pz) {
+        double[] shed = plate.shed(circulation);
+        double sin = Math.sin(placed.heel());
+        double cos = Math.cos(placed.heel());
+        for (int k = 0; k < shed.length; k++) {
+            double gamma = shed[k] / (4 * Math.PI);
+            double ny = plate.nodeY(k);
+            double nz = plate.nodeZ(k);
+            leg(gamma, px, py - ny, pz - nz);
+            if (placed.hasSea()) {
+                double depth = 2 * (placed.footHeight() - ny * sin - nz * cos);
+                leg(-gamma, px, py - ny - depth * sin, pz - nz - depth * cos);
+            }
+        }
     }
 
     // Vectors from the first and the second node to the point; both share the component forward.

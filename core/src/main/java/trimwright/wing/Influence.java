@@ -1,5 +1,7 @@
 package trimwright.wing;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Velocity that each strip's horseshoe vortex of unit circulation, with its image in the sea, makes at each strip, for one
  * trailing direction: components forward and to starboard, {@code [strip that makes it][strip that feels it]}.
@@ -14,12 +16,15 @@ final class Influence {
     final double uz;
     final double[][] x;
     final double[][] y;
+    private final @Nullable PlateFlow plate;
 
-    private Influence(PlacedWing placed, double ux, double uy, double uz) {
+    private Influence(PlacedWing placed, double[] trail) {
         this.placed = placed;
-        this.ux = ux;
-        this.uy = uy;
-        this.uz = uz;
+        ux = trail[0];
+        uy = trail[1];
+        uz = trail[2];
+        PlacedPlate below = placed.plate();
+        plate = below == null ? null : PlateFlow.of(below, trail.clone());
         int n = placed.wing().strips();
         x = new double[n][n];
         y = new double[n][n];
@@ -27,9 +32,15 @@ final class Influence {
 
     /** For a placed wing and a trailing direction of unit length, parallel to the sea. */
     static Influence of(PlacedWing placed, double[] trail) {
-        Influence influence = new Influence(placed, trail[0], trail[1], trail[2]);
+        Influence influence = new Influence(placed, trail);
         influence.fill();
         return influence;
+    }
+
+    /** What the plate under the foot does, or null. */
+    @Nullable
+    PlateFlow plate() {
+        return plate;
     }
 
     boolean serves(PlacedWing other, double[] trail) {
@@ -71,6 +82,9 @@ final class Influence {
             t = lowY;
             lowY = highY;
             highY = t;
+        }
+        if (plate != null) {
+            plate.addTo(x, y);
         }
     }
 

@@ -75,8 +75,13 @@ final class InfluenceChange {
                 }
             }
         }
+        PlateFlow plate = influence.plate();
         for (InfluenceChange change : changes) {
             change.addLegs(above, below);
+            if (plate != null) {
+                double[] trail = {change.dux, change.duy, change.duz};
+                plate.addChange(gamma, trail, change.heel, change.foot, change.x, change.y);
+            }
         }
         for (int j = 0; placed.hasSea() && j < n; j++) {
             placed.boundClearance(j, clear);

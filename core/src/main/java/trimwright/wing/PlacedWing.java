@@ -1,6 +1,7 @@
 package trimwright.wing;
 
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.FootPlate;
 
 /**
  * A wing at a heel and a height over the water, ready to solve. Immutable; keep it while heel and height stay, since its
@@ -16,6 +17,7 @@ public final class PlacedWing {
     private final double[][] imageDistance;
     private final double[][] imageNearness;
     private final double[][] imageBound;
+    private final @Nullable PlacedPlate plate;
 
     private PlacedWing(Wing wing, double heel, double footHeight) {
         this.wing = wing;
@@ -34,6 +36,8 @@ public final class PlacedWing {
         for (int j = 0; j < images; j++) {
             placeBound(j);
         }
+        FootPlate below = wing.footPlate();
+        plate = below == null ? null : PlacedPlate.of(this, below);
     }
 
     private void placeNode(int k) {
@@ -102,6 +106,12 @@ public final class PlacedWing {
 
     boolean hasSea() {
         return footHeight < Double.POSITIVE_INFINITY;
+    }
+
+    /** The plate under the foot, or null. */
+    @Nullable
+    PlacedPlate plate() {
+        return plate;
     }
 
     double imageY(int k) {

@@ -1,5 +1,7 @@
 package trimwright.wing;
 
+import org.jspecify.annotations.Nullable;
+import trimwright.boat.FootPlate;
 import trimwright.boat.WingSpec;
 import trimwright.boat.WingStation;
 import trimwright.section.SectionFamily;
@@ -24,6 +26,7 @@ public final class Wing {
     private final SectionModel[] section;
     private final double[][] leg;
     private final FlapLayout flap;
+    private final @Nullable FootPlate footPlate;
 
     private Wing(WingSpec spec, SectionFamily family, int strips) {
         if (strips < 4 || strips > 400) {
@@ -32,6 +35,7 @@ public final class Wing {
         span = spec.span();
         area = area(spec);
         flapChordRatio = spec.flapChordRatio();
+        footPlate = spec.footPlate();
         node = new double[strips + 1];
         height = new double[strips];
         chord = new double[strips];
@@ -147,6 +151,11 @@ public final class Wing {
     /** Panel of the flap that a strip belongs to. */
     public int flapPanel(int strip) {
         return flap.panel(strip);
+    }
+
+    @Nullable
+    FootPlate footPlate() {
+        return footPlate;
     }
 
     /** Sum of the values of a panel's strips. */

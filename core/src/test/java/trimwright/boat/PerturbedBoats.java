@@ -33,6 +33,7 @@ public final class PerturbedBoats {
                 wing.flapChordRatio(),
                 wing.turningAxisRatio(),
                 wing.flapPanels(),
+                wing.footPlate(),
                 wing.slotGapRatio(),
                 wing.mass(),
                 1.1 * wing.massHeight(),

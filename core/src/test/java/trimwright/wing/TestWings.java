@@ -1,7 +1,9 @@
 package trimwright.wing;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import trimwright.boat.FlapPanels;
+import trimwright.boat.FootPlate;
 import trimwright.boat.SheetTackle;
 import trimwright.boat.TrimRange;
 import trimwright.boat.WingSpec;
@@ -46,14 +48,18 @@ final class TestWings {
     }
 
     private static WingSpec spec(List<WingStation> stations) {
-        return spec(stations, FlapPanels.SINGLE);
+        return spec(stations, FlapPanels.SINGLE, null);
     }
 
     static WingSpec withPanels(WingSpec wing, FlapPanels panels) {
-        return spec(wing.stations(), panels);
+        return spec(wing.stations(), panels, null);
     }
 
-    private static WingSpec spec(List<WingStation> stations, FlapPanels panels) {
+    static WingSpec withPlate(WingSpec wing, FootPlate plate) {
+        return spec(wing.stations(), FlapPanels.SINGLE, plate);
+    }
+
+    private static WingSpec spec(List<WingStation> stations, FlapPanels panels, @Nullable FootPlate plate) {
         return new WingSpec(
                 "test",
                 stations,
@@ -62,6 +68,7 @@ final class TestWings {
                 0.4,
                 0.22,
                 panels,
+                plate,
                 0.012,
                 400,
                 10,

@@ -3,7 +3,6 @@ package trimwright.wing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
-import trimwright.boat.WingSpec;
 import trimwright.evidence.ValidatedAgainst;
 
 class WingGapValidationTest {
@@ -21,64 +20,12 @@ class WingGapValidationTest {
         }
     }
 
-    /**
-     * Efficiency of the best loading that the wing's strips can carry by the model's own downwash: drag is minimised for
-     * given side force.
-     */
+    /** Efficiency of the best loading, on the height of the head above the plane. */
     private static double leastDragEfficiency(double gap) {
         double head = 10;
-        double foot = gap * head;
-        double span = head - foot;
-        int n = 60;
-        WingSpec spec = TestWings.tapered(span, 0.01, 0.01);
-        Wing wing = Wing.of(spec, TestWings.THIN, n);
-        Influence influence = Influence.of(wing.placedAt(0, foot), new double[] {-1, 0, 0});
-        double[][] downwash = new double[n][n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                downwash[i][j] = influence.y[j][i];
-            }
-        }
-        // Minimise sum G_i w_ij G_j d_i with sum G_i d_i = 1: symmetric part times G = multiplier x d.
-        double[][] a = new double[n][n + 1];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                a[i][j] = wing.stripWidth(i) * downwash[i][j] + wing.stripWidth(j) * downwash[j][i];
-            }
-            a[i][n] = wing.stripWidth(i);
-        }
-        double[] g = gauss(a);
-        double force = 0;
-        double drag = 0;
-        for (int i = 0; i < n; i++) {
-            force += g[i] * wing.stripWidth(i);
-            for (int j = 0; j < n; j++) {
-                drag += g[i] * wing.stripWidth(i) * downwash[i][j] * g[j];
-            }
-        }
+        Wing wing = Wing.of(TestWings.tapered(head - gap * head, 0.01, 0.01), TestWings.THIN, 60);
         // Di = Y^2/(2 pi q b^2 e) with density and speed 1, q 1/2.
-        return force * force / (Math.PI * head * head * Math.abs(drag));
-    }
-
-    private static double[] gauss(double[][] a) {
-        int n = a.length;
-        for (int k = 0; k < n; k++) {
-            for (int i = k + 1; i < n; i++) {
-                double f = a[i][k] / a[k][k];
-                for (int j = k; j <= n; j++) {
-                    a[i][j] -= f * a[k][j];
-                }
-            }
-        }
-        double[] x = new double[n];
-        for (int i = n - 1; i >= 0; i--) {
-            double sum = a[i][n];
-            for (int j = i + 1; j < n; j++) {
-                sum -= a[i][j] * x[j];
-            }
-            x[i] = sum / a[i][i];
-        }
-        return x;
+        return LeastDrag.forceSquaredOverDrag(wing.placedAt(0, gap * head)) / (Math.PI * head * head);
     }
 
     private static double closedForm(double g) {

@@ -8,10 +8,13 @@ import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import trimwright.air.AirState;
+import trimwright.boat.FootPlate;
 
 /** Derivatives against central differences of whole solves at random states. */
 class WingSensitivityPropertyTest {
     private static final Wing WING = Wing.of(TestWings.real(), 30);
+    private static final Wing OVER_PLATE =
+            Wing.of(TestWings.withPlate(TestWings.real(), new FootPlate(8, 0.3, 0.7)), 30);
     private static final double STEP = 1e-5;
 
     /**
@@ -25,13 +28,14 @@ class WingSensitivityPropertyTest {
         Random random = new Random(15);
         int checked = 0;
         for (int i = 0; i < 200; i++) {
+            Wing wing = i % 2 == 0 ? WING : OVER_PLATE;
             RandomState s = RandomState.attached(random, 30);
-            if (!(solve(s, null) instanceof WingSolved solved)) {
+            if (!(solve(wing, s, null) instanceof WingSolved solved)) {
                 continue;
             }
             WingSensitivity sensitivity = solved.sensitivity();
             for (WingControl control : WingControl.values()) {
-                check(s, solved, sensitivity, control);
+                check(wing, s, solved, sensitivity, control);
                 checked++;
             }
         }
@@ -45,9 +49,9 @@ class WingSensitivityPropertyTest {
             RandomState s = RandomState.attached(random, 30);
             RandomState other = new RandomState(s.air().mirror(), s.setting().mirror(), -s.heel(), s.footHeight());
             WingSensitivity a =
-                    assertInstanceOf(WingSolved.class, solve(s, null)).sensitivity();
+                    assertInstanceOf(WingSolved.class, solve(OVER_PLATE, s, null)).sensitivity();
             WingSensitivity b =
-                    assertInstanceOf(WingSolved.class, solve(other, null)).sensitivity();
+                    assertInstanceOf(WingSolved.class, solve(OVER_PLATE, other, null)).sensitivity();
             for (WingControl control : WingControl.values()) {
                 double sign = switch (control) {
                     case SHEET, CAMBER, TWIST, AIR_ANGLE, HEEL -> -1;
@@ -70,9 +74,10 @@ class WingSensitivityPropertyTest {
         assertEquals(WingForce.NONE, still.sensitivity().forceBy(WingControl.SHEET));
     }
 
-    private static void check(RandomState s, WingSolved solved, WingSensitivity sensitivity, WingControl control) {
-        WingSolved low = assertInstanceOf(WingSolved.class, solve(s.moved(control, -STEP), solved));
-        WingSolved high = assertInstanceOf(WingSolved.class, solve(s.moved(control, STEP), solved));
+    private static void check(
+            Wing wing, RandomState s, WingSolved solved, WingSensitivity sensitivity, WingControl control) {
+        WingSolved low = assertInstanceOf(WingSolved.class, solve(wing, s.moved(control, -STEP), solved));
+        WingSolved high = assertInstanceOf(WingSolved.class, solve(wing, s.moved(control, STEP), solved));
         WingForce a = low.force();
         WingForce b = high.force();
         WingForce d = sensitivity.forceBy(control);
@@ -103,8 +108,8 @@ class WingSensitivityPropertyTest {
         assertEquals((high - low) / (2 * STEP), derivative, TOLERANCE * scale, what);
     }
 
-    private static WingAnswer solve(RandomState s, @Nullable WingSolved start) {
-        return WING.placedAt(s.heel(), s.footHeight()).solve(s.air(), s.setting(), start);
+    private static WingAnswer solve(Wing wing, RandomState s, @Nullable WingSolved start) {
+        return wing.placedAt(s.heel(), s.footHeight()).solve(s.air(), s.setting(), start);
     }
 
     private static double size(WingForce f) {
