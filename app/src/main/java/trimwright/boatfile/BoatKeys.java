@@ -43,7 +43,11 @@ final class BoatKeys {
                     number("wing[].flap_joint[].height_m", 0, 60, "joint of two panels of the flap above the foot"),
                     number("wing[].foot_plate.width_m", 0.1, 25, "deck, trampoline or fairing under the foot, athwart"),
                     number("wing[].foot_plate.gap_m", 0.02, 6, "foot of the wing above it"),
-                    number("wing[].foot_plate.solid_ratio", 0, 1, "share of the air that it holds back; 1: closed deck"),
+                    number(
+                            "wing[].foot_plate.solid_ratio",
+                            0,
+                            1,
+                            "share of the air that it holds back; 1: closed deck"),
                     number("wing[].slot_gap_ratio", 0, 0.05, "width of the slot over the total chord"),
                     number("wing[].mass_kg", 10, 5000, "mass of the wing"),
                     number("wing[].mass_height_m", 0.5, 30, "its centre above the foot"),

@@ -107,8 +107,7 @@ final class BoatLoader {
         Double width = wing.findNumber("foot_plate.width_m");
         return width == null
                 ? null
-                : new FootPlate(
-                        width, wing.number("foot_plate.gap_m"), wing.number("foot_plate.solid_ratio"));
+                : new FootPlate(width, wing.number("foot_plate.gap_m"), wing.number("foot_plate.solid_ratio"));
     }
 
     private static MainFoil mainFoil(Values file) {

@@ -10,8 +10,9 @@ package trimwright.boat;
 public record FootPlate(double width, double gap, double solidity) {
     public FootPlate {
         if (!(width > 0) || !(gap > 0) || !(solidity >= 0 && solidity <= 1)) {
-            throw new IllegalArgumentException("a plate under the foot has width and gap above 0 and solidity 0 to 1, not "
-                    + width + " m, " + gap + " m, " + solidity);
+            throw new IllegalArgumentException(
+                    "a plate under the foot has width and gap above 0 and solidity 0 to 1, not " + width + " m, " + gap
+                            + " m, " + solidity);
         }
     }
 }

@@ -14,7 +14,7 @@ final class PlacedPlate {
     /** Least scale of strips under the foot, over half the width (-), chosen. */
     private static final double FINEST = 1e-3;
 
-    /** Square of a heel (-) that rounds the change of the lower edge from side to side. */
+    /** Square of a heel (-) that rounds the change of the lower edge from side to side: chosen. */
     private static final double LEVEL = 1e-4;
 
     /** Clearance of the lower edge over the sea (m) below which the plate fades out, gone as it dips: chosen. */

@@ -48,10 +48,10 @@ class WingSensitivityPropertyTest {
         for (int i = 0; i < 50; i++) {
             RandomState s = RandomState.attached(random, 30);
             RandomState other = new RandomState(s.air().mirror(), s.setting().mirror(), -s.heel(), s.footHeight());
-            WingSensitivity a =
-                    assertInstanceOf(WingSolved.class, solve(OVER_PLATE, s, null)).sensitivity();
-            WingSensitivity b =
-                    assertInstanceOf(WingSolved.class, solve(OVER_PLATE, other, null)).sensitivity();
+            WingSensitivity a = assertInstanceOf(WingSolved.class, solve(OVER_PLATE, s, null))
+                    .sensitivity();
+            WingSensitivity b = assertInstanceOf(WingSolved.class, solve(OVER_PLATE, other, null))
+                    .sensitivity();
             for (WingControl control : WingControl.values()) {
                 double sign = switch (control) {
                     case SHEET, CAMBER, TWIST, AIR_ANGLE, HEEL -> -1;
