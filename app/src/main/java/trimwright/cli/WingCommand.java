@@ -2,6 +2,8 @@ package trimwright.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -9,9 +11,9 @@ import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.WingDocument;
+import trimwright.prepare.WingInput;
 import trimwright.prepare.WingState;
 import trimwright.text.Texts;
-import trimwright.units.Units;
 
 /** Computes force, loads and stall of a wing as it is set. */
 @Command(name = "wing")
@@ -25,29 +27,72 @@ public final class WingCommand implements Callable<Integer> {
     @Mixin
     private final WingOption wing = new WingOption();
 
-    @Option(names = "--aws", paramLabel = "KN", required = true, descriptionKey = "wing.aws")
-    private double awsKn;
+    private final Map<WingInput, Double> given = new EnumMap<>(WingInput.class);
 
-    @Option(names = "--awa", paramLabel = "DEG", required = true, descriptionKey = "wing.awa")
-    private double awaDeg;
+    @Option(names = "--aws", paramLabel = "KN", descriptionKey = "wing.aws")
+    void setAwsKn(double value) {
+        given.put(WingInput.APPARENT_WIND_SPEED, value);
+    }
 
-    @Option(names = "--camber", paramLabel = "DEG", required = true, descriptionKey = "wing.camber")
-    private double camberDeg;
+    @Option(names = "--awa", paramLabel = "DEG", descriptionKey = "wing.awa")
+    void setAwaDeg(double value) {
+        given.put(WingInput.APPARENT_WIND_ANGLE, value);
+    }
 
-    @Option(names = "--twist", paramLabel = "DEG", defaultValue = "0", descriptionKey = "wing.twist")
-    private double twistDeg;
+    @Option(names = "--tws", paramLabel = "KN", descriptionKey = "wing.tws")
+    void setTwsKn(double value) {
+        given.put(WingInput.TRUE_WIND_SPEED, value);
+    }
 
-    @Option(names = "--twist-mid", paramLabel = "RATIO", defaultValue = "0.5", descriptionKey = "wing.twist_mid")
-    private double twistMidRatio;
+    @Option(names = "--twa", paramLabel = "DEG", descriptionKey = "wing.twa")
+    void setTwaDeg(double value) {
+        given.put(WingInput.TRUE_WIND_ANGLE, value);
+    }
 
-    @Option(names = "--sheet", paramLabel = "DEG", required = true, descriptionKey = "wing.sheet")
-    private double sheetDeg;
+    @Option(names = "--boat-speed", paramLabel = "KN", descriptionKey = "wing.boat_speed")
+    void setBoatSpeedKn(double value) {
+        given.put(WingInput.BOAT_SPEED, value);
+    }
 
-    @Option(names = "--heel", paramLabel = "DEG", defaultValue = "0", descriptionKey = "wing.heel")
-    private double heelDeg;
+    @Option(names = "--leeway", paramLabel = "DEG", descriptionKey = "wing.leeway")
+    void setLeewayDeg(double value) {
+        given.put(WingInput.LEEWAY, value);
+    }
 
-    @Option(names = "--ride-height", paramLabel = "M", defaultValue = "1", descriptionKey = "wing.ride_height")
-    private double rideHeight;
+    @Option(names = "--camber", paramLabel = "DEG", descriptionKey = "wing.camber")
+    void setCamberDeg(double value) {
+        given.put(WingInput.CAMBER, value);
+    }
+
+    @Option(names = "--twist", paramLabel = "DEG", descriptionKey = "wing.twist")
+    void setTwistDeg(double value) {
+        given.put(WingInput.TWIST, value);
+    }
+
+    @Option(names = "--twist-mid", paramLabel = "RATIO", descriptionKey = "wing.twist_mid")
+    void setTwistMidRatio(double value) {
+        given.put(WingInput.TWIST_MID_RATIO, value);
+    }
+
+    @Option(names = "--sheet", paramLabel = "DEG", descriptionKey = "wing.sheet")
+    void setSheetDeg(double value) {
+        given.put(WingInput.SHEET, value);
+    }
+
+    @Option(names = "--heel", paramLabel = "DEG", descriptionKey = "wing.heel")
+    void setHeelDeg(double value) {
+        given.put(WingInput.HEEL, value);
+    }
+
+    @Option(names = "--ride-height", paramLabel = "M", descriptionKey = "wing.ride_height")
+    void setRideHeightM(double value) {
+        given.put(WingInput.RIDE_HEIGHT, value);
+    }
+
+    @Option(names = "--pitch", paramLabel = "DEG", descriptionKey = "wing.pitch")
+    void setPitchDeg(double value) {
+        given.put(WingInput.PITCH, value);
+    }
 
     private final Console console;
 
@@ -59,18 +104,7 @@ public final class WingCommand implements Callable<Integer> {
     public Integer call() {
         BoatFile file = boat.load();
         WingSpec spec = wing.of(file.boat());
-        double camberMaxDeg = Units.toDegrees(spec.trim().camberMax());
-        double twistMaxDeg = Units.toDegrees(spec.trim().twistMax());
-        double sheetMaxDeg = Units.toDegrees(spec.trim().sheetMax());
-        WingState state = new WingState(
-                Units.fromKnots(NumberCheck.within("--aws", awsKn, 0, 120)),
-                Units.fromDegrees(NumberCheck.within("--awa", awaDeg, -180, 180)),
-                Units.fromDegrees(NumberCheck.within("--camber", camberDeg, -camberMaxDeg, camberMaxDeg)),
-                Units.fromDegrees(NumberCheck.within("--twist", twistDeg, -twistMaxDeg, twistMaxDeg)),
-                NumberCheck.within("--twist-mid", twistMidRatio, 0.2, 0.8),
-                Units.fromDegrees(NumberCheck.within("--sheet", sheetDeg, -sheetMaxDeg, sheetMaxDeg)),
-                Units.fromDegrees(NumberCheck.within("--heel", heelDeg, -30, 30)),
-                NumberCheck.within("--ride-height", rideHeight, 0, 10));
+        WingState state = WingState.of(spec, given, WingInput::option);
         ObjectNode document = WingDocument.of(file, spec, state);
         if (common.json()) {
             console.json(document);
@@ -85,12 +119,12 @@ public final class WingCommand implements Callable<Integer> {
                 "%s, wing %s: apparent wind %.1f kn at %.1f deg; camber %.1f, twist %.1f, sheet %.1f, heel %.1f deg",
                 document.path("boat").asText(),
                 document.path("wing").asText(),
-                awsKn,
-                awaDeg,
-                camberDeg,
-                twistDeg,
-                sheetDeg,
-                heelDeg);
+                document.path("aws_kn").asDouble(),
+                document.path("awa_deg").asDouble(),
+                document.path("camber_deg").asDouble(),
+                document.path("twist_deg").asDouble(),
+                document.path("sheet_deg").asDouble(),
+                document.path("heel_deg").asDouble());
         for (String key : new String[] {
             "drive_force_n",
             "side_force_n",
@@ -107,6 +141,9 @@ public final class WingCommand implements Callable<Integer> {
         }
         for (JsonNode limit : document.path("limits")) {
             console.line(Texts.of("wing.limit." + limit.asText()));
+        }
+        if (document.path("sheet_slack").asBoolean()) {
+            console.line(Texts.of("wing.sheet_slack"));
         }
         console.line(Texts.of("web.caution.short"));
     }

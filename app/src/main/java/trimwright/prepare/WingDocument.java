@@ -2,9 +2,13 @@ package trimwright.prepare;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import trimwright.air.AirState;
+import trimwright.air.ApparentWind;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.platform.Variable;
+import trimwright.platform.WingAir;
 import trimwright.text.JsonOut;
 import trimwright.text.NoAnswerException;
 import trimwright.text.Texts;
@@ -17,48 +21,80 @@ import trimwright.wing.WingForce;
 import trimwright.wing.WingSetting;
 import trimwright.wing.WingSolved;
 
-/** {@code wing/1}: force, loads and stall of a wing as it is set, in standard air, with the flow strip by strip. */
+/**
+ * {@code wing/1}: force, loads and stall of a wing as it is set, in standard air, the flow strip by strip, and what a
+ * little more of each control changes.
+ */
 public final class WingDocument {
-    private static final int STRIPS = 40;
+    /** From foot to head; chosen: forces change by under a thousandth beyond. */
+    public static final int STRIPS = 40;
+
+    private static final WingInput[] LIES = {
+        WingInput.CAMBER,
+        WingInput.TWIST,
+        WingInput.TWIST_MID_RATIO,
+        WingInput.SHEET,
+        WingInput.HEEL,
+        WingInput.RIDE_HEIGHT,
+        WingInput.PITCH
+    };
 
     private WingDocument() {}
 
     /** The document; throws {@link NoAnswerException} where the flow cannot be found. */
     public static ObjectNode of(BoatFile boat, WingSpec spec, WingState state) {
         Wing wing = Wing.of(spec, STRIPS);
-        int tack = state.tack();
-        double roll = tack * state.heel();
-        PlacedWing placed = wing.placedAt(roll, spec.footHeight() + state.rideHeight());
-        WingSetting setting = new WingSetting(
-                tack * state.sheet(), tack * state.camber(), tack * state.twist(), state.twistMidRatio());
-        WingAnswer answer = placed.solve(
-                StripAir.uniform(STRIPS, state.windSpeed(), state.windAngle(), roll, AirState.STANDARD), setting);
+        double roll = state.tack() * state.sailing().get(Variable.HEEL);
+        double footHeight = WingAir.footHeight(spec, state.sailing(), state.conditions());
+        if (!(footHeight > 0)) {
+            throw new NoAnswerException(Texts.of("wing.foot_in_water"));
+        }
+        PlacedWing placed = wing.placedAt(roll, footHeight);
+        WingSetting setting = WingAir.setting(state.sailing(), state.conditions());
+        StripAir air = WingAir.of(wing, spec, state.sailing(), state.conditions(), AirState.STANDARD);
+        WingAnswer answer = placed.solve(air, setting);
         if (!(answer instanceof WingSolved solved)) {
             throw new NoAnswerException(Texts.of("wing.no_flow"));
         }
         ObjectNode document = JsonOut.document("wing/1", boat.hash())
                 .put("boat", boat.boat().name())
-                .put("wing", spec.id())
-                .put("aws_kn", Units.toKnots(state.windSpeed()))
-                .put("awa_deg", Units.toDegrees(state.windAngle()))
-                .put("camber_deg", Units.toDegrees(state.camber()))
-                .put("twist_deg", Units.toDegrees(state.twist()))
-                .put("twist_mid_ratio", state.twistMidRatio())
-                .put("sheet_deg", Units.toDegrees(state.sheet()))
-                .put("heel_deg", Units.toDegrees(state.heel()))
-                .put("ride_height_m", state.rideHeight());
-        putLoads(document, spec, solved, tack);
-        putStrips(document, wing, solved, tack);
+                .put("wing", spec.id());
+        putState(document, state);
+        putLoads(document, spec, wing, state, solved);
+        putStrips(document, wing, air, solved, state.tack());
+        WingChanges.put(document, spec, state, solved, solved.sensitivity());
         return document;
     }
 
-    private static void putLoads(ObjectNode document, WingSpec spec, WingSolved solved, int tack) {
+    private static void putState(ObjectNode document, WingState state) {
+        document.put("wind", state.given().name().toLowerCase(Locale.ROOT));
+        if (state.given() == WingState.GivenWind.TRUE) {
+            document.put("tws_kn", Units.toKnots(state.conditions().wind().referenceSpeed()))
+                    .put(
+                            "twa_deg",
+                            state.tack() * Units.toDegrees(state.sailing().get(Variable.TRUE_WIND_ANGLE)))
+                    .put("boat_speed_kn", state.typed(WingInput.BOAT_SPEED))
+                    .put("leeway_deg", state.typed(WingInput.LEEWAY));
+        }
+        ApparentWind felt = state.apparentWind();
+        document.put("aws_kn", Units.toKnots(felt.speed())).put("awa_deg", Units.toDegrees(felt.angle()));
+        for (WingInput input : LIES) {
+            document.put(input.key(), state.typed(input));
+        }
+    }
+
+    private static void putLoads(
+            ObjectNode document, WingSpec spec, Wing wing, WingState state, WingSolved solved) {
         WingForce force = solved.force();
-        double opening = tack * force.turningMoment();
+        int tack = state.tack();
         double leeward = -tack * force.y();
-        double sheetLoad = Math.max(0, opening / spec.sheet().lever());
+        double angle = tack * state.apparentWind().angle();
+        double opening = tack * force.turningMoment();
+        double sheetLoad = sheetLoad(spec, opening);
         document.put("drive_force_n", force.x())
                 .put("side_force_n", leeward)
+                .put("lift_n", force.x() * Math.sin(angle) + leeward * Math.cos(angle))
+                .put("drag_n", leeward * Math.sin(angle) - force.x() * Math.cos(angle))
                 .put("heeling_moment_nm", -tack * force.k())
                 .put("pitching_moment_nm", force.m())
                 .put("turning_moment_nm", opening)
@@ -67,8 +103,12 @@ public final class WingDocument {
                 .put("sheet_load_max_n", spec.sheet().loadMax())
                 .put("induced_drag_n", solved.inducedDrag())
                 .put("profile_drag_n", solved.profileDrag())
-                .put("effort_height_above_foot_m", leeward == 0 ? Double.NaN : force.k() / force.y())
+                .put("effort_height_above_foot_m", force.effortHeight())
                 .put("stall_margin_deg", Units.toDegrees(solved.stallMargin()));
+        ArrayNode hinges = document.putArray("flap_panels");
+        for (int panel = 0; panel < wing.flapPanels(); panel++) {
+            hinges.addObject().put("hinge_moment_nm", tack * solved.panelHingeMoment(panel));
+        }
         ArrayNode limits = document.putArray("limits");
         if (sheetLoad > spec.sheet().loadMax()) {
             limits.add("sheet_load");
@@ -76,20 +116,39 @@ public final class WingDocument {
         if (solved.stallMargin() < spec.trim().stallMarginMin()) {
             limits.add("stall_margin");
         }
+        double head = state.sailing().get(Variable.CAMBER) - state.sailing().get(Variable.TWIST);
+        if (head < spec.trim().headFlapMin()) {
+            limits.add("twist_max");
+        }
     }
 
-    private static void putStrips(ObjectNode document, Wing wing, WingSolved solved, int tack) {
+    /** Load of the sheet (N) for a moment that opens the wing (N m): a rope cannot push. */
+    static double sheetLoad(WingSpec spec, double opening) {
+        return Math.max(0, opening / spec.sheet().lever());
+    }
+
+    private static void putStrips(ObjectNode document, Wing wing, StripAir air, WingSolved solved, int tack) {
         document.put("stall_height_above_foot_m", wing.stripHeight(solved.stallStrip()));
+        double density = air.state().density();
         ArrayNode strips = document.putArray("strips");
         for (int i = 0; i < wing.strips(); i++) {
+            double speed = Math.hypot(solved.airX(i), solved.airY(i));
+            // Lift across the air that the strip meets, drag along it; both for a metre of span.
+            double lift = density * solved.circulation(i);
+            double drag = 0.5 * density * speed * wing.stripChord(i) * solved.cd(i);
             strips.addObject()
                     .put("height_above_foot_m", wing.stripHeight(i))
+                    .put("width_m", wing.stripWidth(i))
                     .put("chord_m", wing.stripChord(i))
+                    .put("aws_kn", Units.toKnots(Math.hypot(air.x(i), air.y(i))))
+                    .put("awa_deg", Units.toDegrees(Math.atan2(-air.y(i), -air.x(i))))
                     .put("alpha_deg", tack * Units.toDegrees(solved.alpha(i)))
                     .put("flap_angle_deg", tack * Units.toDegrees(solved.flapAngle(i)))
                     .put("lift_coefficient", tack * solved.cl(i))
                     .put("drag_coefficient", solved.cd(i))
                     .put("circulation_m2_per_second", tack * solved.circulation(i))
+                    .put("drive_n_per_m", drag * solved.airX(i) - lift * solved.airY(i))
+                    .put("side_n_per_m", -tack * (lift * solved.airX(i) + drag * solved.airY(i)))
                     .put("stall_margin_deg", Units.toDegrees(solved.stallMargin(i)));
         }
     }

@@ -4,18 +4,16 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.List;
 import trimwright.boat.TrimRange;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.prepare.WingCut;
 import trimwright.target.TrimSetting;
 import trimwright.text.JsonOut;
 import trimwright.units.Units;
 
 /** Boats, their wings, and a wing's outline at a trim. */
 final class BoatRoutes implements Routes {
-    private static final List<String> PLACES = List.of("foot", "middle", "head");
-
     private final BoatShelf shelf;
 
     BoatRoutes(BoatShelf shelf) {
@@ -66,33 +64,12 @@ final class BoatRoutes implements Routes {
                 angle(ctx, "twist_deg"),
                 Query.number(ctx, "twist_mid_ratio", -1, 2),
                 angle(ctx, "sheet_deg"));
-        WingShape shape = new WingShape(wing);
         ObjectNode document = JsonOut.document("wing-shape/1");
-        ArrayNode stations = document.putArray("stations");
-        List<WingShape.Section> sections = shape.sections(trim);
-        for (int i = 0; i < sections.size(); i++) {
-            WingShape.Section section = sections.get(i);
-            ObjectNode station = stations.addObject();
-            station.put("place", PLACES.get(i));
-            station.put("height_m", section.height());
-            station.put("chord_m", section.chord());
-            station.put("flap_deg", Units.toDegrees(section.flapAngle()));
-            addOutline(station.putArray("main_m"), section.main());
-            addOutline(station.putArray("flap_m"), section.flap());
-        }
-        ObjectNode planform = document.putObject("planform");
-        addOutline(planform.putArray("main_m"), shape.mainFromAbeam());
-        addOutline(planform.putArray("flap_m"), shape.flapFromAbeam());
+        WingShapeJson.put(document, wing, trim.sheet(), WingCut.ofThree(wing, trim));
         Json.send(ctx, document);
     }
 
     private static double angle(Context ctx, String name) {
         return Units.fromDegrees(Query.number(ctx, name, -180, 180));
-    }
-
-    private static void addOutline(ArrayNode to, List<WingShape.Spot> spots) {
-        for (WingShape.Spot spot : spots) {
-            to.addArray().add(spot.forward()).add(spot.across());
-        }
     }
 }

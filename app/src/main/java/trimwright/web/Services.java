@@ -25,6 +25,10 @@ public final class Services {
         TargetShelf targets = new TargetShelf(boats, books);
         SessionShelf sessions = new SessionShelf(library);
         DebriefShelf debriefs = new DebriefShelf(sessions, boats, targets);
-        return List.of(new BoatRoutes(boats), new TargetRoutes(targets), new SessionRoutes(sessions, debriefs));
+        return List.of(
+                new BoatRoutes(boats),
+                new TargetRoutes(targets),
+                new ExploreRoutes(boats, targets),
+                new SessionRoutes(sessions, debriefs));
     }
 }

@@ -1,6 +1,7 @@
 package trimwright.web;
 
 import io.javalin.http.Context;
+import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.TargetBooks;
@@ -27,7 +28,26 @@ final class TargetShelf implements AutoCloseable {
     void answer(Context ctx) {
         BoatFile boat = boats.get(Query.text(ctx, "boat"));
         WingSpec wing = BoatShelf.getWing(boat, Query.text(ctx, "wing"));
+        answer(ctx, boat, wing);
+    }
+
+    private void answer(Context ctx, BoatFile boat, WingSpec wing) {
         work.answer(ctx, keyOf(boat, wing), steps(boat, wing), progress -> made(boat, wing, progress));
+    }
+
+    /** The book, or null where it is not made yet: then the request is answered with 202 and how far that has come. */
+    @Nullable
+    TargetBook findBook(Context ctx, BoatFile boat, WingSpec wing) {
+        MadeBook made = work.find(keyOf(boat, wing));
+        if (made == null) {
+            answer(ctx, boat, wing);
+            made = work.find(keyOf(boat, wing));
+        }
+        if (made == null) {
+            return null;
+        }
+        ctx.status(200);
+        return made.book();
     }
 
     /** Steps of computing the book of that boat and wing. */

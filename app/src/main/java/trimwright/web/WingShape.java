@@ -5,7 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import trimwright.boat.WingSpec;
 import trimwright.boat.WingStation;
-import trimwright.target.TrimSetting;
+import trimwright.prepare.WingCut;
+import trimwright.wing.Wing;
 
 /**
  * Outlines of a wing as it is set, for drawing only: nothing is computed from them.
@@ -39,15 +40,6 @@ final class WingShape {
      */
     record Section(double height, double chord, double flapAngle, List<Spot> main, List<Spot> flap) {}
 
-    /** The sections at foot, half height and head, in this order. */
-    List<Section> sections(TrimSetting trim) {
-        double span = wing.span();
-        return List.of(
-                section(0, trim.camber(), trim.sheet()),
-                section(span / 2, trim.camber() - trim.twistMidRatio() * trim.twist(), trim.sheet()),
-                section(span, trim.headFlap(), trim.sheet()));
-    }
-
     /** The main element seen from abeam, forward and up. */
     List<Spot> mainFromAbeam() {
         return strip(0, mainEnd());
@@ -75,8 +67,10 @@ final class WingShape {
         return outline;
     }
 
-    private Section section(double height, double flapAngle, double sheet) {
-        WingStation at = stationAt(height);
+    /** The section at a place, the wing turned by the sheet angle (rad). */
+    Section section(WingCut cut, double sheet) {
+        double flapAngle = cut.flapAngle();
+        WingStation at = Wing.stationAt(wing, cut.height());
         double chord = at.chord();
         double mainChord = mainEnd() * chord;
         double flapChord = wing.flapChordRatio() * chord;
@@ -92,7 +86,7 @@ final class WingShape {
             double starboard = p[0] * Math.sin(flapAngle) + p[1] * Math.cos(flapAngle);
             flap.add(turned(aft - axis, starboard, sheet));
         }
-        return new Section(height, chord, flapAngle, main, flap);
+        return new Section(cut.height(), chord, flapAngle, main, flap);
     }
 
     /** A spot of the wing at sheet zero (aft of the axis, starboard), turned so that the trailing edge goes to port. */
@@ -100,21 +94,6 @@ final class WingShape {
         return new Spot(
                 -(aft * Math.cos(sheet) + starboard * Math.sin(sheet)),
                 starboard * Math.cos(sheet) - aft * Math.sin(sheet));
-    }
-
-    private WingStation stationAt(double height) {
-        List<WingStation> stations = wing.stations();
-        int upper = 1;
-        while (upper < stations.size() - 1 && stations.get(upper).height() < height) {
-            upper++;
-        }
-        WingStation a = stations.get(upper - 1);
-        WingStation b = stations.get(upper);
-        double share = (height - a.height()) / (b.height() - a.height());
-        return new WingStation(
-                height,
-                a.chord() + share * (b.chord() - a.chord()),
-                a.thicknessRatio() + share * (b.thicknessRatio() - a.thicknessRatio()));
     }
 
     /** Aft of the leading edge and to one side (m): out along one side, back along the other. */

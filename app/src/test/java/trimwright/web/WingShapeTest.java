@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFiles;
+import trimwright.prepare.WingCut;
 import trimwright.target.TrimSetting;
 
 class WingShapeTest {
@@ -16,7 +17,7 @@ class WingShapeTest {
 
     @Test
     void aStraightWingOnTheCentrelineHasTheChordOfItsTable() {
-        WingShape.Section foot = shape.sections(new TrimSetting(0, 0, 0.5, 0)).get(0);
+        WingShape.Section foot = shape.section(new WingCut(0, 0), 0);
         double chord = wing.stations().get(0).chord();
         assertEquals(chord, foot.chord(), 1e-12);
         assertEquals(wing.turningAxisRatio() * chord, leadingEdge(foot.main()).forward(), 1e-9);
@@ -30,24 +31,22 @@ class WingShapeTest {
 
     @Test
     void easedTheTrailingEdgeGoesToPortAndTheFlapBendsBackToStarboard() {
-        WingShape.Section eased =
-                shape.sections(new TrimSetting(0, 0, 0.5, Math.toRadians(20))).get(0);
+        WingShape.Section eased = shape.section(new WingCut(0, 0), Math.toRadians(20));
         assertTrue(trailingEdge(eased.main()).across() < -0.5);
         assertTrue(leadingEdge(eased.main()).across() > 0);
-        WingShape.Section cambered = shape.sections(new TrimSetting(Math.toRadians(25), 0, 0.5, Math.toRadians(20)))
-                .get(0);
+        WingShape.Section cambered = shape.section(new WingCut(0, Math.toRadians(25)), Math.toRadians(20));
         assertTrue(trailingEdge(cambered.flap()).across()
                 > trailingEdge(eased.flap()).across() + 0.5);
     }
 
     @Test
     void twistTakesTheFlapAngleAwayTowardTheHead() {
-        List<WingShape.Section> sections =
-                shape.sections(new TrimSetting(Math.toRadians(20), Math.toRadians(24), 0.4, 0));
-        assertEquals(20, Math.toDegrees(sections.get(0).flapAngle()), 1e-9);
-        assertEquals(20 - 0.4 * 24, Math.toDegrees(sections.get(1).flapAngle()), 1e-9);
-        assertEquals(-4, Math.toDegrees(sections.get(2).flapAngle()), 1e-9);
-        assertEquals(wing.span() / 2, sections.get(1).height(), 1e-12);
+        TrimSetting trim = new TrimSetting(Math.toRadians(20), Math.toRadians(24), 0.4, 0);
+        List<WingCut> cuts = WingCut.ofThree(wing, trim);
+        assertEquals(20, Math.toDegrees(cuts.get(0).flapAngle()), 1e-9);
+        assertEquals(wing.span() / 2, cuts.get(1).height(), 1e-12);
+        assertEquals(20 - 0.4 * 24, Math.toDegrees(cuts.get(1).flapAngle()), 1e-9);
+        assertEquals(-4, Math.toDegrees(cuts.get(2).flapAngle()), 1e-9);
     }
 
     private static WingShape.Spot leadingEdge(List<WingShape.Spot> outline) {

@@ -1,6 +1,7 @@
 package trimwright.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -11,12 +12,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import trimwright.cli.CommandRunner;
 import trimwright.cli.Console;
 import trimwright.cli.DebriefCommand;
 import trimwright.cli.Folders;
 import trimwright.cli.ProgressStyle;
 import trimwright.cli.TargetsCommand;
+import trimwright.cli.WingCommand;
 import trimwright.prepare.TargetBooks;
 
 /** Commands run in process, with the books that the workbench has made already. */
@@ -25,6 +28,13 @@ final class Command {
 
     /** The JSON document that the command prints. */
     static JsonNode json(TargetBooks books, String... arguments) {
+        JsonNode answer = answer(books, arguments);
+        assertNotNull(answer, String.join(" ", arguments));
+        return answer;
+    }
+
+    /** The JSON document that the command prints, or null where physics has no answer. */
+    static @Nullable JsonNode answer(TargetBooks books, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Console console = new Console(
@@ -33,8 +43,16 @@ final class Command {
                 ProgressStyle.NONE);
         Folders folders = Folders.from(Map.of(), Path.of("unused"));
         CommandRunner runner = new CommandRunner(
-                List.of(new TargetsCommand(console, books), new DebriefCommand(console, folders, books)), console);
-        assertEquals(0, runner.run(arguments), err.toString(StandardCharsets.UTF_8));
+                List.of(
+                        new TargetsCommand(console, books),
+                        new DebriefCommand(console, folders, books),
+                        new WingCommand(console)),
+                console);
+        int exit = runner.run(arguments);
+        if (exit == CommandRunner.NO_ANSWER) {
+            return null;
+        }
+        assertEquals(CommandRunner.DONE, exit, err.toString(StandardCharsets.UTF_8));
         try {
             return new ObjectMapper().readTree(out.toString(StandardCharsets.UTF_8));
         } catch (JsonProcessingException e) {

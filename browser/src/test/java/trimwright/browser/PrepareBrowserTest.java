@@ -1,6 +1,7 @@
 package trimwright.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -84,6 +85,30 @@ class PrepareBrowserTest {
         Browser.keep(page, "prepare-reach");
         page.locator(".lane-table").scrollIntoViewIfNeeded();
         Browser.keep(page, "prepare-table");
+    }
+
+    @Test
+    void theChosenTrimIsOpenedInExploreWhichFindsTheTargetThere() {
+        Page page = open("?boat=whimbrel14&wing=tall&tws=16&twa=60", 1440, 900);
+        String sheet = page.locator(".point .band").filter(new Locator.FilterOptions().setHasText("Sheet load"))
+                .locator(".number").first().textContent();
+        page.getByText("Explore this trim").click();
+        assertThat(page.locator(".explore-grid[data-shown=now]")).isVisible();
+        assertThat(page).hasURL(Pattern.compile("/explore\\?.*tws=16&twa=60&"));
+        assertEquals(
+                Double.parseDouble(sheet.replace(" kN", "")),
+                Double.parseDouble(page.locator(".explore-figures [data-path=sheet_load_n]").textContent()),
+                0.02,
+                "fewer strips there than here");
+        String there = page.locator("[data-control=sheet] input[type=text]").inputValue();
+        page.locator("[data-control=sheet] input[type=range]").focus();
+        page.keyboard().press("PageUp");
+        assertThat(page.locator("[data-control=sheet] input[type=text]")).not().hasValue(there);
+        page.locator(".go-target").click();
+        assertThat(page.locator("[data-control=sheet] input[type=text]"))
+                .hasValue(there, new LocatorAssertions.HasValueOptions().setTimeout(BOOK_MILLIS));
+        assertThat(page.locator("[data-control=sheet] .control-mark")).isVisible();
+        Browser.keep(page, "explore-target");
     }
 
     @Test

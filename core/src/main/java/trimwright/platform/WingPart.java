@@ -4,11 +4,9 @@ import org.jspecify.annotations.Nullable;
 import trimwright.air.AirState;
 import trimwright.boat.WingSpec;
 import trimwright.wing.PlacedWing;
-import trimwright.wing.StripAir;
 import trimwright.wing.Wing;
 import trimwright.wing.WingAnswer;
 import trimwright.wing.WingForce;
-import trimwright.wing.WingSetting;
 import trimwright.wing.WingSolved;
 
 /** The wing on the boat: each strip's own wind, and the force brought to the origin of the body axes. */
@@ -34,16 +32,16 @@ final class WingPart {
      */
     @Nullable
     WingLoad at(SailingState state, Conditions conditions, @Nullable WingLoad start) {
-        Pose pose = Pose.of(state, conditions.windward());
-        double footHeight = -pose.depth(spec.x(), 0, -spec.footHeight());
+        double footHeight = WingAir.footHeight(spec, state, conditions);
         double roll = conditions.windward().sign() * state.get(Variable.HEEL);
         if (!(footHeight > 0) || !(Math.abs(roll) < 1)) {
             return null;
         }
         PlacedWing placed = placed(roll, footHeight, start);
-        WingSetting setting = settingOf(state, conditions.windward().sign());
-        WingAnswer answer =
-                placed.solve(stripAir(state, pose, conditions), setting, start == null ? null : start.flow());
+        WingAnswer answer = placed.solve(
+                WingAir.of(wing, spec, state, conditions, air),
+                WingAir.setting(state, conditions),
+                start == null ? null : start.flow());
         if (!(answer instanceof WingSolved solved)) {
             return null;
         }
@@ -61,31 +59,5 @@ final class WingPart {
             return start.placed();
         }
         return wing.placedAt(roll, footHeight);
-    }
-
-    private static WingSetting settingOf(SailingState state, int sign) {
-        return new WingSetting(
-                sign * state.get(Variable.SHEET),
-                sign * state.get(Variable.CAMBER),
-                sign * state.get(Variable.TWIST),
-                state.get(Variable.TWIST_MID_RATIO));
-    }
-
-    private StripAir stripAir(SailingState state, Pose pose, Conditions conditions) {
-        int n = wing.strips();
-        double[] x = new double[n];
-        double[] y = new double[n];
-        double[] z = new double[n];
-        AirFlow flow = new AirFlow(state, pose, conditions);
-        for (int i = 0; i < n; i++) {
-            double height = -pose.depth(spec.x(), 0, -spec.footHeight() - wing.stripHeight(i));
-            double wind = conditions.wind().speedAt(height);
-            double ahead = flow.levelX(wind);
-            double abeam = flow.levelY(wind);
-            x[i] = pose.bodyX(ahead);
-            y[i] = pose.bodyY(ahead, abeam);
-            z[i] = pose.bodyZ(ahead, abeam);
-        }
-        return new StripAir(x, y, z, air);
     }
 }

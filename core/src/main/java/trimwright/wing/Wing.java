@@ -168,7 +168,7 @@ public final class Wing {
     }
 
     /** Share of the span, 0 at the foot to 1 at the head, whose flap angle a strip has (-). */
-    double flapShare(int strip) {
+    public double flapShare(int strip) {
         return flap.share(strip);
     }
 

@@ -129,6 +129,16 @@ public final class WingSolved implements WingAnswer {
         return wing.sumOfPanel(panel, hinge);
     }
 
+    /** Air past a strip, the wing's own part included: forward (m/s), body axes. */
+    public double airX(int strip) {
+        return flow == null ? 0 : flow.vx[strip];
+    }
+
+    /** Air past a strip, the wing's own part included: to starboard (m/s), body axes. */
+    public double airY(int strip) {
+        return flow == null ? 0 : flow.vy[strip];
+    }
+
     Wing wing() {
         return wing;
     }

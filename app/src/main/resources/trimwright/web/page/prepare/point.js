@@ -1,7 +1,9 @@
 // The chosen point: speed, trim with its bands, loads, what binds, what to doubt, and the wing as it is set.
 import { html } from '../dom.js';
+import { follow } from '../address.js';
 import { fixed, degrees, percent } from '../format.js';
 import { t, wordFor } from '../text.js';
+import { addressOf } from '../explore/inputs.js';
 import { WingDrawing } from './wing.js';
 
 export function PointPanel({ boat, wing, point }) {
@@ -13,6 +15,7 @@ export function PointPanel({ boat, wing, point }) {
         <p class="tags">
           <span class=${point.foiling ? 'tag foiling' : 'tag hulls'}>${t(point.foiling ? 'web.prepare.foiling' : 'web.prepare.on_hulls')}</span>
           ${point.mode !== 'angle' && html`<span class="tag best">${t(`web.prepare.best_${point.mode}`)}</span>`}
+          <a class="explore-link" href=${addressOf(boat.id, wing.id, point)} onClick=${follow}>${t('web.explore.link')}</a>
         </p>
       </div>
       <dl class="figures">

@@ -1,0 +1,82 @@
+// One row a control: its name, a slider, the number. Keys, wheel, drag, touch and typing all end in onMove.
+import { html, useEffect, useRef, useState } from '../dom.js';
+import { t } from '../text.js';
+import { inputOf, tidy } from './inputs.js';
+import { Term } from './number.js';
+
+const FAST = 5;
+const FINE = 0.2;
+
+/**
+ * @param {{name: string, value: number, range: [number, number], mark: number|undefined,
+ *     onMove: (value: number) => void, onRest: () => void}} props range: what the server accepts; mark: the target's value
+ */
+export function Control({ name, value, range, mark, onMove, onRest }) {
+  const { step, decimals, ...slider } = inputOf(name);
+  const low = Math.max(slider.low, range[0]);
+  const high = Math.min(slider.high, range[1]);
+  const row = useRef(null);
+  const latest = useRef(null);
+  const move = (to) => onMove(tidy(Math.max(low, Math.min(high, to))));
+  latest.current = { value, move };
+  useEffect(() => {
+    // Only for the control that has the focus; elsewhere the wheel scrolls the page.
+    const turn = (event) => {
+      if (event.ctrlKey || !row.current.contains(document.activeElement)) return;
+      event.preventDefault();
+      const { value: now, move: to } = latest.current;
+      to(now - Math.sign(event.deltaY || event.deltaX) * step);
+    };
+    row.current.addEventListener('wheel', turn, { passive: false });
+    return () => row.current?.removeEventListener('wheel', turn);
+  }, [step]);
+  const share = (at) => Math.max(0, Math.min(1, (at - low) / (high - low)));
+  return html`
+    <div class="control" ref=${row} data-control=${name}>
+      <span class="control-name"><${Term} name=${name} /></span>
+      <span class="control-slide" style=${{ '--share': share(value), '--mark': share(mark ?? low) }}>
+        <input type="range" min=${low} max=${high} step=${10 ** -decimals} value=${value} aria-label=${t(`web.number.${name}`)}
+          aria-valuetext=${`${value.toFixed(decimals)} ${t(`web.unit.${name}`)}`}
+          onInput=${(e) => move(Number(e.target.value))} onChange=${onRest}
+          onKeyDown=${(e) => onKey(e, value, step, { low, high }, move)} />
+        ${mark !== undefined && html`<span class="control-mark" title=${t('web.explore.target_mark')}></span>`}
+      </span>
+      <span class="control-value">
+        <${Typed} name=${name} value=${value} decimals=${decimals} range=${range} onMove=${onMove} onRest=${onRest} />
+        <span class="unit">${t(`web.unit.${name}`)}</span>
+      </span>
+    </div>`;
+}
+
+function onKey(event, value, step, { low, high }, move) {
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  const one = event.shiftKey ? step * FINE : step;
+  const to = {
+    ArrowRight: value + one,
+    ArrowUp: value + one,
+    ArrowLeft: value - one,
+    ArrowDown: value - one,
+    PageUp: value + FAST * step,
+    PageDown: value - FAST * step,
+    Home: low,
+    End: high,
+  }[event.key];
+  if (to === undefined) return;
+  event.preventDefault();
+  move(to);
+}
+
+/** The number as text. While it is typed in, answers that arrive leave it alone. */
+function Typed({ name, value, decimals, range: [low, high], onMove, onRest }) {
+  const [draft, setDraft] = useState(null);
+  const take = () => {
+    const typed = Number.parseFloat((draft ?? '').replace(',', '.').replace('\u2212', '-'));
+    setDraft(null);
+    // What is no number goes back to what it was.
+    if (!Number.isFinite(typed)) return;
+    onMove(Math.max(low, Math.min(high, typed)));
+    onRest();
+  };
+  return html`<input type="text" inputmode="decimal" aria-label=${t('web.explore.value_of', { name: t(`web.number.${name}`) })}
+    value=${draft ?? value.toFixed(decimals)} onFocus=${(e) => e.target.select()} onInput=${(e) => setDraft(e.target.value)} onChange=${take} onBlur=${() => setDraft(null)} />`;
+}

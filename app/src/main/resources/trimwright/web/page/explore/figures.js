@@ -1,0 +1,37 @@
+// The forces in large, and the sheet's load against its limit.
+import { html } from '../dom.js';
+import { t } from '../text.js';
+import { Num, Term } from './number.js';
+
+const FIGURES = [
+  { name: 'drive', path: 'drive_force_n', over: 1000, decimals: 2, unit: 'kn', main: true },
+  { name: 'side', path: 'side_force_n', over: 1000, decimals: 2, unit: 'kn' },
+  { name: 'heeling', path: 'heeling_moment_nm', over: 1000, decimals: 1, unit: 'knm', main: true },
+  { name: 'effort', path: 'effort_height_above_foot_m', decimals: 1, unit: 'm' },
+  { name: 'margin', path: 'stall_margin_deg', decimals: 1, unit: 'deg', main: true },
+  { name: 'turning', path: 'turning_moment_nm', over: 1000, decimals: 1, unit: 'knm' },
+  { name: 'lift', path: 'lift_n', over: 1000, decimals: 1, unit: 'kn' },
+  { name: 'drag', path: 'drag_n', over: 1000, decimals: 2, unit: 'kn' },
+];
+
+export function Figures({ wing }) {
+  return html`
+    <dl class="figures explore-figures">
+      ${FIGURES.map(({ name, unit, main, ...number }) => html`
+        <div class=${main ? 'main' : ''}><dt><${Term} name=${name} /></dt>
+          <dd>${wing ? html`<${Num} wing=${wing} ...${number} />` : '\u2013'}<span class="unit">${unit === 'deg' ? '' : ' '}${t(`web.explore.unit.${unit}`)}</span></dd></div>`)}
+      <div class="main sheet-load"><dt><${Term} name="sheet_load" /></dt>
+        <dd>${wing ? html`<${Num} wing=${wing} path="sheet_load_n" over=${1000} decimals=${2} />` : '\u2013'}
+          ${' '}<span class="unit">${t('web.explore.unit.kn')}${wing && html` ${t('web.explore.of')} <${Num} wing=${wing} path="sheet_load_max_n" over=${1000} decimals=${1} />`}</span></dd>
+        ${wing && html`<${Bar} share=${wing.sheet_load_n / wing.sheet_load_max_n} />`}</div>
+    </dl>`;
+}
+
+function Bar({ share }) {
+  return html`
+    <svg class="load-bar" width="100%" height="8" aria-hidden="true">
+      <rect class="range" x="0" y="2" width="100%" height="4" rx="2" />
+      <rect class=${share > 1 ? 'over' : 'load'} x="0" y="0" width=${`${100 * Math.min(1, share)}%`} height="8" rx="2" />
+      <rect class="stop" x="99%" y="0" width="1%" height="8" />
+    </svg>`;
+}
