@@ -260,6 +260,23 @@ class ExploreBrowserTest {
     }
 
     @Test
+    void aKeptStateIsShownWithTheNextOnes() {
+        Page page = open("?camber=12&twist=6&sheet=9", 1440, 900);
+        String drive = number(page, "drive_force_n");
+        page.locator(".keep").click();
+        slider(page, "twist").focus();
+        page.keyboard().press("PageUp");
+        settled(page);
+        assertNotEquals(drive, number(page, "drive_force_n"));
+        assertThat(page.locator(".explore-figures .was").first()).hasText("was " + drive);
+        assertThat(page.locator(".span-lane .before")).hasCount(3);
+        assertThat(page.locator(".station .before")).hasCount(3);
+        Browser.keep(page, "explore-compared");
+        page.locator(".kept").click();
+        assertThat(page.locator(".before")).hasCount(0);
+    }
+
+    @Test
     void itReadsOnATelephone() {
         Page page = open("", 390, 844);
         assertTrue((boolean) page.evaluate("document.documentElement.scrollWidth <= window.innerWidth"));

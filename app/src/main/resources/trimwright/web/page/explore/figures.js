@@ -1,7 +1,8 @@
 // The forces in large, and the sheet's load against its limit.
 import { html } from '../dom.js';
 import { t } from '../text.js';
-import { Num, Term } from './number.js';
+import { fixed } from '../format.js';
+import { Num, Term, valueAt } from './number.js';
 
 const FIGURES = [
   { name: 'drive', path: 'drive_force_n', over: 1000, decimals: 2, unit: 'kn', main: true },
@@ -14,17 +15,23 @@ const FIGURES = [
   { name: 'drag', path: 'drag_n', over: 1000, decimals: 2, unit: 'kn' },
 ];
 
-export function Figures({ wing }) {
+export function Figures({ wing, kept }) {
   return html`
     <dl class="figures explore-figures">
       ${FIGURES.map(({ name, unit, main, ...number }) => html`
         <div class=${main ? 'main' : ''}><dt><${Term} name=${name} /></dt>
-          <dd>${wing ? html`<${Num} wing=${wing} ...${number} />` : '\u2013'}<span class="unit">${unit === 'deg' ? '' : ' '}${t(`web.explore.unit.${unit}`)}</span></dd></div>`)}
+          <dd>${wing ? html`<${Num} wing=${wing} ...${number} />` : '\u2013'}<span class="unit">${unit === 'deg' ? '' : ' '}${t(`web.explore.unit.${unit}`)}</span></dd><${Was} kept=${kept} ...${number} /></div>`)}
       <div class="main sheet-load"><dt><${Term} name="sheet_load" /></dt>
         <dd>${wing ? html`<${Num} wing=${wing} path="sheet_load_n" over=${1000} decimals=${2} />` : '\u2013'}
           ${' '}<span class="unit">${t('web.explore.unit.kn')}${wing && html` ${t('web.explore.of')} <${Num} wing=${wing} path="sheet_load_max_n" over=${1000} decimals=${1} />`}</span></dd>
+        <${Was} kept=${kept} path="sheet_load_n" over=${1000} decimals=${2} />
         ${wing && html`<${Bar} share=${wing.sheet_load_n / wing.sheet_load_max_n} />`}</div>
     </dl>`;
+}
+
+/** The same figure of the state that is kept. */
+function Was({ kept, path, decimals, over = 1 }) {
+  return kept && html`<dd class="was">${t('web.explore.was', { value: fixed(valueAt(kept, path) / over, decimals) })}</dd>`;
 }
 
 function Bar({ share }) {

@@ -1,6 +1,6 @@
 // Explore: the wing as one likes to set it, in a wind of one's own; all that follows from it is seen at once.
 import { html, useCallback, useEffect, useMemo, useRef, useState } from '../dom.js';
-import { choose } from '../address.js';
+import { choose, follow } from '../address.js';
 import { getJson, query } from '../api.js';
 import { t } from '../text.js';
 import { useAnswer } from '../hooks.js';
@@ -15,7 +15,7 @@ import { Figures } from './figures.js';
 import { Num } from './number.js';
 import { Sections } from './sections.js';
 import { SpanChart } from './span.js';
-import { Trace, useTrace } from './trace.js';
+import { Trace, trimWords, useTrace } from './trace.js';
 import { Words } from './words.js';
 
 /** The hand is at rest after this long (ms): chosen, longer than between two steps of a wheel. */
@@ -35,7 +35,9 @@ export function Place({ choice }) {
   if (!boats.value) return null;
   // Boat files with faults are Prepare's to show.
   const whole = boats.value.boats.filter((one) => one.faults.length === 0);
-  const boat = whole.find((one) => one.id === choice.boat) ?? whole[0];
+  const asked = boats.value.boats.find((one) => one.id === choice.boat);
+  if (asked?.faults.length) return html`<p class="fault" role="alert">${t('web.explore.faulty', { title: asked.title })} <a href=${`/prepare${query({ boat: asked.id })}`} onClick=${follow}>${t('web.place.prepare')}</a></p>`;
+  const boat = asked ?? whole[0];
   const wing = boat.wings.find((one) => one.id === choice.wing) ?? boat.wings[0];
   const pick = (id) => choose({ boat: id, wing: null });
   return html`
@@ -54,6 +56,7 @@ function Ranged(props) {
 function Explore({ boats, boat, wing, choice, pick, ranges }) {
   const [steps, setSteps] = useState(() => begin(stateOf(choice)));
   const [strip, setStrip] = useState(MIDDLE_STRIP);
+  const [kept, setKept] = useState(null);
   const state = steps.now;
   const [answer, isNow] = useWing(boat, wing, state, strip);
   const [points, clearTrace] = useTrace(answer, steps);
@@ -69,7 +72,12 @@ function Explore({ boats, boat, wing, choice, pick, ranges }) {
   }, []);
   const go = useCallback((next) => setSteps((old) => mark(change(mark(old), next))), []);
   const turn = useCallback((name, by) => show((now) => ({ ...now, [name]: clamped(name, now[name] + by, ranges) })), [ranges]);
-  const { target, work, said, seek } = useTarget(boat, wing, state, (inputs) => go(withKeys(state, inputs)));
+  const targets = useRef(new Set());
+  const { target, work, said, seek } = useTarget(boat, wing, state, (inputs) => {
+    const there = withKeys(state, inputs);
+    targets.current.add(there);
+    go(there);
+  });
 
   // The address follows when the hand is at rest, so that it can be kept and shared.
   useEffect(() => choose({ boat: boat.id, wing: wing.id, ...choiceOf(steps.base) }), [steps.base]);
@@ -99,16 +107,16 @@ function Explore({ boats, boat, wing, choice, pick, ranges }) {
     <section class="panel explore-head" aria-labelledby="answer-title">
       <h2 id="answer-title" class="hidden-text">${t('web.explore.answer')}</h2>
       <${Words} answer=${answer} />
-      <${Figures} wing=${answer.wing} />
+      <${Figures} wing=${answer.wing} kept=${kept?.wing} />
     </section>
     <section class="panel explore-sections" aria-labelledby="sections-title">
       <h2 id="sections-title" class="hidden-text">${t('web.explore.sections')}</h2>
-      <${Sections} answer=${answer} onTurn=${turn} onRest=${rest} />
-      <p class="quiet sections-note">${t('web.explore.sections_note')}</p>
+      <${Sections} answer=${answer} kept=${kept} onTurn=${turn} onRest=${rest} />
+      <p class="quiet sections-note">${t('web.explore.sections_note')}${answer.wing?.awa_deg < 0 && ` ${t('web.explore.from_port')}`}</p>
     </section>
-    <${SpanChart} answer=${answer} strip=${strip} onStrip=${setStrip} />
-    <${Changes} wing=${answer.wing} />`, [answer, strip, turn]);
-  const trace = useMemo(() => html`<${Trace} points=${points} onGo=${go} onClear=${clearTrace} />`, [points]);
+    <${SpanChart} answer=${answer} kept=${kept?.wing} strip=${strip} onStrip=${setStrip} />
+    <${Changes} wing=${answer.wing} />`, [answer, kept, strip, turn]);
+  const trace = useMemo(() => html`<${Trace} points=${points} targets=${targets.current} onGo=${go} onClear=${clearTrace} />`, [points]);
   return html`
     <div class="bar">
       <h1>${t('web.explore.title')}</h1>
@@ -119,6 +127,9 @@ function Explore({ boats, boat, wing, choice, pick, ranges }) {
       <span class="grow"></span>
       <button class="go-target" onClick=${seek} disabled=${state.apparent || work} title=${state.apparent ? t('web.explore.target_needs') : null}>
         ${work ? t('web.explore.target_work', { done: work.done, total: work.total }) : t('web.explore.target')}</button>
+      ${kept
+        ? html`<button class="kept" onClick=${() => setKept(null)} title=${trimWords(kept.state)}>${t('web.explore.drop')}</button>`
+        : html`<button class="keep" disabled=${!answer.wing} onClick=${() => setKept(answer)} title=${t('web.explore.keep_what')}>${t('web.explore.keep')}</button>`}
       <button onClick=${() => setSteps(undo)} disabled=${!canUndo(steps)} title="Ctrl+Z">${t('web.explore.undo')}</button>
       <button onClick=${() => setSteps(redo)} disabled=${!steps.future.length} title="Ctrl+Y">${t('web.explore.redo')}</button>
     </div>

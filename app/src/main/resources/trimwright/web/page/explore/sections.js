@@ -20,7 +20,7 @@ export function stripAt(strips, height) {
   return best;
 }
 
-export function Sections({ answer, onTurn, onRest }) {
+export function Sections({ answer, kept, onTurn, onRest }) {
   const [ref, size] = useSize();
   const { shape, wing } = answer;
   const abeam = size.width > 520 ? ABEAM : 0;
@@ -31,12 +31,18 @@ export function Sections({ answer, onTurn, onRest }) {
         <svg width=${size.width} height=${size.height} role="img" aria-label=${t('web.explore.sections_label')}>
           ${abeam > 0 && html`<${FromAbeam} shape=${shape} size=${size} />`}
           ${shape.stations.map((station, i) => html`
-            <${Station} key=${station.place} station=${station} wing=${wing} onTurn=${onTurn} onRest=${onRest}
+            <${Station} key=${station.place} station=${station} before=${keptAt(kept, i, station)} wing=${wing} onTurn=${onTurn} onRest=${onRest}
               box=${{ left: abeam + i * column, width: column, height: size.height, chord: chordOf(shape) }} />`)}
         </svg>`}</div>
       <div class="station-notes" style=${{ '--abeam': `${abeam}px` }}>${shape?.stations.map((station) => html`
         <${Notes} key=${station.place} station=${station} wing=${wing} />`)}</div>
     </div>`;
+}
+
+/** The section of the kept state, if it is cut at the same height. */
+function keptAt(kept, i, station) {
+  const before = kept?.shape.stations[i];
+  return before?.height_m === station.height_m ? before : null;
 }
 
 /** The largest chord: one scale for every trim, so that the drawing does not jump. */
@@ -45,7 +51,7 @@ const chordOf = (shape) => Math.max(...shape.planform.main_m.map(([forward]) => 
 /** A closed outline; place gives the paper's x and y of a pair of metres. */
 const outline = (points, place) => `${points.map(([a, b], i) => `${i ? 'L' : 'M'}${place(a, b).map((v) => v.toFixed(1)).join(' ')}`).join('')}Z`;
 
-function Station({ station, wing, box, onTurn, onRest }) {
+function Station({ station, before, wing, box, onTurn, onRest }) {
   const widest = Math.max(...[...station.main_m, ...station.flap_m].map(([, starboard]) => -starboard));
   const arrow = ARROW * box.height;
   const top = arrow + 10;
@@ -64,6 +70,7 @@ function Station({ station, wing, box, onTurn, onRest }) {
     <g class=${`station ${station.place} ${stalled ? 'stalled' : ''}`}>
       <line class="centre" x1=${x} x2=${x} y1="4" y2=${box.height - 4} />
       ${strip && html`<${WindArrow} strip=${strip} wing=${wing} longest=${arrow} at=${place(...nose)} />`}
+      ${before && html`<path class="before" d=${outline(before.main_m, place) + outline(before.flap_m, place)} />`}
       <path class="main turns" d=${outline(station.main_m, place)} ...${sheet([x, y])} />
       <path class=${turns} d=${outline(station.flap_m, place)} ...${station.place === 'middle' ? {} : flap(place(...hinge))} />
       <circle class="axis-mark" cx=${x} cy=${y} r="2.5" />

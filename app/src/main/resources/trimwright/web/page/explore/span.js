@@ -20,7 +20,7 @@ const GAP = 12;
 /** The outermost strips carry nothing; their margin of stall is the model's, not the trimmer's. */
 const MOST_MARGIN = 25;
 
-export function SpanChart({ answer, strip, onStrip }) {
+export function SpanChart({ answer, kept, strip, onStrip }) {
   const [ref, size] = useSize();
   const [over, setOver] = useState(null);
   const { wing, shape } = answer;
@@ -31,12 +31,12 @@ export function SpanChart({ answer, strip, onStrip }) {
     <section class="panel span-panel" aria-labelledby="span-title">
       <h2 id="span-title">${t('web.explore.span')}</h2>
       <div class="plot" ref=${ref}>${ready && html`
-        <${Lanes} wing=${wing} shape=${shape} size=${size} tops=${tops.current} shown=${shown} onOver=${setOver} onStrip=${onStrip} />`}</div>
+        <${Lanes} wing=${wing} kept=${kept} shape=${shape} size=${size} tops=${tops.current} shown=${shown} onOver=${setOver} onStrip=${onStrip} />`}</div>
       <p class="quiet readout">${wing && html`<${Readout} wing=${wing} strip=${shown} />`}</p>
     </section>`;
 }
 
-function Lanes({ wing, shape, size, tops, shown, onOver, onStrip }) {
+function Lanes({ wing, kept, shape, size, tops, shown, onOver, onStrip }) {
   const { strips } = wing;
   const span = strips.at(-1).height_above_foot_m + strips.at(-1).width_m / 2;
   const bottom = size.height - BOTTOM;
@@ -55,19 +55,21 @@ function Lanes({ wing, shape, size, tops, shown, onOver, onStrip }) {
       onMouseMove=${(e) => onOver(stripUnder(e))} onMouseLeave=${() => onOver(null)} onClick=${(e) => onStrip(stripUnder(e))} onKeyDown=${onKey}>
       ${ticksOf(0, span, 5).map((height) => html`<text class="tick" x=${LEFT - 5} y=${y(height) + 4} text-anchor="end">${height}</text>`)}
       ${shape.stations.map((one) => html`<line class=${`cut ${one.place}`} x1=${LEFT} x2=${size.width} y1=${y(one.height_m)} y2=${y(one.height_m)} />`)}
-      ${LANES.map((lane, i) => html`<${Lane} key=${lane.name} lane=${lane} strips=${strips} y=${y} top=${TOP} bottom=${bottom} left=${LEFT + GAP + i * (width + GAP)} width=${width} tops=${tops} shown=${shown} />`)}
+      ${LANES.map((lane, i) => html`<${Lane} key=${lane.name} lane=${lane} strips=${strips} before=${kept?.strips} y=${y} top=${TOP} bottom=${bottom} left=${LEFT + GAP + i * (width + GAP)} width=${width} tops=${tops} shown=${shown} />`)}
       <line class="shown" x1=${LEFT} x2=${size.width} y1=${y(strips[shown].height_above_foot_m)} y2=${y(strips[shown].height_above_foot_m)} />
     </svg>`;
 }
 
-function Lane({ lane, strips, y, top, bottom, left, width, tops, shown }) {
-  const values = strips.map((strip) => (lane.name === 'margin' ? Math.min(MOST_MARGIN, strip[lane.key]) : strip[lane.key]));
+function Lane({ lane, strips, before, y, top, bottom, left, width, tops, shown }) {
+  const valuesOf = (all) => all.map((strip) => (lane.name === 'margin' ? Math.min(MOST_MARGIN, strip[lane.key]) : strip[lane.key]));
+  const values = valuesOf(strips);
   // The scale grows with what was shown and does not shrink: a change of load is then a change of the picture.
   const seen = (tops[lane.name] = tops[lane.name] ?? []);
   const [low, high] = endsOf([...values, ...seen], lane.least);
   tops[lane.name] = [Math.min(...values, ...seen), Math.max(...values, ...seen)];
   const x = (value) => left + ((value - low) / (high - low)) * width;
-  const line = strips.map((strip, i) => `${i ? 'L' : 'M'}${x(values[i]).toFixed(1)} ${y(strip.height_above_foot_m).toFixed(1)}`).join('');
+  const lineOf = (numbers) => numbers.map((value, i) => `${i ? 'L' : 'M'}${x(value).toFixed(1)} ${y(strips[i].height_above_foot_m).toFixed(1)}`).join('');
+  const line = lineOf(values);
   return html`
     <g class=${`span-lane ${lane.name}`}>
       <text class="lane-name" x=${left} y="12">${t(`web.explore.short.${lane.name}`)}</text>
@@ -76,6 +78,7 @@ function Lane({ lane, strips, y, top, bottom, left, width, tops, shown }) {
         <line class=${value === 0 ? 'zero' : 'grid'} x1=${x(value)} x2=${x(value)} y1=${top} y2=${bottom} />
         <text class="tick" x=${x(value)} y=${bottom + 14} text-anchor="middle">${fixed(value, 0)}</text>`)}
       <path class="area" d=${`${line}L${x(0).toFixed(1)} ${y(strips.at(-1).height_above_foot_m).toFixed(1)}L${x(0).toFixed(1)} ${y(strips[0].height_above_foot_m).toFixed(1)}Z`} />
+      ${before && html`<path class="before" d=${lineOf(valuesOf(before))} />`}
       <path class="line" d=${line} />
       ${lane.name === 'margin' && strips.map((strip, i) => values[i] < 0 && html`<circle class="stall-dot" cx=${x(values[i])} cy=${y(strip.height_above_foot_m)} r="2.6" />`)}
       <circle class="here" cx=${x(values[shown])} cy=${y(strips[shown].height_above_foot_m)} r="3.5" />

@@ -33,7 +33,7 @@ export function useTrace(answer, steps) {
   return [rested, clear];
 }
 
-export function Trace({ points, onGo, onClear }) {
+export function Trace({ points, targets, onGo, onClear }) {
   const [ref, size] = useSize();
   const [view, setView] = useState('heel');
   const [over, setOver] = useState(null);
@@ -46,12 +46,12 @@ export function Trace({ points, onGo, onClear }) {
         <span class="views">${Object.keys(VIEWS).map((one) => html`<button class="small" aria-pressed=${one === view ? 'true' : 'false'} onClick=${() => setView(one)}>${t(`web.explore.view.${one}`)}</button>`)}
         <button class="small" onClick=${() => { seen.current = {}; onClear(); }}>${t('web.explore.clear')}</button></span></div>
       <div class="plot" ref=${ref}>${size.width > 150 && shown.length > 0 && html`
-        <${Picture} points=${shown} size=${size} view=${view} seen=${seen.current} onOver=${setOver} onGo=${onGo} />`}</div>
+        <${Picture} points=${shown} size=${size} view=${view} seen=${seen.current} targets=${targets} onOver=${setOver} onGo=${onGo} />`}</div>
       <p class="quiet readout">${over ? readout(view, over) : t('web.explore.trace_note')}</p>
     </section>`;
 }
 
-function Picture({ points, size, view, seen, onOver, onGo }) {
+function Picture({ points, size, view, seen, targets, onOver, onGo }) {
   const known = (seen[view] = seen[view] ?? { x: [], y: [] });
   const scaleOf = (name, from, to) => {
     const [low, high] = endsOf([...points.map((point) => point[name]), ...known[name]]);
@@ -75,11 +75,12 @@ function Picture({ points, size, view, seen, onOver, onGo }) {
       <path class="path" d=${points.map((point, i) => `${i ? 'L' : 'M'}${place(point)}`).join('')} />
       ${points.map((point) => point.rest && html`
         <circle class="rest" cx=${across.at(point.x)} cy=${up.at(point.y)} r="4" onMouseEnter=${() => onOver(point)} onMouseLeave=${() => onOver(null)} onClick=${() => onGo(point.state)} />`)}
+      ${points.map((point) => targets.has(point.state) && html`
+        <g class="target" transform=${`translate(${place(point)})`}><path d="M0 -7L7 0L0 7L-7 0Z" /><text x="10" y="-6">${t('web.explore.target_word')}</text></g>`)}
       <circle class="now" cx=${across.at(now.x)} cy=${up.at(now.y)} r="6" />
     </svg>`;
 }
 
-function readout(view, point) {
-  const trim = t('web.explore.trim_of', { camber: fixed(point.state.camber), twist: fixed(point.state.twist), sheet: fixed(point.state.sheet) });
-  return `${t(`web.explore.point.${view}`, { x: fixed(point.x), y: fixed(point.y, 2) })}: ${trim}`;
-}
+const readout = (view, point) => `${t(`web.explore.point.${view}`, { x: fixed(point.x), y: fixed(point.y, 2) })}: ${trimWords(point.state)}`;
+
+export const trimWords = ({ camber, twist, sheet }) => t('web.explore.trim_of', { camber: fixed(camber), twist: fixed(twist), sheet: fixed(sheet) });
