@@ -83,8 +83,7 @@ public final class WingDocument {
         }
     }
 
-    private static void putLoads(
-            ObjectNode document, WingSpec spec, Wing wing, WingState state, WingSolved solved) {
+    private static void putLoads(ObjectNode document, WingSpec spec, Wing wing, WingState state, WingSolved solved) {
         WingForce force = solved.force();
         int tack = state.tack();
         double leeward = -tack * force.y();

@@ -145,7 +145,10 @@ class WingDocumentTest {
         for (WingInput input : new WingInput[] {WingInput.CAMBER, WingInput.TWIST, WingInput.SHEET}) {
             Map<WingInput, Double> typed = new EnumMap<>(sailing(90));
             typed.put(input, input.high(wing));
-            assertEquals(input.high(wing), WingState.of(wing, typed, WingInput::option).typed(input), 1e-9);
+            assertEquals(
+                    input.high(wing),
+                    WingState.of(wing, typed, WingInput::option).typed(input),
+                    1e-9);
         }
         assertEquals(60, WingInput.SHEET.high(wing), 0);
     }

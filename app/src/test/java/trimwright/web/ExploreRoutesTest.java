@@ -34,8 +34,7 @@ class ExploreRoutesTest {
         copy = folder.resolve("mine.toml");
         Files.writeString(copy, BoatFiles.shippedText("whimbrel14"));
         BoatShelf boats = new BoatShelf(List.of(copy));
-        workbench =
-                Workbench.start(List.of(new ExploreRoutes(boats, new TargetShelf(boats, new TargetBooks()))), 0);
+        workbench = Workbench.start(List.of(new ExploreRoutes(boats, new TargetShelf(boats, new TargetBooks()))), 0);
     }
 
     @AfterAll
@@ -54,16 +53,23 @@ class ExploreRoutesTest {
             JsonNode strip = strips.path((int) heights[i]);
             JsonNode station = stations.path(i);
             assertEquals(
-                    strip.path("height_above_foot_m").asDouble(), station.path("height_m").asDouble(), 0);
-            assertEquals(strip.path("chord_m").asDouble(), station.path("chord_m").asDouble(), 1e-4);
-            assertEquals(strip.path("flap_angle_deg").asDouble(), station.path("flap_deg").asDouble(), 2e-3);
+                    strip.path("height_above_foot_m").asDouble(),
+                    station.path("height_m").asDouble(),
+                    0);
+            assertEquals(
+                    strip.path("chord_m").asDouble(), station.path("chord_m").asDouble(), 1e-4);
+            assertEquals(
+                    strip.path("flap_angle_deg").asDouble(),
+                    station.path("flap_deg").asDouble(),
+                    2e-3);
         }
     }
 
     @Test
     void whatIsMissingOrOutsideItsRangeIsOneSentence() throws Exception {
         assertRefused(400, "/api/explore?boat=whimbrel14&wing=tall&camber_deg=15&sheet_deg=6", "aws_kn");
-        assertRefused(400, "/api/explore?boat=whimbrel14&sheet_deg=61" + STATE.replace("&sheet_deg=6", ""), "sheet_deg");
+        assertRefused(
+                400, "/api/explore?boat=whimbrel14&sheet_deg=61" + STATE.replace("&sheet_deg=6", ""), "sheet_deg");
         assertRefused(400, "/api/explore?boat=whimbrel14&strip=40" + STATE, "strip");
         assertRefused(404, "/api/explore?boat=nobody" + STATE, "nobody");
         assertRefused(404, "/api/explore?boat=whimbrel14" + STATE.replace("tall", "huge"), "huge");
@@ -72,7 +78,9 @@ class ExploreRoutesTest {
 
     @Test
     void aChangedBoatFileCountsOnceThePageHasSeenIt() throws Exception {
-        String seen = json("/api/explore?boat=mine" + STATE).at("/wing/model/boat_hash").asText();
+        String seen = json("/api/explore?boat=mine" + STATE)
+                .at("/wing/model/boat_hash")
+                .asText();
         String text = Files.readString(copy);
         Files.writeString(copy, text.replaceFirst("foot_height_m = 1.5", "foot_height_m = 2.5"));
         try {
@@ -81,7 +89,8 @@ class ExploreRoutesTest {
             JsonNode anew = json("/api/explore?boat=mine&hash=other" + STATE);
             assertTrue(!seen.equals(anew.at("/wing/model/boat_hash").asText()));
             // Higher above the sea more air leaks under the foot: less side force.
-            assertTrue(anew.at("/wing/side_force_n").asDouble() < same.at("/wing/side_force_n").asDouble());
+            assertTrue(anew.at("/wing/side_force_n").asDouble()
+                    < same.at("/wing/side_force_n").asDouble());
         } finally {
             Files.writeString(copy, text);
         }
@@ -98,7 +107,8 @@ class ExploreRoutesTest {
     private void assertRefused(int status, String path, String said) throws Exception {
         HttpResponse<String> answer = get(path);
         assertEquals(status, answer.statusCode(), path);
-        String message = new ObjectMapper().readTree(answer.body()).path("message").asText();
+        String message =
+                new ObjectMapper().readTree(answer.body()).path("message").asText();
         assertTrue(message.contains(said), message);
         assertEquals(1, message.lines().count(), message);
     }

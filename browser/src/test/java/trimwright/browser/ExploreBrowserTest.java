@@ -44,8 +44,10 @@ class ExploreBrowserTest {
     private static final int PRESSES = 200;
 
     /** Names in the address and options of the command, with the ends of what is drawn at random. */
-    private static final List<Drawn> TRUE_WIND =
-            List.of(new Drawn("tws", "--tws", 6, 25), new Drawn("twa", "--twa", 35, 165), new Drawn("speed", "--boat-speed", 8, 40));
+    private static final List<Drawn> TRUE_WIND = List.of(
+            new Drawn("tws", "--tws", 6, 25),
+            new Drawn("twa", "--twa", 35, 165),
+            new Drawn("speed", "--boat-speed", 8, 40));
 
     private static final List<Drawn> APPARENT_WIND =
             List.of(new Drawn("aws", "--aws", 10, 50), new Drawn("awa", "--awa", 5, 60));
@@ -92,8 +94,8 @@ class ExploreBrowserTest {
             List<Drawn> all = new ArrayList<>(isTrue ? TRUE_WIND : APPARENT_WIND);
             all.addAll(TRIM);
             for (Drawn one : all) {
-                String value = String.format(
-                        Locale.ROOT, "%.1f", one.low() + random.nextDouble() * (one.high() - one.low()));
+                String value =
+                        String.format(Locale.ROOT, "%.1f", one.low() + random.nextDouble() * (one.high() - one.low()));
                 options.put(one.option(), value);
                 Locator field = control(page, one.name()).locator("input[type=text]");
                 field.fill(value);
@@ -133,7 +135,9 @@ class ExploreBrowserTest {
             String text = ((String) parts.get(3)).replace('\u2212', '-').replace("+", "");
             assertEquals(
                     0,
-                    new BigDecimal(shown).setScale(decimals, RoundingMode.HALF_UP).compareTo(new BigDecimal(text)),
+                    new BigDecimal(shown)
+                            .setScale(decimals, RoundingMode.HALF_UP)
+                            .compareTo(new BigDecimal(text)),
                     () -> path + " is " + value + " at " + options + ", the page says " + text);
         }
         return 1;
@@ -142,8 +146,7 @@ class ExploreBrowserTest {
     @Test
     void aSliderMovedByAKeyIsInThePictureWithinFiftyMilliseconds() {
         Page page = open("", 1440, 900);
-        page.evaluate(
-                """
+        page.evaluate("""
                 () => {
                   const grid = document.querySelector('.explore-grid');
                   const after = new MessageChannel();
@@ -174,7 +177,8 @@ class ExploreBrowserTest {
             best = Math.min(best, late);
         }
         if (best >= PICTURE_MILLIS && load() > BUSY) {
-            throw new TestAbortedException("other programs have the processors: " + best + " ms at a load of " + load());
+            throw new TestAbortedException(
+                    "other programs have the processors: " + best + " ms at a load of " + load());
         }
         assertTrue(best < PICTURE_MILLIS, best + " ms");
     }
@@ -194,9 +198,9 @@ class ExploreBrowserTest {
         }
         return ((List<?>) page.evaluate("window.pictureTimes"))
                 .stream()
-                .mapToDouble(millis -> ((Number) millis).doubleValue())
-                .sorted()
-                .toArray();
+                        .mapToDouble(millis -> ((Number) millis).doubleValue())
+                        .sorted()
+                        .toArray();
     }
 
     @Test
@@ -308,7 +312,8 @@ class ExploreBrowserTest {
 
     private Page open(String choice, int width, int height) {
         Page page = browser.page(width, height);
-        page.navigate(workbench.address() + "explore" + choice + (choice.isEmpty() ? "?" : "&") + "boat=whimbrel14&wing=tall");
+        page.navigate(workbench.address() + "explore" + choice + (choice.isEmpty() ? "?" : "&")
+                + "boat=whimbrel14&wing=tall");
         settled(page);
         return page;
     }

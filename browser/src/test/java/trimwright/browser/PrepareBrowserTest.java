@@ -90,14 +90,18 @@ class PrepareBrowserTest {
     @Test
     void theChosenTrimIsOpenedInExploreWhichFindsTheTargetThere() {
         Page page = open("?boat=whimbrel14&wing=tall&tws=16&twa=60", 1440, 900);
-        String sheet = page.locator(".point .band").filter(new Locator.FilterOptions().setHasText("Sheet load"))
-                .locator(".number").first().textContent();
+        String sheet = page.locator(".point .band")
+                .filter(new Locator.FilterOptions().setHasText("Sheet load"))
+                .locator(".number")
+                .first()
+                .textContent();
         page.getByText("Explore this trim").click();
         assertThat(page.locator(".explore-grid[data-shown=now]")).isVisible();
         assertThat(page).hasURL(Pattern.compile("/explore\\?.*tws=16&twa=60&"));
         assertEquals(
                 Double.parseDouble(sheet.replace(" kN", "")),
-                Double.parseDouble(page.locator(".explore-figures [data-path=sheet_load_n]").textContent()),
+                Double.parseDouble(page.locator(".explore-figures [data-path=sheet_load_n]")
+                        .textContent()),
                 0.02,
                 "fewer strips there than here");
         String there = page.locator("[data-control=sheet] input[type=text]").inputValue();
