@@ -174,6 +174,9 @@ class FleetBrowserTest {
         BoundingBox strips = page.locator(".strips").boundingBox();
         BoundingBox track = page.locator(".track").boundingBox();
         assertTrue(track.y >= strips.y + strips.height, "the track lies upon the strips");
+        // A click needs a page that stands still.
+        page.locator(".grid button[data-at='0,1']").click();
+        assertThat(page.locator(".pieces")).isVisible();
         Browser.keep(page, "fleet-phone");
     }
 

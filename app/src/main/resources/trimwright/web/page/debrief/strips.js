@@ -19,6 +19,10 @@ const DEEPEST = 2;
 /** Below this a second cannot be told any more; the strips scroll instead (px). */
 const LEAST_SECOND = 0.55;
 const LABEL = 11.5;
+/** As in debrief.css. */
+const ONE_COLUMN = window.matchMedia('(max-width: 1000px)');
+/** What all rows take together in one column, if that is enough for them (px). */
+const COLUMN_HEIGHT = 640;
 /** A leg that has a smaller part than this in the window is not shown where room is short. */
 const LEAST_PART = 0.1;
 /** Between marks of the way (m), and of seconds. */
@@ -33,7 +37,9 @@ export function Strips({ fleet, focus, view, legs, pieces, narrow }) {
   const own = legs.get(focus) ?? [];
   const inside = narrow ? own.filter((leg) => Math.min(leg.to, to) - Math.max(leg.from, from) > LEAST_PART * (to - from)).map((leg) => leg.number).join(' ') : '';
   const width = size.width - LEFT - RIGHT;
-  const rows = useMemo(() => rowsOf(fleet.drawn(focus), focus, legs, inside, size.height), [legs, focus, shown, inside, size.height]);
+  // In one column the strips are as high as their rows, so their own height must not be what rows are fitted to.
+  const room = ONE_COLUMN.matches ? COLUMN_HEIGHT : size.height;
+  const rows = useMemo(() => rowsOf(fleet.drawn(focus), focus, legs, inside, room), [legs, focus, shown, inside, room]);
   // What is looked at elsewhere comes in sight here too.
   useEffect(() => {
     const leg = piece && legAt(own, (piece.from + piece.to) / 2);
