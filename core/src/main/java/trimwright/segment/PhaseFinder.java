@@ -8,20 +8,36 @@ import trimwright.units.Circular;
 import trimwright.wind.Quantity;
 import trimwright.wind.WindTrack;
 
-/** Finds phases by growing each one as long as all of its wind angles stay near their median. */
+/**
+ * Finds phases by growing each one as long as wind angle and speed stay near their medians and the bow goes round slowly.
+ * Steering about a mean course and a gust's short answer are part of straight sailing: short departures are bridged.
+ */
 final class PhaseFinder {
     private static final double SHORTEST = 10.0;
     private static final double STEADY_RATE = Math.toRadians(3);
     private static final double NEAR_MEDIAN = Math.toRadians(8);
 
+    /** Speed stays within this share of its median (-), chosen: a boat that gathers speed is not judged. */
+    private static final double NEAR_SPEED = 0.25;
+
+    /** The rate of turn that counts is the slope over this time to either side (s), chosen: longer than steering. */
+    private static final double RATE_WINDOW = 3.0;
+
+    /** A departure that is over sooner (s) does not end a phase (chosen). */
+    private static final double DEPARTURE = 5.0;
+
     private final WindTrack track;
     private final Courses courses;
     private final int shortest;
+    private final int departure;
+    private final int rateWindow;
 
     private PhaseFinder(WindTrack track, Courses courses) {
         this.track = track;
         this.courses = courses;
         this.shortest = track.clock().steps(SHORTEST);
+        this.departure = track.clock().steps(DEPARTURE);
+        this.rateWindow = track.clock().steps(RATE_WINDOW);
     }
 
     static List<Phase> find(WindTrack track, Courses courses, List<Leg> legs, List<Turn> turns) {
@@ -34,7 +50,7 @@ final class PhaseFinder {
             int i = leg.span().from();
             while (i < leg.span().to()) {
                 int from = i;
-                while (i < leg.span().to() && !turning[i] && finder.isSteady(from, i)) {
+                while (i < leg.span().to() && !turning[i] && finder.isKnown(from, i)) {
                     i++;
                 }
                 finder.cut(leg.kind(), from, i, phases);
@@ -45,9 +61,8 @@ final class PhaseFinder {
     }
 
     /** Whether the sample may stand in a phase that began at {@code from}. */
-    private boolean isSteady(int from, int i) {
-        return Math.abs(track.get(Quantity.RATE_OF_TURN, i)) < STEADY_RATE
-                && !Double.isNaN(courses.windAngle[i])
+    private boolean isKnown(int from, int i) {
+        return !Double.isNaN(courses.windAngle[i])
                 && !Double.isNaN(track.get(Quantity.SPEED, i))
                 && courses.tack[i] == courses.tack[from];
     }
@@ -55,9 +70,9 @@ final class PhaseFinder {
     private void cut(PointOfSail on, int from, int to, List<Phase> phases) {
         int start = from;
         while (to - start >= shortest) {
-            int end = grow(start, to);
+            int end = isSteady(start, from, to) ? grow(start, from, to) : start;
             if (end - start >= shortest) {
-                if (sails(start, end)) {
+                if (sails(on, start, end)) {
                     phases.add(new Phase(on, new Span(start, end), courses.tack[start]));
                 }
                 start = end;
@@ -67,44 +82,81 @@ final class PhaseFinder {
         }
     }
 
-    private boolean sails(int from, int to) {
-        return Math.abs(Circular.mean(courses.windAngle, from, to)) > LegFinder.NO_GO;
+    /** Off the wind far enough, and on a beat or run at such an angle: else the boat gathers speed on a reach. */
+    private boolean sails(PointOfSail on, int from, int to) {
+        double angle = Circular.mean(courses.windAngle, from, to);
+        return Math.abs(angle) > LegFinder.NO_GO && (!on.isJudgedByVmg() || on.next(angle) == on);
     }
 
-    /** The greatest end up to which every wind angle is near the median of all. */
-    private int grow(int start, int to) {
-        Growing angles = new Growing(courses.windAngle[start], shortest);
+    /** Whether the bow goes round slowly there, by headings of the straight stretch only. */
+    private boolean isSteady(int i, int first, int end) {
+        int from = Math.max(first, i - rateWindow);
+        int to = Math.min(end - 1, i + rateWindow);
+        double way = Angles.difference(courses.heading[to], courses.heading[from]);
+        return Math.abs(way) < STEADY_RATE * (to - from) * track.clock().step();
+    }
+
+    /** The greatest end up to which wind angles and speeds are near their medians, short departures apart. */
+    private int grow(int start, int first, int to) {
+        Growing angles = new Growing(shortest);
+        Growing speeds = new Growing(shortest);
+        double firstAngle = courses.windAngle[start];
         int end = start;
-        while (end < to && angles.add(courses.windAngle[end])) {
-            end++;
+        for (int i = start; i < to && i - end <= departure; i++) {
+            double way = Angles.difference(courses.windAngle[i], firstAngle);
+            double speed = track.get(Quantity.SPEED, i);
+            if (!isSteady(i, first, to)) {
+                continue;
+            }
+            angles.add(way);
+            speeds.add(speed);
+            if (angles.isWithin(NEAR_MEDIAN) && speeds.isWithin(NEAR_SPEED * speeds.median())) {
+                end = i + 1;
+            } else {
+                angles.remove(way);
+                speeds.remove(speed);
+            }
         }
         return end;
     }
 
-    /** Sorted ways from a first angle, so that the median is at hand and wrapping is not felt. */
+    /** Values kept sorted, so that their median is at hand. */
     private static final class Growing {
-        private final double first;
         private double[] sorted;
         private int size;
 
-        Growing(double first, int capacity) {
-            this.first = first;
+        Growing(int capacity) {
             this.sorted = new double[capacity];
         }
 
-        /** Takes the angle in; false if then one of all would be too far from the median. */
-        boolean add(double angle) {
+        void add(double value) {
             if (size == sorted.length) {
                 sorted = Arrays.copyOf(sorted, 2 * size);
             }
-            double way = Angles.difference(angle, first);
-            int place = Arrays.binarySearch(sorted, 0, size, way);
-            place = place < 0 ? -place - 1 : place;
+            int place = place(value);
             System.arraycopy(sorted, place, sorted, place + 1, size - place);
-            sorted[place] = way;
+            sorted[place] = value;
             size++;
-            double median = (sorted[(size - 1) / 2] + sorted[size / 2]) / 2;
-            return sorted[size - 1] - median <= NEAR_MEDIAN && median - sorted[0] <= NEAR_MEDIAN;
+        }
+
+        void remove(double value) {
+            int place = place(value);
+            System.arraycopy(sorted, place + 1, sorted, place, size - place - 1);
+            size--;
+        }
+
+        private int place(double value) {
+            int place = Arrays.binarySearch(sorted, 0, size, value);
+            return place < 0 ? -place - 1 : place;
+        }
+
+        double median() {
+            return (sorted[(size - 1) / 2] + sorted[size / 2]) / 2;
+        }
+
+        /** Whether all values are so near to their median. */
+        boolean isWithin(double distance) {
+            return sorted[size - 1] - median() <= distance && median() - sorted[0] <= distance;
         }
     }
 }

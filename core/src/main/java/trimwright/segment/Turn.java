@@ -3,11 +3,11 @@ package trimwright.segment;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One turn: from the heading leaving its steady mean by 5 deg to the new course held. Speeds are NaN where none is logged.
+ * One turn: from the heading leaving that of before by 5 deg to the new one. Speeds are NaN where none is logged.
  *
  * @param span from the first to the last instant of the turn
  * @param entryTack tack before
- * @param entrySpeed mean over the last 3 s of the course held before (m/s)
+ * @param entrySpeed mean over the last 3 s before (m/s)
  * @param exitSpeed mean over the 3 s that follow (m/s)
  * @param minimumSpeed least speed in the turn (m/s)
  * @param rates how fast and how far the bow went round

@@ -107,6 +107,9 @@ public final class SailedWind {
     /** Velocity at each instant; fills speed and course. */
     private BoatVelocity[] move(SpeedSource source) {
         boolean overGround = source == SpeedSource.OVER_GROUND;
+        if (!values.containsKey(Quantity.STW)) {
+            caveats.add(WindCaveat.NOT_SEPARABLE);
+        }
         if (overGround) {
             caveats.add(WindCaveat.WIND_OVER_GROUND);
             if (!values.containsKey(Quantity.COG)) {

@@ -10,6 +10,8 @@ public enum WindCaveat {
     COURSE_FROM_HEADING,
     /** Speed is over ground: the wind is the wind over ground, and current is inside every figure. */
     WIND_OVER_GROUND,
+    /** No speed through the water in the log: speed factor, leeway coefficient and current cannot be told apart. */
+    NOT_SEPARABLE,
     /** No roll in the log: the boat was taken as upright. */
     HEEL_UNKNOWN,
     /** No pitch in the log: the boat was taken as level. */
