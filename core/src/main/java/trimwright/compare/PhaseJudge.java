@@ -48,7 +48,7 @@ final class PhaseJudge {
         if (doubtful) {
             caveats.add(CompareCaveat.TARGET_DOUBTFUL);
         }
-        Interval difference = BlockBootstrap.of(Arrays.copyOf(differences, judged));
+        Interval difference = MeanInterval.of(Arrays.copyOf(differences, judged));
         if (difference.independent() < INDEPENDENT) {
             caveats.add(CompareCaveat.FEW_INDEPENDENT_SAMPLES);
         }

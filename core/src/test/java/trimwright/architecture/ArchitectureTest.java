@@ -51,7 +51,6 @@ class ArchitectureTest {
                             "units",
                             "air",
                             "boat",
-                            "chance",
                             "track",
                             "wind",
                             "segment",
