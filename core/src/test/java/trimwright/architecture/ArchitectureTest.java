@@ -47,16 +47,7 @@ class ArchitectureTest {
             Map.entry("segment", Set.of("units", "boat", "track", "wind", "course")),
             Map.entry(
                     "compare",
-                    Set.of(
-                            "units",
-                            "air",
-                            "boat",
-                            "track",
-                            "wind",
-                            "segment",
-                            "platform",
-                            "target",
-                            "course"))));
+                    Set.of("units", "air", "boat", "track", "wind", "segment", "platform", "target", "course"))));
 
     private static final JavaClasses MAIN = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -1,0 +1,158 @@
+package trimwright.debrief;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.boatfile.BoatFiles;
+import trimwright.course.Course;
+import trimwright.ingest.nmea.ChecksumRule;
+import trimwright.intake.Intake;
+import trimwright.intake.IntakeOptions;
+import trimwright.intake.MappingFile;
+import trimwright.raceday.DayMaker;
+import trimwright.segment.Matching;
+import trimwright.sim.Scenario;
+import trimwright.store.Library;
+import trimwright.store.SessionInfo;
+import trimwright.target.TargetBook;
+import trimwright.text.Progress;
+import trimwright.track.BoatTrack;
+import trimwright.wind.WindOptions;
+
+/** A simulated day with its truth: made, imported through the readers that real logs go through, debriefed. */
+final class SimulatedDay {
+    static final BoatFile BOAT = BoatFiles.find("whimbrel14");
+
+    private final Path folder;
+
+    private SimulatedDay(Path folder) {
+        this.folder = folder;
+    }
+
+    static WingSpec wing() {
+        return BOAT.boat().wings().get(0);
+    }
+
+    /** Sails the day into the folder, unless it is there already. */
+    static SimulatedDay of(Scenario scenario, int minutes, Path folder, TargetBook book) {
+        if (!Files.exists(folder.resolve("course.toml"))) {
+            try {
+                new DayMaker(BOAT.boat(), wing(), book, Runtime.getRuntime().availableProcessors())
+                        .make(scenario, minutes, folder, Progress.NONE);
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+        return new SimulatedDay(folder);
+    }
+
+    /** @param book to judge by, or null */
+    DebriefReport debrief(@Nullable TargetBook book) throws IOException {
+        Path shelf = Files.createTempDirectory("simulated-day");
+        MappingFile map = MappingFile.read(folder.resolve("wing-map.toml"));
+        IntakeOptions options =
+                new IntakeOptions(null, map, null, null, null, folder.resolve("course.toml"), ChecksumRule.REQUIRED);
+        List<Path> logs;
+        try (Stream<Path> files = Files.list(folder.resolve("logs"))) {
+            logs = files.sorted().toList();
+        }
+        new Intake(shelf, options).run(logs, Progress.NONE);
+        List<BoatTrack> tracks;
+        Course course;
+        try (Library library = Library.open(shelf)) {
+            SessionInfo session = library.getSession("latest");
+            tracks = library.load(session);
+            course = SessionCourse.find(library, session);
+        }
+        return Debrief.of(tracks, new DebriefOptions(BOAT.boat(), book, course, WindOptions.DEFAULT));
+    }
+
+    /** From the clock of a debrief to the time of the truth (s): the day's zero is the first sample but for the sensors' period. */
+    double zero(DebriefReport report) {
+        Course course = report.course();
+        if (course == null) {
+            throw new IllegalStateException("no course");
+        }
+        return (course.gunNanos() - report.clock().startNanos()) / 1e9 - GUN;
+    }
+
+    /** The gun goes a minute after the day's zero. */
+    private static final double GUN = 60;
+
+    /**
+     * Straight stretches of 10 s or more, or turns, of a boat in legs of the course, as they were ordered.
+     *
+     * @param what {@code straight} or {@code turn}
+     */
+    List<Matching.Labelled> truth(String boat, String what) throws IOException {
+        List<Matching.Labelled> spans = new ArrayList<>();
+        int legs = ends(boat).size();
+        for (String[] cells : table(boat, "spans")) {
+            int leg = Integer.parseInt(cells[5]);
+            double from = Double.parseDouble(cells[0]);
+            double to = Double.parseDouble(cells[1]);
+            if (!cells[2].equals(what) || leg < 0 || leg >= legs) {
+                continue;
+            }
+            if (what.equals("turn")) {
+                spans.add(new Matching.Labelled(cells[3], from, to));
+            } else if (to - from >= 10) {
+                spans.add(new Matching.Labelled(cells[6], from, to));
+            }
+        }
+        return spans;
+    }
+
+    /** Causes of the turns, in the order of {@link #truth}. */
+    List<String> causes(String boat) throws IOException {
+        List<String> causes = new ArrayList<>();
+        int legs = ends(boat).size();
+        for (String[] cells : table(boat, "spans")) {
+            int leg = Integer.parseInt(cells[5]);
+            if (cells[2].equals("turn") && leg >= 0 && leg < legs) {
+                causes.add(cells[4]);
+            }
+        }
+        return causes;
+    }
+
+    /** When the boat came to the end of each of its legs (s), without the start. */
+    List<Double> ends(String boat) throws IOException {
+        List<Double> ends = new ArrayList<>();
+        for (String[] cells : table(boat, "passages")) {
+            if (Integer.parseInt(cells[1]) >= 0) {
+                ends.add(Double.parseDouble(cells[0]));
+            }
+        }
+        return ends;
+    }
+
+    /** Duration of each leg (s). */
+    List<Double> legs(String boat) throws IOException {
+        List<Double> legs = new ArrayList<>();
+        double last = Double.NaN;
+        for (String[] cells : table(boat, "passages")) {
+            double time = Double.parseDouble(cells[0]);
+            if (Integer.parseInt(cells[1]) >= 0) {
+                legs.add(time - last);
+            }
+            last = time;
+        }
+        return legs;
+    }
+
+    private List<String[]> table(String boat, String name) throws IOException {
+        String file = boat.toLowerCase(Locale.ROOT) + "-" + name + ".csv";
+        return Files.readAllLines(folder.resolve("truth").resolve(file)).stream()
+                .skip(1)
+                .map(line -> line.split(",", -1))
+                .toList();
+    }
+}

@@ -1,0 +1,66 @@
+package trimwright.debrief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import trimwright.compare.LegLedger;
+import trimwright.prepare.TargetRun;
+import trimwright.raceday.ScenarioFile;
+import trimwright.segment.SailedCourse;
+import trimwright.target.TargetBook;
+import trimwright.target.TargetFinder;
+import trimwright.target.TargetGrid;
+import trimwright.units.Units;
+
+/** One short simulated day against its truth; whole days: {@link SimulatedDaysStudyTest}. */
+class SimulatedDayTest {
+    /** Enough of a book for the crews' cards and a debrief in the winds of that day. */
+    private static TargetBook book() {
+        TargetGrid grid = new TargetGrid(
+                List.of(Units.fromKnots(10), Units.fromKnots(16), Units.fromKnots(22)),
+                List.of(40, 50, 60, 80, 100, 120, 135, 150).stream()
+                        .map(Units::fromDegrees)
+                        .toList());
+        return new TargetFinder(TargetRun.platformOf(SimulatedDay.BOAT.boat(), SimulatedDay.wing()), Map.of())
+                .bookOf(grid);
+    }
+
+    @Test
+    void turnsAndRoundingsOfAShortDayAreFound(@TempDir Path folder) throws IOException {
+        TargetBook book = book();
+        SimulatedDay day = SimulatedDay.of(ScenarioFile.draw(3), 8, folder, book);
+        DebriefReport report = day.debrief(book);
+        TruthCount count = new TruthCount();
+        count.add(day, report);
+        System.out.println(count.row("short day"));
+        assertTrue(count.turnsTrue >= 20, "turns: " + count.turnsTrue);
+        assertTrue(TruthCount.share(count.turnsMatched, count.turnsFound) >= 0.7);
+        assertTrue(TruthCount.share(count.turnsMatched, count.turnsTrue) >= 0.7);
+        double zero = day.zero(report);
+        for (BoatDebrief boat : report.boats()) {
+            List<Double> ends = day.ends(boat.boat());
+            assertTrue(boat.on() != null && !ends.isEmpty());
+            SailedCourse.SailedLeg first = boat.on().sailed().legs().get(0);
+            assertEquals(ends.get(0), first.span().to() * report.clock().step() - zero, 1.0, boat.boat());
+            for (LegLedger ledger : boat.comparison().ledgers()) {
+                double sum = ledger.lines().stream()
+                        .mapToDouble(LegLedger.Line::loss)
+                        .sum();
+                assertEquals(ledger.total(), sum, 1e-9 * Math.max(1, Math.abs(ledger.total())));
+                for (LegLedger.Line line : ledger.lines()) {
+                    double pieces = line.pieces().stream()
+                            .mapToDouble(LegLedger.Piece::loss)
+                            .sum();
+                    assertEquals(line.loss(), pieces, 1e-9 * Math.max(1, Math.abs(line.loss())));
+                    assertTrue(line.least() <= line.loss() + 1e-9 && line.loss() <= line.most() + 1e-9);
+                }
+            }
+        }
+    }
+}
