@@ -67,7 +67,7 @@ public final class DebriefText {
      * @param offset of the times of day that are shown
      */
     public static String of(String title, DebriefReport report, UtcOffset offset) {
-        StringBuilder text = new StringBuilder(title).append('\n');
+        StringBuilder text = new StringBuilder(title).append('\n').append(FleetText.of(report));
         for (BoatDebrief boat : report.boats()) {
             text.append('\n').append(new DebriefText(boat, offset).text());
         }
@@ -80,8 +80,9 @@ public final class DebriefText {
     private String text() {
         StringBuilder text = new StringBuilder(head());
         text.append(start());
-        section(text, "debrief.legs", legs());
+        section(text, boat.on() == null ? "debrief.legs" : "debrief.legs_of_course", legs());
         section(text, "debrief.ledger", ledger());
+        text.append(spread());
         section(text, "debrief.turns", turns());
         section(text, "debrief.phases", phases());
         section(text, "debrief.data", data());
@@ -169,6 +170,16 @@ public final class DebriefText {
                     where.isEmpty() ? NONE : where));
         }
         return table;
+    }
+
+    /** How far a line moves when the ladder is climbed in other orders; nothing where it does not matter. */
+    private String spread() {
+        double most = boat.comparison().ledgers().stream()
+                .flatMap(ledger -> ledger.lines().stream())
+                .mapToDouble(line -> line.most() - line.least())
+                .max()
+                .orElse(0);
+        return most < WORTH_SAYING ? "" : Texts.of("debrief.spread", most) + "\n";
     }
 
     private static String wayOf(CourseLeg leg) {
