@@ -33,6 +33,9 @@ public final class Crew {
     /** Widest angle on which a slow boat builds speed upwind, and downwind counted from astern (rad): chosen. */
     private static final double MOST_UP = Math.toRadians(82);
 
+    /** Way to the mark below which no better angle for speed is taken (m): chosen. */
+    private static final double SHORT_WAY = 220;
+
     private static final double BUILD_DOWN = Math.toRadians(40);
 
     private final SailingAims aims;
@@ -49,6 +52,7 @@ public final class Crew {
 
     private double nextLook = Double.NEGATIVE_INFINITY;
     private double legBegan = Double.NEGATIVE_INFINITY;
+    private double way;
     private double build;
     private double dodge;
 
@@ -79,6 +83,7 @@ public final class Crew {
             legBegan = sight.time();
         }
         PlanePoint target = guide.target();
+        way = guide.left(bow);
         if (sight.time() >= nextLook) {
             nextLook = sight.time() + LOOK;
             if (turns.coming() == null && !guide.hasFinished() && !guide.isClose(bow)) {
@@ -100,7 +105,7 @@ public final class Crew {
         if (turns.proceed(sight, heading, trimmer.inverted())) {
             tactician.turned(sight.time());
         }
-        double power = guide.leg() < 0 ? startPower(sight, guide.left(bow)) : 1;
+        double power = guide.leg() < 0 ? startPower(sight) : 1;
         double grip = flight.holdsHeel() ? 0 : 1;
         trimmer.work(sight, aim, turn, power, grip, dt);
         flight.work(sight, aim, trimmer.side(), turn, coming, dt);
@@ -141,7 +146,7 @@ public final class Crew {
     private double angle(Sight sight, Plan plan) {
         double upwind = aims.upwindAngle(sight.windSpeed());
         double downwind = aims.downwindAngle(sight.windSpeed());
-        double off = turns.active() == null ? build : 0;
+        double off = mayBuild() ? build : 0;
         return switch (plan.sail()) {
             case UPWIND -> Math.max(upwind, Math.min(MOST_UP, upwind + off * BUILD_UP));
             case DOWNWIND -> Math.min(downwind, Math.max(Math.PI - MOST_UP, downwind - off * BUILD_DOWN));
@@ -151,11 +156,27 @@ public final class Crew {
 
     private double heading(Sight sight, Plan plan, int tack, double angle, Aim aim) {
         double leeway = tack * aim.attitude().leeway();
-        double toReach = turns.active() != null || flight.holdsHeel() ? 0 : byHeel(sight, tack, aim, angle);
+        boolean steersByHeel = turns.active() == null && !flight.holdsHeel() && sight.isFlying();
+        double toReach = !steersByHeel ? 0 : byHeel(sight, tack, aim, angle);
         if (plan.sail() == Plan.Sail.DIRECT && plan.tack() == tack) {
-            return plan.bearing() + leeway + dodge - tack * toReach;
+            return plan.bearing() + leeway + dodge - tack * (toReach + toBuild(sight, angle));
         }
         return sight.windFrom() - tack * (angle + toReach) + leeway + dodge;
+    }
+
+    private boolean mayBuild() {
+        return turns.active() == null && way > SHORT_WAY;
+    }
+
+    /** A slow boat that lies its mark on a poor angle for speed takes a better one first. */
+    private double toBuild(Sight sight, double angle) {
+        double off = mayBuild() ? build : 0;
+        if (angle < Math.PI / 2) {
+            double better = Math.min(MOST_UP, aims.upwindAngle(sight.windSpeed()) + off * BUILD_UP);
+            return off > 0.2 ? Math.max(0, better - angle) : 0;
+        }
+        double better = Math.max(Math.PI - MOST_UP, aims.downwindAngle(sight.windSpeed()) - off * BUILD_DOWN);
+        return off > 0.2 ? Math.min(0, better - angle) : 0;
     }
 
     /** A driver helps the trimmer: toward a reach when she heels to windward for want of power, away from it in a gust. */
@@ -178,7 +199,7 @@ public final class Crew {
     }
 
     /** Less than full power while she would come to the line too early if she gathered speed from now on. */
-    private double startPower(Sight sight, double way) {
+    private double startPower(Sight sight) {
         double left = gun + temper.startMargin() - sight.time();
         double speed = sight.speed();
         double needed = (Math.sqrt(speed * speed + 2 * GATHER * Math.max(0, way)) - speed) / GATHER;

@@ -16,7 +16,13 @@ final class LegGuide {
     /** Distance at which nothing is changed any more (m): chosen. */
     private static final double CLOSE = 45;
 
+    /** How far past a line is past, and how far before it one goes back (m): chosen. */
+    private static final double PAST = 8;
+
+    private static final double BACK = 150;
+
     private int leg = -1;
+    private boolean goesBack;
     private PlanePoint before = new PlanePoint(Double.NaN, Double.NaN);
     private double beforeTime = Double.NaN;
 
@@ -36,32 +42,36 @@ final class LegGuide {
 
     /** Point to make for. */
     PlanePoint target() {
+        PlaneLine line = line();
+        if (goesBack) {
+            return across(line, along(line, 0.5), -BACK);
+        }
         if (leg < 0) {
-            return beyond(course.start(), along(course.start(), temper.startShare()));
+            // Beyond the line, so that she does not swing at the last moment.
+            return across(line, along(line, temper.startShare()), BEYOND);
         }
-        PlaneLine end = course.endOfLeg(Math.min(leg, course.legCount() - 1));
         if (!course.endsAtMark(leg)) {
-            return along(end, temper.gateShare());
+            return along(line, temper.gateShare());
         }
-        double near = CLEAR_OF_MARK / end.length();
-        return along(end, course.isMarkLeftToPort(leg) ? near : 1 - near);
+        double near = CLEAR_OF_MARK / line.length();
+        return along(line, course.isMarkLeftToPort(leg) ? near : 1 - near);
     }
 
     /** Distance left to the line that ends the leg, or to the start line, along the way to {@link #target} (m). */
     double left(PlanePoint bow) {
-        return bow.distanceTo(target()) - (leg < 0 ? BEYOND : 0);
+        return bow.distanceTo(target()) - (leg < 0 && !goesBack ? BEYOND : 0);
     }
 
     /** Whether the end of the leg is so near that the plan stands. */
     boolean isClose(PlanePoint bow) {
-        return Math.abs(left(bow)) < CLOSE;
+        return !goesBack && Math.abs(left(bow)) < CLOSE;
     }
 
     /** Takes the bow's new place; time of the passage if it ended a leg or crossed the start after the gun, else NaN. */
     double passes(PlanePoint bow, double time, double gun) {
         double passed = Double.NaN;
         if (!Double.isNaN(beforeTime) && !hasFinished()) {
-            PlaneLine line = leg < 0 ? course.start() : course.endOfLeg(leg);
+            PlaneLine line = line();
             double share = line.crossedAt(before, bow);
             double at = beforeTime + share * (time - beforeTime);
             if (!Double.isNaN(share) && (leg >= 0 || at >= gun)) {
@@ -69,15 +79,25 @@ final class LegGuide {
                 passed = at;
             }
         }
+        seeWhetherPast(bow);
         before = bow;
         beforeTime = time;
         return passed;
     }
 
-    /** A boat that starts makes for a point beyond the line, so that she does not swing at the last moment. */
-    private static PlanePoint beyond(PlaneLine line, PlanePoint point) {
-        double across = line.portEnd().bearingTo(line.starboardEnd()) - Math.PI / 2;
-        return point.plus(BEYOND * StrictMath.cos(across), BEYOND * StrictMath.sin(across));
+    private PlaneLine line() {
+        return leg < 0 ? course.start() : course.endOfLeg(Math.min(leg, course.legCount() - 1));
+    }
+
+    /** Who has gone past a line beside it goes back before it. */
+    private void seeWhetherPast(PlanePoint bow) {
+        boolean isLine = leg < 0 || !course.endsAtMark(leg);
+        goesBack = isLine && !hasFinished() && line().ahead(bow) > (goesBack ? -BACK * 0.6 : PAST);
+    }
+
+    private static PlanePoint across(PlaneLine line, PlanePoint point, double way) {
+        double bearing = line.portEnd().bearingTo(line.starboardEnd()) - Math.PI / 2;
+        return point.plus(way * StrictMath.cos(bearing), way * StrictMath.sin(bearing));
     }
 
     private static PlanePoint along(PlaneLine line, double share) {

@@ -2,6 +2,7 @@ package trimwright.crew;
 
 import trimwright.course.CourseGeometry;
 import trimwright.course.PlanePoint;
+import trimwright.motion.Controls;
 import trimwright.units.Angles;
 
 /**
@@ -10,7 +11,20 @@ import trimwright.units.Angles;
  */
 final class Tactician {
     /** Time that a turn takes until the boat moves away from the boundary (s). */
-    private static final double TURN_TIME = 4.5;
+    private static final double TURN_TIME = 6.5;
+
+    /** Rate at which the second board goes down (1/s). */
+    private static final double BOARD_RATE = 0.25;
+    /** Near the mark a boat sails closer and lower than her best angles to fetch it (m, rad): chosen. */
+    private static final double NEAR = 160;
+
+    private static final double PINCH = Math.toRadians(7);
+    private static final double SOAK = Math.toRadians(18);
+
+    /** Way against the wind in a turn and until speed is back, what is lost on wider angles taken off (m). */
+    private static final double TACK_WAY = 30;
+
+    private static final double GYBE_WAY = -60;
 
     private static final double BOUNDARY_MARGIN = 30;
     private static final double REST = 40;
@@ -51,13 +65,16 @@ final class Tactician {
         double upwind = aims.upwindAngle(sight.windSpeed());
         double downwind = aims.downwindAngle(sight.windSpeed());
         int tack = plan.tack();
-        // Where the boat will be when a turn ordered now has taken her round.
+        // Where the boat will be when a turn ordered now has taken her round and she has gathered speed again.
+        double ahead = untilHelm(sight) * sight.speed();
+        double upwindWay = plan.sail() == Plan.Sail.DOWNWIND ? GYBE_WAY : TACK_WAY;
         PlanePoint soon = bow.plus(
-                TURN_TIME * 0.7 * sight.speed() * Math.cos(sight.course()),
-                TURN_TIME * 0.7 * sight.speed() * Math.sin(sight.course()));
+                ahead * Math.cos(sight.course()) + upwindWay * Math.cos(sight.windFrom()),
+                ahead * Math.sin(sight.course()) + upwindWay * Math.sin(sight.windFrom()));
         double straight = Angles.signed(sight.windFrom() - bow.bearingTo(target));
         double afterTurn = Angles.signed(sight.windFrom() - soon.bearingTo(target));
-        Plan.Sail sail = sail(straight, upwind, downwind);
+        boolean near = bow.distanceTo(target) < NEAR;
+        Plan.Sail sail = sail(straight, upwind - (near ? PINCH : 0), downwind + (near ? SOAK : 0));
         if (sail == Plan.Sail.DIRECT) {
             plan = new Plan(sail, straight >= 0 ? 1 : -1, bow.bearingTo(target), TurnCause.FREE);
             return;
@@ -83,6 +100,12 @@ final class Tactician {
             return;
         }
         plan = new Plan(sail, tack, 0, plan.cause());
+    }
+
+    /** Time from an order until the second board is down and the helm goes over (s). */
+    private static double untilHelm(Sight sight) {
+        Controls controls = sight.state().controls();
+        return 0.3 + (1 - Math.min(controls.portBoard(), controls.starboardBoard())) / BOARD_RATE;
     }
 
     /** Straight at the mark where its angle allows, with some reluctance to change one's mind. */
