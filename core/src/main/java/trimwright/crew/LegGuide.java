@@ -7,7 +7,9 @@ import trimwright.course.PlanePoint;
 /** Which leg a boat is on and which point it makes for. */
 final class LegGuide {
     /** How far outside a mark the bow is steered (m): chosen. */
-    private static final double CLEAR_OF_MARK = 25;
+    private static final double CLEAR_OF_MARK = 40;
+    /** How far beyond the mark's line she makes for, so that she crosses it (m): chosen. */
+    private static final double BEYOND_MARK = 40;
 
     private final CourseGeometry course;
     private final Temper temper;
