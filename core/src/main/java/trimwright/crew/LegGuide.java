@@ -56,7 +56,7 @@ final class LegGuide {
             return along(line, temper.gateShare());
         }
         double near = CLEAR_OF_MARK / line.length();
-        return along(line, course.isMarkLeftToPort(leg) ? near : 1 - near);
+        return across(line, along(line, course.isMarkLeftToPort(leg) ? near : 1 - near), BEYOND_MARK);
     }
 
     /** Distance left to the line that ends the leg, or to the start line, along the way to {@link #target} (m). */
