@@ -8,8 +8,6 @@ import trimwright.course.PlanePoint;
 final class LegGuide {
     /** How far outside a mark the bow is steered (m): chosen. */
     private static final double CLEAR_OF_MARK = 40;
-    /** How far beyond the mark's line she makes for, so that she crosses it (m): chosen. */
-    private static final double BEYOND_MARK = 40;
 
     private final CourseGeometry course;
     private final Temper temper;
@@ -56,7 +54,7 @@ final class LegGuide {
             return along(line, temper.gateShare());
         }
         double near = CLEAR_OF_MARK / line.length();
-        return across(line, along(line, course.isMarkLeftToPort(leg) ? near : 1 - near), BEYOND_MARK);
+        return along(line, course.isMarkLeftToPort(leg) ? near : 1 - near);
     }
 
     /** Distance left to the line that ends the leg, or to the start line, along the way to {@link #target} (m). */
