@@ -6,22 +6,21 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import trimwright.sim.ScenarioDraw;
 import trimwright.text.JsonOut;
-import trimwright.text.Texts;
-import trimwright.text.UserInputException;
 
 /**
- * The main job in one go, by the other commands and nothing else: targets of the demo boat, import of the example log,
- * its debrief, the workbench.
+ * The main job in one go, by the other commands and nothing else: a simulated race day, targets of the demo boat, import of
+ * the day's logs, their debrief, the workbench.
  */
 @Command(name = "demo")
 public final class DemoCommand implements Callable<Integer> {
@@ -30,6 +29,9 @@ public final class DemoCommand implements Callable<Integer> {
 
     @Mixin
     private final CommonOptions common = new CommonOptions();
+
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", descriptionKey = "demo.seed")
+    private int seed;
 
     @Option(names = "--port", paramLabel = "N", descriptionKey = "demo.port")
     private @Nullable String port;
@@ -60,11 +62,12 @@ public final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path shelf = library == null
-                ? folders.cache().resolve("demo")
-                : library.toAbsolutePath().normalize();
+        Path own = folders.cache().resolve("demo").resolve("seed-" + seed);
+        Path day = own.resolve("day");
+        Path shelf =
+                library == null ? own.resolve("library") : library.toAbsolutePath().normalize();
         ObjectNode document = JsonOut.document("demo/1").put("library", shelf.toString());
-        for (List<String> step : steps(shelf)) {
+        for (List<String> step : steps(day, shelf)) {
             ByteArrayOutputStream answers = new ByteArrayOutputStream();
             int exit = runForJson(step, answers);
             if (exit != CommandRunner.DONE) {
@@ -80,20 +83,33 @@ public final class DemoCommand implements Callable<Integer> {
         return once ? CommandRunner.DONE : serve(shelf);
     }
 
-    private static List<List<String>> steps(Path shelf) {
-        Path example = exampleFolder();
+    private List<List<String>> steps(Path day, Path shelf) {
+        List<String> bring = new ArrayList<>(List.of("import"));
+        for (String boat : ScenarioDraw.BOATS) {
+            String name = boat.toLowerCase(Locale.ROOT);
+            bring.add(day.resolve("logs").resolve(name + ".nmea").toString());
+            bring.add(day.resolve("logs").resolve(name + "-wing.csv").toString());
+        }
+        bring.addAll(List.of(
+                "--map",
+                day.resolve("wing-map.toml").toString(),
+                "--course",
+                day.resolve("course.toml").toString(),
+                "--library",
+                shelf.toString()));
         return List.of(
-                List.of("targets", "--boat", BOAT, "--wing", WING),
                 List.of(
-                        "import",
-                        example.resolve("dunlin.nmea").toString(),
-                        example.resolve("dunlin-wing.csv").toString(),
-                        "--map",
-                        example.resolve("wing-map.toml").toString(),
-                        "--boat-name",
-                        "Dunlin",
-                        "--library",
-                        shelf.toString()),
+                        "simulate",
+                        "--seed",
+                        String.valueOf(seed),
+                        "--boat",
+                        BOAT,
+                        "--wing",
+                        WING,
+                        "--out",
+                        day.toString()),
+                List.of("targets", "--boat", BOAT, "--wing", WING),
+                bring,
                 List.of("debrief", "latest", "--boat", BOAT, "--library", shelf.toString()));
     }
 
@@ -122,15 +138,5 @@ public final class DemoCommand implements Callable<Integer> {
         }
         // With --json the one document is already out; the address then is a note.
         return others.run(common.json() ? console.answeringInNotes() : console, arguments);
-    }
-
-    /** The examples of the checkout: named by the launcher, else beside the folder that the jar was built in. */
-    private static Path exampleFolder() {
-        String home = System.getProperty("trimwright.home", System.getProperty("trimwright.root", "."));
-        Path example = Path.of(home, "examples", "saltmere").toAbsolutePath().normalize();
-        if (!Files.isDirectory(example)) {
-            throw new UserInputException(Texts.of("demo.no_example", example));
-        }
-        return example;
     }
 }

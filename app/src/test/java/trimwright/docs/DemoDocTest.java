@@ -21,22 +21,36 @@ class DemoDocTest {
         assertEquals(0, demo.exit(), demo.err());
         GeneratedBlock.check("README.md", "demo --once", "```\n" + demo.out().stripTrailing() + "\n```");
 
+        Path day = home.resolve("day");
         Path byHand = home.resolve("by-hand");
-        String example = ProjectFiles.ROOT.resolve("examples/saltmere").toString();
-        CliRun brought = CliRun.in(
-                home,
+        run("simulate", "--seed", "1", "--out", day.toString());
+        run(
                 "import",
-                example + "/dunlin.nmea",
-                example + "/dunlin-wing.csv",
+                day + "/logs/avocet.nmea",
+                day + "/logs/curlew.nmea",
+                day + "/logs/dunlin.nmea",
+                day + "/logs/godwit.nmea",
+                day + "/logs/plover.nmea",
+                day + "/logs/turnstone.nmea",
+                day + "/logs/avocet-wing.csv",
+                day + "/logs/curlew-wing.csv",
+                day + "/logs/dunlin-wing.csv",
+                day + "/logs/godwit-wing.csv",
+                day + "/logs/plover-wing.csv",
+                day + "/logs/turnstone-wing.csv",
                 "--map",
-                example + "/wing-map.toml",
-                "--boat-name",
-                "Dunlin",
+                day + "/wing-map.toml",
+                "--course",
+                day + "/course.toml",
                 "--library",
                 byHand.toString());
-        assertEquals(0, brought.exit(), brought.err());
         assertEquals(debriefIn(demoLibrary), debriefIn(byHand));
         assertTrue(Files.exists(byHand.resolve("library.json")));
+    }
+
+    private void run(String... arguments) {
+        CliRun run = CliRun.in(home, arguments);
+        assertEquals(0, run.exit(), run.err());
     }
 
     private String debriefIn(Path library) {
