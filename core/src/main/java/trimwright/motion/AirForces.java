@@ -25,6 +25,9 @@ final class AirForces {
     /** Beyond this the boat is lying on her side and the wing's equations are not asked for more (rad). */
     private static final double MOST_HEEL = 1.3;
 
+    /** The wing's equations are solved in every second step, its force held in the other. */
+    private static final int EVERY = 2;
+
     private final Boat boat;
     private final WingSpec spec;
     private final Wing wing;
@@ -34,6 +37,8 @@ final class AirForces {
     private final double[] z;
     private @Nullable WingSolved last;
     private double lastPressure = 1;
+    private WingForce held = new WingForce(0, 0, 0, 0, 0, 0);
+    private int calls;
     private int unsolved;
 
     private double turning;
@@ -58,14 +63,11 @@ final class AirForces {
         double ahead = wind.towardsNorth() * cos + wind.towardsEast() * sin;
         double abeam = -wind.towardsNorth() * sin + wind.towardsEast() * cos;
         double foot = -spec.footHeight();
-        for (int i = 0; i < x.length; i++) {
-            double at = foot - wing.stripHeight(i);
-            double speed = wind.profile().speedAt(Math.max(0.1, -motion.depth(spec.x(), 0, at)));
-            x[i] = motion.bodyX(ahead * speed, 0) - motion.velocityX(0, at);
-            y[i] = motion.bodyY(ahead * speed, abeam * speed, 0) - motion.velocityY(spec.x(), at);
-            z[i] = motion.bodyZ(ahead * speed, abeam * speed, 0) - motion.velocityZ(spec.x(), 0);
+        if (calls % EVERY == 0) {
+            held = solve(motion, roll, controls, wind, ahead, abeam);
         }
-        WingForce force = solve(roll, Math.max(0.2, -motion.depth(spec.x(), 0, foot)), controls);
+        calls++;
+        WingForce force = held;
         sum.add(force.x(), force.y(), force.z(), spec.x(), 0, foot);
         sum.addMoment(force.k(), force.m(), force.n());
         turning = force.turningMoment();
@@ -74,6 +76,19 @@ final class AirForces {
         heeling = force.k() - foot * force.y();
 
         addWindage(sum, motion, wind, ahead, abeam);
+    }
+
+    private WingForce solve(
+            Kinematics motion, double roll, Controls controls, LocalWind wind, double ahead, double abeam) {
+        double foot = -spec.footHeight();
+        for (int i = 0; i < x.length; i++) {
+            double at = foot - wing.stripHeight(i);
+            double speed = wind.profile().speedAt(Math.max(0.1, -motion.depth(spec.x(), 0, at)));
+            x[i] = motion.bodyX(ahead * speed, 0) - motion.velocityX(0, at);
+            y[i] = motion.bodyY(ahead * speed, abeam * speed, 0) - motion.velocityY(spec.x(), at);
+            z[i] = motion.bodyZ(ahead * speed, abeam * speed, 0) - motion.velocityZ(spec.x(), 0);
+        }
+        return solve(roll, Math.max(0.2, -motion.depth(spec.x(), 0, foot)), controls);
     }
 
     /** CdA(b) = CdA ahead cos^2 b + CdA abeam sin^2 b along the wind felt, as in steady sailing. */
@@ -108,7 +123,7 @@ final class AirForces {
         }
         unsolved++;
         if (last == null) {
-            return new WingForce(0, 0, 0, 0, 0, 0);
+            return held;
         }
         double share = Math.min(1, pressure / lastPressure);
         WingForce kept = last.force();
