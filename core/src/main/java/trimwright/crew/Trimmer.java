@@ -3,7 +3,6 @@ package trimwright.crew;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.TrimRange;
 import trimwright.motion.Commands.FlapWork;
-import trimwright.motion.MotionModel;
 
 /**
  * Holds the moment with the sheet, sets camber and twist to the aim, throws the camber over in turns.
@@ -47,9 +46,12 @@ final class Trimmer {
     /** Camber for gathering speed (rad): chosen. */
     private static final double FULL_CAMBER = Math.toRadians(30);
 
+    /** Shortest step for which the memory of what was asked is long enough (s). */
+    private static final double SHORTEST_STEP = 0.005;
+
     private final TrimRange range;
     private final Habits habits;
-    private final double[] asked = new double[(int) Math.round((DELAY + 4) / MotionModel.STEP)];
+    private final double[] asked = new double[(int) Math.round((DELAY + 4) / SHORTEST_STEP)];
     private int count;
     private double held;
     private double hauled;
@@ -101,7 +103,7 @@ final class Trimmer {
             // Toward the centreline, from where it is not far to the other side.
             want = Math.min(want, Math.toRadians(15) + Math.PI - Math.abs(sight.trueWindAngle()));
         }
-        sheet = side * delayed(want, side * sight.state().controls().sheet());
+        sheet = side * delayed(want, side * sight.state().controls().sheet(), dt);
         double asks = aim.trim().camber()
                 + slow * Math.max(0, FULL_CAMBER - aim.trim().camber());
         double foot = Math.max(0, Math.min(range.camberMax(), asks));
@@ -187,12 +189,12 @@ final class Trimmer {
         return aim.trim().incidence() + hauled;
     }
 
-    private double delayed(double want, double now) {
+    private double delayed(double want, double now, double dt) {
         int length = asked.length;
         asked[count % length] = want;
         count++;
-        int delay = (int) Math.round(DELAY / MotionModel.STEP);
-        int late = delay + (int) Math.round(habits.lateEase() / MotionModel.STEP);
+        int delay = (int) Math.round(DELAY / dt);
+        int late = delay + (int) Math.round(habits.lateEase() / dt);
         double usual = asked[Math.floorMod(count - 1 - Math.min(delay, count - 1), length)];
         if (usual > now) {
             return Math.max(now, asked[Math.floorMod(count - 1 - Math.min(late, count - 1), length)]);

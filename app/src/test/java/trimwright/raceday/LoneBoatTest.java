@@ -1,0 +1,76 @@
+package trimwright.raceday;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import trimwright.crew.DoneTurn;
+import trimwright.crew.Habits;
+import trimwright.crew.TurnKind;
+import trimwright.motion.MotionModel;
+import trimwright.sim.BoatRun;
+import trimwright.target.Target;
+import trimwright.units.Units;
+
+/** The crew and the motion of one boat in a steady wind, against the balance that knows nothing of time. */
+class LoneBoatTest {
+    private static final double SECONDS = 600;
+    private static final BoatRun RUN = LoneBoat.sail(Habits.NONE, MotionModel.STEP, SECONDS);
+
+    @Test
+    void sailsItsTargetsUpAndDownTheWind() {
+        Target up = target(LoneBoat.targets().findUpwind(Units.fromKnots(LoneBoat.WIND_KN)).target());
+        Target down = target(LoneBoat.targets().findDownwind(Units.fromKnots(LoneBoat.WIND_KN)).target());
+        // The crew cannot beat the best balance; it loses a few per cent by holding what it could trade.
+        double upRatio = LoneBoat.upwind(RUN) / up.velocityMadeGood();
+        double downRatio = LoneBoat.downwind(RUN) / down.velocityMadeGood();
+        assertTrue(upRatio > 0.94 && upRatio < 1.005, upRatio + " of the target upwind");
+        assertTrue(downRatio > 0.94 && downRatio < 1.005, downRatio + " of the target downwind");
+    }
+
+    @Test
+    void gybesOnTheFoilsAndStaysUpright() {
+        for (DoneTurn turn : RUN.turns()) {
+            if (turn.order().kind() == TurnKind.GYBE) {
+                RUN.truth().stream()
+                        .filter(s -> s.time() > turn.order().start() && s.time() < turn.end() + 5)
+                        .forEach(s -> assertEquals(1, s.flying(), "touched down at " + s.time() + " s"));
+            }
+        }
+        double most = RUN.truth().stream()
+                .mapToDouble(s -> Math.abs(s.roll()))
+                .max()
+                .orElse(Double.NaN);
+        assertTrue(most < Math.toRadians(25), Math.toDegrees(most) + " degrees of heel");
+        assertEquals(0, RUN.unsolvedSteps());
+    }
+
+    @Test
+    void halfTheTimeStepChangesALapByLessThanAFifthOfAPerCent() {
+        BoatRun fine = LoneBoat.sail(Habits.NONE, MotionModel.STEP / 2, SECONDS);
+        double lap = lap(RUN);
+        assertEquals(lap, lap(fine), 0.002 * lap);
+    }
+
+    @Test
+    void aHabitCostsWhatItShould() {
+        BoatRun low = LoneBoat.sail(new Habits(0.93, 0, 0, 0, 0), MotionModel.STEP, SECONDS);
+        double lost = Units.toKnots(LoneBoat.upwind(RUN) - LoneBoat.upwind(low));
+        // Seven per cent of the righting moment costs a few per cent of the speed where it binds.
+        assertTrue(lost > 0.1 && lost < 1.5, lost + " kn made good");
+    }
+
+    private static Target target(@Nullable Target found) {
+        if (found == null) {
+            throw new AssertionError("no target");
+        }
+        return found;
+    }
+
+    /** From the reaching mark down and up again. */
+    private static double lap(BoatRun run) {
+        assertTrue(run.passages().size() >= 4, run.passages().toString());
+        return run.passages().get(3) - run.passages().get(1);
+    }
+}

@@ -1,0 +1,117 @@
+package trimwright.motion;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import trimwright.air.AirState;
+import trimwright.boat.Boat;
+import trimwright.boat.Whimbrel14;
+import trimwright.units.Angles;
+import trimwright.water.WaterState;
+
+class MotionPropertyTest {
+    private static final Boat BOAT = Whimbrel14.boat();
+
+    /** Roll, sway and yaw rate at the beginning (deg, m/s, deg/s), speed (m/s). */
+    @ParameterizedTest
+    @CsvSource({"0, 0, 0, 15", "8, 0.5, 5, 12", "-12, -1, -8, 9", "3, 0, 0, 4"})
+    void withoutWindEnergyDoesNotGrow(double roll, double sway, double yaw, double speed) {
+        MotionModel model = model();
+        Controls controls = controls(1);
+        MotionState state = state(model, Math.toRadians(roll), sway, Math.toRadians(yaw), speed, controls);
+        LocalWind calm = LocalWind.of(0.01, 0);
+        double first = model.energy(state);
+        double most = first;
+        for (int i = 0; i < 1500; i++) {
+            state = model.step(state, new Commands(controls, Commands.FlapWork.TRIM), calm, MotionModel.STEP);
+            most = Math.max(most, model.energy(state));
+        }
+        // Heave and pitch have no inertia: what the water gives while they settle is not taken from a swing. Two per cent
+        // bounds it in the worst case here, a slow boat that drops on her hulls.
+        assertTrue(most <= first * 1.02, most + " J after " + first);
+        assertTrue(model.energy(state) < 0.6 * first, model.energy(state) + " J of " + first + " left");
+    }
+
+    @Test
+    void aBoatOnTheOtherTackMovesAsInAMirror() {
+        MotionModel one = model();
+        MotionModel other = model();
+        MotionState a = state(one, Math.toRadians(4), 0.3, Math.toRadians(3), 12, controls(1));
+        MotionState b = state(other, Math.toRadians(-4), -0.3, Math.toRadians(-3), 12, controls(-1));
+        LocalWind fromStarboard = LocalWind.of(8, Math.toRadians(60));
+        LocalWind fromPort = LocalWind.of(8, Math.toRadians(-60));
+        for (int i = 0; i < 250; i++) {
+            a = one.step(a, new Commands(controls(1), Commands.FlapWork.TRIM), fromStarboard, MotionModel.STEP);
+            b = other.step(b, new Commands(controls(-1), Commands.FlapWork.TRIM), fromPort, MotionModel.STEP);
+        }
+        assertEquals(a.pose().north(), b.pose().north(), 1e-6);
+        assertEquals(a.pose().east(), -b.pose().east(), 1e-6);
+        assertEquals(a.pose().height(), b.pose().height(), 1e-7);
+        assertEquals(a.pose().roll(), -b.pose().roll(), 1e-7);
+        assertEquals(0, Angles.signed(a.pose().heading() + b.pose().heading()), 1e-7);
+        assertEquals(a.rates().surge(), b.rates().surge(), 1e-7);
+        assertEquals(one.loads().heeling(), -other.loads().heeling(), 1e-2);
+        assertEquals(one.loads().portMain(), other.loads().starboardMain(), 1e-2);
+    }
+
+    @Test
+    void easingIsFastAndHaulingAgainstALoadIsSlow() {
+        Actuators actuators = new Actuators(BOAT.wings().get(0).sheet());
+        Controls from = controls(1);
+        Commands out = new Commands(withSheet(from, from.sheet() + 0.5), Commands.FlapWork.TRIM);
+        Commands in = new Commands(withSheet(from, from.sheet() - 0.5), Commands.FlapWork.TRIM);
+        double load = 8000;
+        double eased = actuators.move(from, out, load, 0.1).sheet() - from.sheet();
+        double hauled = from.sheet() - actuators.move(from, in, load, 0.1).sheet();
+        assertTrue(eased > 0 && hauled > 0);
+        assertTrue(eased > 5 * hauled, eased + " rad out, " + hauled + " rad in");
+        // No more power than two grinders give in short bursts, 900 W, less the tackle's losses.
+        assertTrue(load * hauled / 0.1 <= 900, load * hauled / 0.1 + " W");
+    }
+
+    private static MotionModel model() {
+        return new MotionModel(BOAT, BOAT.wings().get(0), AirState.STANDARD, WaterState.sea(288.15), 16);
+    }
+
+    private static MotionState state(
+            MotionModel model, double roll, double sway, double yaw, double speed, Controls controls) {
+        double height = model.heightFor(0.6, roll, 0, controls.crew());
+        return new MotionState(
+                new Pose(0, 0, height, 0, roll, 0), new Rates(speed, sway, 0, 0, 0, yaw), controls);
+    }
+
+    private static Controls controls(int tack) {
+        return new Controls(
+                tack * Math.toRadians(20),
+                tack * Math.toRadians(20),
+                tack * Math.toRadians(10),
+                0.5,
+                Math.toRadians(tack > 0 ? 4 : 2),
+                Math.toRadians(tack > 0 ? 2 : 4),
+                0,
+                tack * Math.toRadians(1),
+                0,
+                1,
+                1,
+                tack * 2.0);
+    }
+
+    private static Controls withSheet(Controls c, double sheet) {
+        return new Controls(
+                sheet,
+                c.camber(),
+                c.twist(),
+                c.twistMid(),
+                c.portRake(),
+                c.starboardRake(),
+                c.elevator(),
+                c.differential(),
+                c.rudder(),
+                c.portBoard(),
+                c.starboardBoard(),
+                c.crew());
+    }
+}

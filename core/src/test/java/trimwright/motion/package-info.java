@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.motion;
+
+import org.jspecify.annotations.NullMarked;
