@@ -64,8 +64,9 @@ public final class DemoCommand implements Callable<Integer> {
     public Integer call() {
         Path own = folders.cache().resolve("demo").resolve("seed-" + seed);
         Path day = own.resolve("day");
-        Path shelf =
-                library == null ? own.resolve("library") : library.toAbsolutePath().normalize();
+        Path shelf = library == null
+                ? own.resolve("library")
+                : library.toAbsolutePath().normalize();
         ObjectNode document = JsonOut.document("demo/1").put("library", shelf.toString());
         for (List<String> step : steps(day, shelf)) {
             ByteArrayOutputStream answers = new ByteArrayOutputStream();

@@ -58,7 +58,8 @@ public record FlowRequest(
             try {
                 contours.add(outlines.get(i).contour(PANELS).scaled(1 / chord));
             } catch (IllegalArgumentException e) {
-                throw new UserInputException(Texts.of("section.no_outline", files.get(i), e.getMessage()), e);
+                throw new UserInputException(
+                        Texts.of("section.no_outline", files.get(i), String.valueOf(e.getMessage())), e);
             }
         }
         return contours;

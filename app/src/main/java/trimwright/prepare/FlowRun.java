@@ -27,7 +27,7 @@ public final class FlowRun {
         try {
             return request.fluid() == FlowRequest.Fluid.IDEAL ? ideal(request) : viscous(request);
         } catch (NoFlowException e) {
-            throw new NoAnswerException(Texts.of("section.no_flow", request.name(), e.getMessage()));
+            throw new NoAnswerException(Texts.of("section.no_flow", request.name(), String.valueOf(e.getMessage())));
         }
     }
 

@@ -43,7 +43,7 @@ final class OutlineFile {
                     points.stream().mapToDouble(point -> point[0]).toArray(),
                     points.stream().mapToDouble(point -> point[1]).toArray());
         } catch (IllegalArgumentException e) {
-            throw new UserInputException(Texts.of("section.no_outline", file, e.getMessage()), e);
+            throw new UserInputException(Texts.of("section.no_outline", file, String.valueOf(e.getMessage())), e);
         }
     }
 

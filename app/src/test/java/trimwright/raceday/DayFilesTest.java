@@ -20,7 +20,8 @@ class DayFilesTest {
     void sameSeedSameBytesOnAnyNumberOfThreads() throws InterruptedException {
         Map<String, String> one = day(ScenarioFile.draw(5), 1);
         assertEquals(one, day(ScenarioFile.draw(5), 4));
-        assertNotEquals(one.get("logs/dunlin.nmea"), day(ScenarioFile.draw(6), 4).get("logs/dunlin.nmea"));
+        assertNotEquals(
+                one.get("logs/dunlin.nmea"), day(ScenarioFile.draw(6), 4).get("logs/dunlin.nmea"));
     }
 
     @Test

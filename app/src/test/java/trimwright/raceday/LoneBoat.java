@@ -50,8 +50,7 @@ final class LoneBoat {
     static BoatRun sail(Habits habits, double step, double seconds) {
         BoatFile file = BoatFiles.find("whimbrel14");
         Boat boat = file.boat();
-        WeatherSpec steady =
-                new WeatherSpec(Units.fromKnots(WIND_KN), 0, 10, 0, TurbulenceSpectrum.KAIMAL, 0, 0, 0);
+        WeatherSpec steady = new WeatherSpec(Units.fromKnots(WIND_KN), 0, 10, 0, TurbulenceSpectrum.KAIMAL, 0, 0, 0);
         Temper temper = new Temper(Math.toRadians(8), Math.toRadians(1), 0.5, 0.5, 1);
         Scenario scenario = new Scenario(
                 1,
@@ -111,8 +110,7 @@ final class LoneBoat {
         List<Double> angles = TargetRequest.defaultGrid().angles();
         try {
             return TargetRun.of(
-                    new TargetRequest(
-                            file, file.boat().wings().get(0), new TargetGrid(winds, angles), Map.of()),
+                    new TargetRequest(file, file.boat().wings().get(0), new TargetGrid(winds, angles), Map.of()),
                     Progress.NONE);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

@@ -20,8 +20,11 @@ class LoneBoatTest {
 
     @Test
     void sailsItsTargetsUpAndDownTheWind() {
-        Target up = target(LoneBoat.targets().findUpwind(Units.fromKnots(LoneBoat.WIND_KN)).target());
-        Target down = target(LoneBoat.targets().findDownwind(Units.fromKnots(LoneBoat.WIND_KN)).target());
+        Target up = target(
+                LoneBoat.targets().findUpwind(Units.fromKnots(LoneBoat.WIND_KN)).target());
+        Target down = target(LoneBoat.targets()
+                .findDownwind(Units.fromKnots(LoneBoat.WIND_KN))
+                .target());
         // The crew cannot beat the best balance; it loses a few per cent by holding what it could trade.
         double upRatio = LoneBoat.upwind(RUN) / up.velocityMadeGood();
         double downRatio = LoneBoat.downwind(RUN) / down.velocityMadeGood();
@@ -38,10 +41,8 @@ class LoneBoatTest {
                         .forEach(s -> assertEquals(1, s.flying(), "touched down at " + s.time() + " s"));
             }
         }
-        double most = RUN.truth().stream()
-                .mapToDouble(s -> Math.abs(s.roll()))
-                .max()
-                .orElse(Double.NaN);
+        double most =
+                RUN.truth().stream().mapToDouble(s -> Math.abs(s.roll())).max().orElse(Double.NaN);
         assertTrue(most < Math.toRadians(25), Math.toDegrees(most) + " degrees of heel");
         assertEquals(0, RUN.unsolvedSteps());
     }

@@ -29,7 +29,8 @@ class MotionPropertyTest {
             state = model.step(state, new Commands(controls, Commands.FlapWork.TRIM), calm, MotionModel.STEP);
             most = Math.max(most, model.energy(state));
         }
-        // Heave and pitch have no inertia: what the water gives while they settle is not taken from a swing. Two per cent
+        // Heave and pitch have no inertia: what the water gives while they settle is not taken from a swing. Two per
+        // cent
         // bounds it in the worst case here, a slow boat that drops on her hulls.
         assertTrue(most <= first * 1.02, most + " J after " + first);
         assertTrue(model.energy(state) < 0.6 * first, model.energy(state) + " J of " + first + " left");
@@ -79,8 +80,7 @@ class MotionPropertyTest {
     private static MotionState state(
             MotionModel model, double roll, double sway, double yaw, double speed, Controls controls) {
         double height = model.heightFor(0.6, roll, 0, controls.crew());
-        return new MotionState(
-                new Pose(0, 0, height, 0, roll, 0), new Rates(speed, sway, 0, 0, 0, yaw), controls);
+        return new MotionState(new Pose(0, 0, height, 0, roll, 0), new Rates(speed, sway, 0, 0, 0, yaw), controls);
     }
 
     private static Controls controls(int tack) {
