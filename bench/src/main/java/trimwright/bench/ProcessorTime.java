@@ -9,7 +9,6 @@ import org.openjdk.jmh.infra.IterationParams;
 import org.openjdk.jmh.profile.InternalProfiler;
 import org.openjdk.jmh.results.AggregationPolicy;
 import org.openjdk.jmh.results.IterationResult;
-import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.ScalarResult;
 
 /**
@@ -32,7 +31,7 @@ public final class ProcessorTime implements InternalProfiler {
     }
 
     @Override
-    public Collection<? extends Result> afterIteration(
+    public Collection<ScalarResult> afterIteration(
             BenchmarkParams benchmark, IterationParams iteration, IterationResult result) {
         double micros = (process.getProcessCpuTime() - before) / 1e3;
         long operations = Math.max(1, result.getMetadata().getMeasuredOps());
