@@ -5,6 +5,5 @@ package trimwright.layer;
  *
  * @param alpha angle of attack (rad)
  * @param reynolds Reynolds number (-)
- * @param steps taken before giving up
  */
-public record NoAgreement(double alpha, double reynolds, int steps) implements ViscousAnswer {}
+public record NoAgreement(double alpha, double reynolds) implements ViscousAnswer {}

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import trimwright.panel.DisplacedFlow;
 import trimwright.panel.IdealFlow;
 import trimwright.panel.SourceResponse;
+import trimwright.panel.SurfaceFlow;
 import trimwright.profile.Contour;
 
 /**
@@ -29,6 +30,12 @@ public final class ViscousFlow {
 
     private static final int MOST_STEPS = 60;
 
+    /** Where a first guess fails: starts so many steps of load back, and on to twice that. Chosen. */
+    private static final double STEP = Math.toRadians(1);
+
+    private static final int NEAREST_START = 4;
+    private static final int FARTHEST_START = 8;
+
     private final SourceResponse response;
     private final double critical;
     private final int wakeSteps;
@@ -50,27 +57,51 @@ public final class ViscousFlow {
     }
 
     /**
-     * At one angle of attack.
+     * At one angle of attack. Takes at most 60 steps of Newton's method from a like state, 60 from a guess, and 60 at each
+     * angle on the way from less load.
      *
      * @param alpha (rad)
      * @param reynolds on the length 1 (-), above 0
      * @param near an answer for a like state to start from, or null
      */
     public ViscousAnswer at(double alpha, double reynolds, @Nullable ViscousPoint near) {
-        DisplacedFlow flow = response.at(alpha, wakeSteps, WAKE_REACH);
-        Residuals residuals = new Residuals(reynolds, critical);
-        Coupling coupling = new Coupling(flow, residuals);
         if (near != null) {
-            LayerState state = near.state();
-            int steps = coupling.solve(state, MOST_STEPS);
-            if (steps > 0) {
-                return new ViscousPoint(flow, state, residuals, steps);
+            ViscousPoint point = solve(alpha, reynolds, near.state());
+            if (point != null) {
+                return point;
             }
         }
-        LayerState state = new LayerMarch(flow, residuals).guess();
-        int steps = coupling.solve(state, MOST_STEPS);
-        return steps > 0
-                ? new ViscousPoint(flow, state, residuals, steps)
-                : new NoAgreement(alpha, reynolds, MOST_STEPS);
+        ViscousPoint point = solve(alpha, reynolds, null);
+        return point != null ? point : approach(alpha, reynolds);
+    }
+
+    /** From angles of less load, which are easier to begin with, in steps of a degree. */
+    private ViscousAnswer approach(double alpha, double reynolds) {
+        SurfaceFlow flow = ideal().at(alpha);
+        double load = 0;
+        for (int k = 0; k < flow.elements(); k++) {
+            load += flow.circulationLift(k);
+        }
+        double step = Math.copySign(STEP, load);
+        for (int back = NEAREST_START; back <= FARTHEST_START; back += NEAREST_START) {
+            ViscousPoint point = solve(alpha - back * step, reynolds, null);
+            for (int i = back - 1; i >= 0 && point != null; i--) {
+                point = solve(alpha - i * step, reynolds, point.state());
+            }
+            if (point != null) {
+                return point;
+            }
+        }
+        return new NoAgreement(alpha, reynolds);
+    }
+
+    /** From a state, or from a guess if null; null if there is no agreement. */
+    private @Nullable ViscousPoint solve(double alpha, double reynolds, @Nullable LayerState from) {
+        DisplacedFlow flow = response.at(alpha, wakeSteps, WAKE_REACH);
+        Residuals residuals = new Residuals(reynolds, critical);
+        LayerState state = from == null ? new LayerMarch(flow, residuals).guess() : from;
+        int steps = new Coupling(flow, residuals).solve(state, MOST_STEPS);
+        ViscousPoint point = steps > 0 ? new ViscousPoint(flow, state, residuals, steps) : null;
+        return point != null && point.isFinite() ? point : null;
     }
 }

@@ -25,6 +25,11 @@ public final class ViscousPoint implements ViscousAnswer {
         surface = flow.surface(speeds);
     }
 
+    /** Whether the method arrived at numbers. */
+    boolean isFinite() {
+        return Math.abs(lift()) < Double.POSITIVE_INFINITY && drag() < Double.POSITIVE_INFINITY;
+    }
+
     /** Copy of the unknowns, to start a like computation from. */
     LayerState state() {
         return state.copy();

@@ -59,7 +59,7 @@ final class Wake {
      */
     private static double[] follow(
             Panels panels, int element, SurfaceFlow flow, double fromX, double fromY, double length) {
-        int pieces = (int) Math.ceil(length / LONGEST_PIECE);
+        int pieces = panels.elements == 1 ? 1 : (int) Math.ceil(length / LONGEST_PIECE);
         double piece = length / pieces;
         double[] at = {fromX, fromY};
         for (int i = 0; i < pieces; i++) {
@@ -81,8 +81,8 @@ final class Wake {
             for (int j = panels.begin(k); k != element && j < panels.end(k); j++) {
                 double along = (px - panels.x[j]) * panels.tx[j] + (py - panels.y[j]) * panels.ty[j];
                 double inside = Math.min(panels.length[j], Math.max(0, along));
-                double away =
-                        Math.hypot(px - panels.x[j] - inside * panels.tx[j], py - panels.y[j] - inside * panels.ty[j]);
+                double away = Math.hypot(
+                        px - panels.x[j] - inside * panels.tx[j], py - panels.y[j] - inside * panels.ty[j]);
                 if (away < nearest) {
                     nearest = away;
                     panel = j;
