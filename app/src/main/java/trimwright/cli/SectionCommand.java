@@ -61,6 +61,9 @@ public final class SectionCommand implements Callable<Integer> {
     @Option(names = "--inviscid", descriptionKey = "section.inviscid")
     private boolean inviscid;
 
+    @Option(names = "--computed", descriptionKey = "section.computed")
+    private boolean computed;
+
     @Option(names = "--csv", descriptionKey = "section.csv")
     private boolean csv;
 
@@ -81,19 +84,33 @@ public final class SectionCommand implements Callable<Integer> {
         if (given != 1) {
             throw new UserInputException(Texts.of("section.which"));
         }
-        if (boat != null) {
-            closedForm(BoatFiles.find(boat));
+        if (boat == null) {
+            compute(
+                    profile != null
+                            ? profile
+                            : coordinates.stream().map(Path::toString).collect(Collectors.joining(" ")),
+                    profile != null ? FlowRequest.profile(profile) : FlowRequest.coordinates(coordinates));
+        } else if (computed) {
+            computeWing(BoatFiles.find(boat));
         } else {
-            computed();
+            closedForm(BoatFiles.find(boat));
         }
         return CommandRunner.DONE;
     }
 
-    private void computed() {
-        String name = profile != null
-                ? profile
-                : coordinates.stream().map(Path::toString).collect(Collectors.joining(" "));
-        List<Contour> elements = profile != null ? FlowRequest.profile(profile) : FlowRequest.coordinates(coordinates);
+    private void computeWing(BoatFile file) {
+        if (camberDeg == null) {
+            throw new UserInputException(Texts.of("section.closed_form"));
+        }
+        WingSpec spec = wing.of(file.boat());
+        double ratio = NumberCheck.within("--station", station, 0, 1);
+        double flapDeg = NumberCheck.within("--camber", camberDeg, -45, 45);
+        compute(
+                Texts.of("section.wing_name", file.boat().name(), spec.id(), ratio, flapDeg),
+                FlowRequest.boat(spec, ratio, Units.fromDegrees(flapDeg)));
+    }
+
+    private void compute(String name, List<Contour> elements) {
         FlowRequest request = new FlowRequest(
                 name,
                 elements,

@@ -4,20 +4,24 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import trimwright.boat.WingSpec;
 import trimwright.profile.Contour;
 import trimwright.profile.Naca;
 import trimwright.profile.Outline;
 import trimwright.profile.TrailingEdge;
+import trimwright.profile.WingProfile;
+import trimwright.section.SectionShape;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
+import trimwright.wing.Wing;
 
 /**
  * A section whose flow is to be computed from its outline.
  *
  * @param name as the person gave it
- * @param elements outlines, the chord of the first one being 1
+ * @param elements outlines, the chord that coefficients are on being 1: of the first, or a wing's total chord
  * @param alphas angles of attack (rad), rising
- * @param reynolds on the chord of the first element (-)
+ * @param reynolds on that chord (-)
  * @param critical exponent of the largest wave at transition (-)
  * @param fluid with boundary layers or without
  */
@@ -27,6 +31,12 @@ public record FlowRequest(
     private static final int PANELS = 160;
 
     private static final String NACA = "naca";
+
+    /** Of a wing's flap over its own chord (-), chosen: as wings are drawn. */
+    private static final double FLAP_THICKNESS = 0.13;
+
+    /** Pivot of a wing's flap over the main element's chord (-), chosen: the slot opens with flap angle. */
+    private static final double PIVOT = 0.9;
 
     /** What flows. */
     public enum Fluid {
@@ -47,6 +57,22 @@ public record FlowRequest(
             throw new UserInputException(Texts.of("section.no_profile", name));
         }
         return List.of(naca.contour(PANELS, TrailingEdge.BLUNT));
+    }
+
+    /**
+     * Main element and flap of a wing at a height, in a total chord of 1; what the boat file does not tell of the flap is chosen.
+     *
+     * @param heightRatio over the span, 0 to 1
+     * @param flapAngle (rad)
+     */
+    public static List<Contour> boat(WingSpec wing, double heightRatio, double flapAngle) {
+        SectionShape shape = Wing.shapeAt(wing, heightRatio * wing.span());
+        if (!(shape.slotGapRatio() > 0)) {
+            throw new UserInputException(Texts.of("section.no_slot", wing.id()));
+        }
+        return new WingProfile(
+                        shape.thicknessRatio(), FLAP_THICKNESS, shape.flapChordRatio(), shape.slotGapRatio(), PIVOT)
+                .elements(flapAngle, PANELS, TrailingEdge.BLUNT);
     }
 
     /** Outlines from files, moved and scaled so that the chord of the first is 1. */

@@ -4,13 +4,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Computed flow at one angle of attack. Coefficients are per dynamic pressure and chord of the first element; NaN where there
+ * Computed flow at one angle of attack. Coefficients are per dynamic pressure and the request's chord; NaN where there
  * is none.
  *
  * @param alpha angle of attack (rad)
  * @param lift coefficient (-)
  * @param drag coefficient (-), NaN in an ideal fluid
- * @param moment about the quarter chord of the first element (-), positive nose up
+ * @param moment about a quarter of that chord behind the first element's nose (-), positive nose up
  * @param elements by element
  * @param reason why there is no answer, null where there is one
  */

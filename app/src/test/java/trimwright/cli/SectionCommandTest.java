@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -65,6 +66,18 @@ class SectionCommandTest {
                 .out();
         assertEquals(2, one.lines().count(), one);
         assertEquals(one, other);
+    }
+
+    @Test
+    void aBoatsSectionWithItsSlotLosesLiftToItsBoundaryLayers() throws JsonProcessingException {
+        String[] wing = {"section", "--boat", "whimbrel14", "--camber", "15", "--alpha", "4", "--computed", "--json"};
+        JsonNode point = json(wing).path("points").get(0);
+        assertEquals(2, point.path("elements").size());
+        double lift = point.path("lift_coefficient").asDouble();
+        String[] ideal = Arrays.copyOf(wing, wing.length + 1);
+        ideal[wing.length] = "--inviscid";
+        double most = json(ideal).path("points").get(0).path("lift_coefficient").asDouble();
+        assertTrue(lift > 0.8 * most && lift < 0.99 * most, lift + " of " + most);
     }
 
     @Test
