@@ -30,9 +30,15 @@ final class Coupling {
     /** Steps after which only a part of each is taken: where transition hops to and fro between two panels. Chosen. */
     private static final int PATIENCE = 15;
 
+    /** Steps of which less than this share could be taken, and how many of them mean that there is no way. Chosen. */
+    private static final double TINY = 0.02;
+
+    private static final int MOST_TINY = 12;
+
     private final DisplacedFlow flow;
     private final Residuals residuals;
     private final WaveFollower waves;
+    private int tiny;
 
     Coupling(DisplacedFlow flow, Residuals residuals) {
         this.flow = flow;
@@ -134,7 +140,8 @@ final class Coupling {
             relax = limited(relax, bySpeed);
             sum += byStress * byStress + byTheta * byTheta + byThickness * byThickness + bySpeed * bySpeed;
         }
-        if (!(sum < Double.POSITIVE_INFINITY)) {
+        tiny += relax < TINY ? 1 : 0;
+        if (!(sum < Double.POSITIVE_INFINITY) || tiny > MOST_TINY) {
             return Double.POSITIVE_INFINITY;
         }
         for (int i = 0; i < n; i++) {

@@ -30,11 +30,10 @@ public final class ViscousFlow {
 
     private static final int MOST_STEPS = 60;
 
-    /** Where a first guess fails: starts so many steps of load back, and on to twice that. Chosen. */
-    private static final double STEP = Math.toRadians(1);
+    /** Where a first guess fails the way begins so many steps of less load back. Chosen. */
+    private static final double STEP = Math.toRadians(1.5);
 
-    private static final int NEAREST_START = 4;
-    private static final int FARTHEST_START = 8;
+    private static final int APPROACH_STEPS = 3;
 
     private final SourceResponse response;
     private final double critical;
@@ -58,7 +57,7 @@ public final class ViscousFlow {
 
     /**
      * At one angle of attack. Takes at most 60 steps of Newton's method from a like state, 60 from a guess, and 60 at each
-     * angle on the way from less load.
+     * of four angles on the way from less load.
      *
      * @param alpha (rad)
      * @param reynolds on the length 1 (-), above 0
@@ -75,7 +74,7 @@ public final class ViscousFlow {
         return point != null ? point : approach(alpha, reynolds);
     }
 
-    /** From angles of less load, which are easier to begin with, in steps of a degree. */
+    /** From an angle of less load, which is easier to begin with. */
     private ViscousAnswer approach(double alpha, double reynolds) {
         SurfaceFlow flow = ideal().at(alpha);
         double load = 0;
@@ -83,16 +82,11 @@ public final class ViscousFlow {
             load += flow.circulationLift(k);
         }
         double step = Math.copySign(STEP, load);
-        for (int back = NEAREST_START; back <= FARTHEST_START; back += NEAREST_START) {
-            ViscousPoint point = solve(alpha - back * step, reynolds, null);
-            for (int i = back - 1; i >= 0 && point != null; i--) {
-                point = solve(alpha - i * step, reynolds, point.state());
-            }
-            if (point != null) {
-                return point;
-            }
+        ViscousPoint point = solve(alpha - APPROACH_STEPS * step, reynolds, null);
+        for (int i = APPROACH_STEPS - 1; i >= 0 && point != null; i--) {
+            point = solve(alpha - i * step, reynolds, point.state());
         }
-        return new NoAgreement(alpha, reynolds);
+        return point != null ? point : new NoAgreement(alpha, reynolds);
     }
 
     /** From a state, or from a guess if null; null if there is no agreement. */
