@@ -1,7 +1,5 @@
 package trimwright.layer;
 
-import java.util.Arrays;
-
 /**
  * A number with its first derivatives by the unknowns at both ends of an interval: every formula of the layer is written once
  * and brings its derivatives with it.
@@ -168,10 +166,5 @@ final class Dual {
 
     static Dual mean(Dual first, Dual second) {
         return new Dual(0.5 * (first.value + second.value), first.mixed(0.5, second, 0.5));
-    }
-
-    @Override
-    public String toString() {
-        return value + " " + Arrays.toString(slope);
     }
 }

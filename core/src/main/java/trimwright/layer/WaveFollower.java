@@ -18,6 +18,7 @@ final class WaveFollower {
         solver = new StationSolver(residuals);
     }
 
+    /** Sets kind and exponent of each station down a path, from the thicknesses and speeds of the state. */
     void follow(LayerState state, Path path) {
         state.turbulent[path.station[0]] = false;
         state.stress[path.station[0]] = 0;
