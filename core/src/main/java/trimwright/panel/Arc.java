@@ -12,7 +12,13 @@ final class Arc {
         double ratio = sine / cosine;
         if (cosine > 0 && ratio < SERIES) {
             double square = ratio * ratio;
-            return ratio * (1 - square * (1.0 / 3 - square * (1.0 / 5 - square * (1.0 / 7 - square * (1.0 / 9 - square / 11)))));
+            return ratio
+                    * (1
+                            - square
+                                    * (1.0 / 3
+                                            - square
+                                                    * (1.0 / 5
+                                                            - square * (1.0 / 7 - square * (1.0 / 9 - square / 11)))));
         }
         return sine == 0 && cosine >= 0 ? 0 : Math.atan2(sine, cosine);
     }
