@@ -259,6 +259,8 @@ class ExploreBrowserTest {
         assertThat(page.locator(".words")).containsText("slack");
         page = open("?wind=apparent&aws=60&awa=25&camber=25&twist=0&sheet=8", 1440, 900);
         assertThat(page.locator(".words")).containsText("above the limit of the boat file");
+        page = open("?camber=99&twist=30", 1440, 900);
+        assertThat(control(page, "camber").locator("input[type=text]")).hasValue("38.0");
         page = open("?camber=5&twist=30", 1440, 900);
         assertThat(page.locator(".words")).containsText("further over than the boat file allows");
     }

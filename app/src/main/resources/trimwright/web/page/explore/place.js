@@ -5,7 +5,7 @@ import { getJson, query } from '../api.js';
 import { t } from '../text.js';
 import { useAnswer } from '../hooks.js';
 import { Fault, Waiting } from '../shell.js';
-import { APPARENT_WIND, LIES, TRIM, TRUE_WIND, choiceOf, inputOf, namesOf, stateOf, withKeys } from './inputs.js';
+import { APPARENT_WIND, INPUTS, LIES, TRIM, TRUE_WIND, choiceOf, inputOf, namesOf, stateOf, withKeys } from './inputs.js';
 import { begin, canUndo, change, mark, redo, undo } from './history.js';
 import { useWing } from './engine.js';
 import { useTarget } from './target.js';
@@ -54,7 +54,7 @@ function Ranged(props) {
 }
 
 function Explore({ boats, boat, wing, choice, pick, ranges }) {
-  const [steps, setSteps] = useState(() => begin(stateOf(choice)));
+  const [steps, setSteps] = useState(() => begin(withinRanges(stateOf(choice), ranges)));
   const [strip, setStrip] = useState(MIDDLE_STRIP);
   const [kept, setKept] = useState(null);
   const state = steps.now;
@@ -167,6 +167,13 @@ function Newcomer() {
       <ol>${[1, 2, 3, 4, 5].map((n) => html`<li>${t(`web.explore.try.${n}`)}</li>`)}</ol>
       <p class="quiet">${t('web.explore.new_limits')}</p>
     </details>`;
+}
+
+/** An address may come from another wing, or from a hand. */
+function withinRanges(state, ranges) {
+  const within = { ...state };
+  for (const { name } of INPUTS) within[name] = clamped(name, state[name], ranges);
+  return within;
 }
 
 function clamped(name, value, ranges) {

@@ -76,7 +76,7 @@ function Picture({ points, size, view, seen, targets, onOver, onGo }) {
       ${points.map((point) => point.rest && html`
         <circle class="rest" cx=${across.at(point.x)} cy=${up.at(point.y)} r="4" onMouseEnter=${() => onOver(point)} onMouseLeave=${() => onOver(null)} onClick=${() => onGo(point.state)} />`)}
       ${points.map((point) => targets.has(point.state) && html`
-        <g class="target" transform=${`translate(${place(point)})`}><path d="M0 -7L7 0L0 7L-7 0Z" /><text x="10" y="-6">${t('web.explore.target_word')}</text></g>`)}
+        <g class="target" transform=${`translate(${place(point)})`}><path d="M0 -7L7 0L0 7L-7 0Z" /><text x=${across.at(point.x) > size.width - 80 ? -10 : 10} y="4" text-anchor=${across.at(point.x) > size.width - 80 ? 'end' : 'start'}>${t('web.explore.target_word')}</text></g>`)}
       <circle class="now" cx=${across.at(now.x)} cy=${up.at(now.y)} r="6" />
     </svg>`;
 }
