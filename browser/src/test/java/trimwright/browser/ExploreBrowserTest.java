@@ -159,7 +159,7 @@ class ExploreBrowserTest {
                     start = null;
                     // A frame's callbacks run before it is painted, a message sent in them arrives after.
                     requestAnimationFrame(() => after.port2.postMessage(from));
-                  }).observe(grid, { attributes: true, attributeFilter: ['data-shown'] });
+                  }).observe(grid, { attributes: true, attributeFilter: ['data-answers'] });
                 }""");
         slider(page, "sheet").focus();
         pressed(page, 60);
@@ -272,6 +272,7 @@ class ExploreBrowserTest {
         page.locator(".keep").click();
         slider(page, "twist").focus();
         page.keyboard().press("PageUp");
+        assertThat(control(page, "twist").locator("input[type=text]")).hasValue("8.5");
         settled(page);
         assertNotEquals(drive, number(page, "drive_force_n"));
         assertThat(page.locator(".explore-figures .was").first()).hasText("was " + drive);

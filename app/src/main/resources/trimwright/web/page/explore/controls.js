@@ -9,7 +9,7 @@ const FINE = 0.2;
 
 /**
  * @param {{name: string, value: number, range: [number, number], mark: number|undefined,
- *     onMove: (value: number) => void, onRest: () => void}} props range: what the server accepts; mark: the target's value
+ *     onMove: (make: (now: number) => number) => void, onRest: () => void}} props range: what the server accepts; mark: the target's value
  */
 export function Control({ name, value, range, mark, onMove, onRest }) {
   const { step, decimals, ...slider } = inputOf(name);
@@ -17,15 +17,15 @@ export function Control({ name, value, range, mark, onMove, onRest }) {
   const high = Math.min(slider.high, range[1]);
   const row = useRef(null);
   const latest = useRef(null);
-  const move = (to) => onMove(tidy(Math.max(low, Math.min(high, to))));
-  latest.current = { value, move };
+  // From what the hand has reached, which may be ahead of what is drawn.
+  const move = (make) => onMove((now) => tidy(Math.max(low, Math.min(high, make(now)))));
+  latest.current = move;
   useEffect(() => {
     // Only for the control that has the focus; elsewhere the wheel scrolls the page.
     const turn = (event) => {
       if (event.ctrlKey || !row.current.contains(document.activeElement)) return;
       event.preventDefault();
-      const { value: now, move: to } = latest.current;
-      to(now - Math.sign(event.deltaY || event.deltaX) * step);
+      latest.current((now) => now - Math.sign(event.deltaY || event.deltaX) * step);
     };
     row.current.addEventListener('wheel', turn, { passive: false });
     return () => row.current?.removeEventListener('wheel', turn);
@@ -37,8 +37,8 @@ export function Control({ name, value, range, mark, onMove, onRest }) {
       <span class="control-slide" style=${{ '--share': share(value), '--mark': share(mark ?? low) }}>
         <input type="range" min=${low} max=${high} step=${10 ** -decimals} value=${value} aria-label=${t(`web.number.${name}`)}
           aria-valuetext=${`${value.toFixed(decimals)} ${t(`web.unit.${name}`)}`}
-          onInput=${(e) => move(Number(e.target.value))} onChange=${onRest}
-          onKeyDown=${(e) => onKey(e, value, step, { low, high }, move)} />
+          onInput=${(e) => { const to = Number(e.target.value); move(() => to); }} onChange=${onRest}
+          onKeyDown=${(e) => onKey(e, step, { low, high }, move)} />
         ${mark !== undefined && html`<span class="control-mark" title=${t('web.explore.target_mark')}></span>`}
       </span>
       <span class="control-value">
@@ -48,22 +48,22 @@ export function Control({ name, value, range, mark, onMove, onRest }) {
     </div>`;
 }
 
-function onKey(event, value, step, { low, high }, move) {
+function onKey(event, step, { low, high }, move) {
   if (event.ctrlKey || event.metaKey || event.altKey) return;
   const one = event.shiftKey ? step * FINE : step;
-  const to = {
-    ArrowRight: value + one,
-    ArrowUp: value + one,
-    ArrowLeft: value - one,
-    ArrowDown: value - one,
-    PageUp: value + FAST * step,
-    PageDown: value - FAST * step,
-    Home: low,
-    End: high,
+  const make = {
+    ArrowRight: (now) => now + one,
+    ArrowUp: (now) => now + one,
+    ArrowLeft: (now) => now - one,
+    ArrowDown: (now) => now - one,
+    PageUp: (now) => now + FAST * step,
+    PageDown: (now) => now - FAST * step,
+    Home: () => low,
+    End: () => high,
   }[event.key];
-  if (to === undefined) return;
+  if (!make) return;
   event.preventDefault();
-  move(to);
+  move(make);
 }
 
 /** The number as text. While it is typed in, answers that arrive leave it alone. */
@@ -74,7 +74,7 @@ function Typed({ name, value, decimals, range: [low, high], onMove, onRest }) {
     setDraft(null);
     // What is no number goes back to what it was.
     if (!Number.isFinite(typed)) return;
-    onMove(Math.max(low, Math.min(high, typed)));
+    onMove(() => Math.max(low, Math.min(high, typed)));
     onRest();
   };
   return html`<input type="text" inputmode="decimal" aria-label=${t('web.explore.value_of', { name: t(`web.number.${name}`) })}

@@ -4,22 +4,33 @@ import { getJson, query } from '../api.js';
 import { questionOf } from './inputs.js';
 
 /**
- * @returns {[{wing: any, shape: any, reason: string|null, state: any, fault: Error|null}, boolean]} the newest answer, and
- *     whether it is that for this state. Where there is no flow, wing is null and reason says so
+ * @param {() => void} before called before an answer is shown
+ * @returns {[{wing: any, shape: any, reason: string|null, state: any, count: number, fault: Error|null}, boolean, (state: any) => void]}
+ *     the newest answer, whether it is that for this state, and a way to ask for a state before it is shown. Where there is no
+ *     flow, wing is null and reason says so
  */
-export function useWing(boat, wing, state, strip) {
-  const [answer, setAnswer] = useState({ wing: null, shape: null, reason: null, state: null, path: null, fault: null });
-  const line = useRef({ busy: false, next: null, closed: false });
+export function useWing(boat, wing, state, strip, before) {
+  const [answer, setAnswer] = useState({ wing: null, shape: null, reason: null, state: null, path: null, count: 0, fault: null });
+  const line = useRef({ busy: false, next: null, asked: null, closed: false });
+  line.current.show = (make) => {
+    before();
+    setAnswer(make);
+  };
   useEffect(() => () => { line.current.closed = true; }, []);
-  const path = `/api/explore${query({ boat: boat.id, hash: boat.hash, wing: wing.id, strip, ...questionOf(state) })}`;
-  // Before the frame is painted, so that the question is on its way while the slider is drawn.
+  const pathOf = (one) => `/api/explore${query({ boat: boat.id, hash: boat.hash, wing: wing.id, strip, ...questionOf(one) })}`;
+  const latest = useRef(pathOf);
+  latest.current = pathOf;
+  const path = pathOf(state);
   useLayoutEffect(() => {
-    ask(line.current, { path, state }, setAnswer);
+    ask(line.current, { path, state });
   }, [path]);
-  return [answer, answer.path === path];
+  const early = useRef((one) => ask(line.current, { path: latest.current(one), state: one }));
+  return [answer, answer.path === path, early.current];
 }
 
-async function ask(line, question, setAnswer) {
+async function ask(line, question) {
+  if (question.path === line.asked) return;
+  line.asked = question.path;
   if (line.busy) {
     line.next = question;
     return;
@@ -27,12 +38,16 @@ async function ask(line, question, setAnswer) {
   line.busy = true;
   try {
     const { wing, reason, ...shape } = await getJson(question.path);
-    if (!line.closed) setAnswer({ wing: wing ?? null, shape, reason: reason ?? null, ...question, fault: null });
+    if (!line.closed) line.show((old) => ({ wing: wing ?? null, shape, reason: reason ?? null, ...question, count: old.count + 1, fault: null }));
   } catch (fault) {
-    if (!line.closed) setAnswer((old) => ({ ...old, fault }));
+    line.asked = null;
+    if (!line.closed) line.show((old) => ({ ...old, fault }));
   }
   line.busy = false;
   const { next } = line;
   line.next = null;
-  if (next && !line.closed) ask(line, next, setAnswer);
+  if (next && !line.closed) {
+    line.asked = null;
+    ask(line, next);
+  }
 }

@@ -6,20 +6,19 @@ import { t } from '../text.js';
 import { useAnswer } from '../hooks.js';
 import { Fault, Waiting } from '../shell.js';
 import { APPARENT_WIND, INPUTS, LIES, TRIM, TRUE_WIND, choiceOf, inputOf, namesOf, stateOf, withKeys } from './inputs.js';
-import { begin, canUndo, change, mark, redo, undo } from './history.js';
+import { canUndo } from './history.js';
 import { useWing } from './engine.js';
 import { useTarget } from './target.js';
 import { Changes } from './changes.js';
 import { Control } from './controls.js';
 import { Figures } from './figures.js';
 import { Num } from './number.js';
+import { useSteps } from './steps.js';
 import { Sections } from './sections.js';
 import { SpanChart } from './span.js';
 import { Trace, trimWords, useTrace } from './trace.js';
 import { Words } from './words.js';
 
-/** The hand is at rest after this long (ms): chosen, longer than between two steps of a wheel. */
-const REST_MILLIS = 350;
 const MIDDLE_STRIP = 20;
 
 export function Place({ choice }) {
@@ -54,23 +53,14 @@ function Ranged(props) {
 }
 
 function Explore({ boats, boat, wing, choice, pick, ranges }) {
-  const [steps, setSteps] = useState(() => begin(withinRanges(stateOf(choice), ranges)));
+  const ask = useRef(null);
+  const [steps, { flush, rest, go, show, undo, redo }] = useSteps(() => withinRanges(stateOf(choice), ranges), ask);
   const [strip, setStrip] = useState(MIDDLE_STRIP);
   const [kept, setKept] = useState(null);
   const state = steps.now;
-  const [answer, isNow] = useWing(boat, wing, state, strip);
+  const [answer, isNow, early] = useWing(boat, wing, state, strip, flush);
+  ask.current = early;
   const [points, clearTrace] = useTrace(answer, steps);
-  const timer = useRef(0);
-  const rest = useCallback(() => {
-    clearTimeout(timer.current);
-    setSteps(mark);
-  }, []);
-  const show = useCallback((make) => {
-    setSteps((old) => change(old, make(old.now)));
-    clearTimeout(timer.current);
-    timer.current = setTimeout(rest, REST_MILLIS);
-  }, []);
-  const go = useCallback((next) => setSteps((old) => mark(change(mark(old), next))), []);
   const turn = useCallback((name, by) => show((now) => ({ ...now, [name]: clamped(name, now[name] + by, ranges) })), [ranges]);
   const targets = useRef(new Set());
   const { target, work, said, seek } = useTarget(boat, wing, state, (inputs) => {
@@ -81,14 +71,13 @@ function Explore({ boats, boat, wing, choice, pick, ranges }) {
 
   // The address follows when the hand is at rest, so that it can be kept and shared.
   useEffect(() => choose({ boat: boat.id, wing: wing.id, ...choiceOf(steps.base) }), [steps.base]);
-  useEffect(() => () => clearTimeout(timer.current), []);
   useEffect(() => {
     const onKey = (event) => {
       if (!(event.ctrlKey || event.metaKey) || event.target.type === 'text') return;
       const key = event.key.toLowerCase();
       if (key !== 'z' && key !== 'y') return;
       event.preventDefault();
-      setSteps(key === 'y' || event.shiftKey ? redo : undo);
+      (key === 'y' || event.shiftKey ? redo : undo)();
     };
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
@@ -101,7 +90,7 @@ function Explore({ boats, boat, wing, choice, pick, ranges }) {
   };
   const control = (name) => html`
     <${Control} key=${name} name=${name} value=${state[name]} range=${ranges[inputOf(name).key]} mark=${target?.[inputOf(name).key]}
-      onMove=${(value) => show((now) => ({ ...now, [name]: value }))} onRest=${rest} />`;
+      onMove=${(make) => show((now) => ({ ...now, [name]: make(now[name]) }))} onRest=${rest} />`;
   // Drawn again for a new answer only, not for each move of a slider before it.
   const pictures = useMemo(() => html`
     <section class="panel explore-head" aria-labelledby="answer-title">
@@ -130,12 +119,12 @@ function Explore({ boats, boat, wing, choice, pick, ranges }) {
       ${kept
         ? html`<button class="kept" onClick=${() => setKept(null)} title=${trimWords(kept.state)}>${t('web.explore.drop')}</button>`
         : html`<button class="keep" disabled=${!answer.wing} onClick=${() => setKept(answer)} title=${t('web.explore.keep_what')}>${t('web.explore.keep')}</button>`}
-      <button onClick=${() => setSteps(undo)} disabled=${!canUndo(steps)} title="Ctrl+Z">${t('web.explore.undo')}</button>
-      <button onClick=${() => setSteps(redo)} disabled=${!steps.future.length} title="Ctrl+Y">${t('web.explore.redo')}</button>
+      <button onClick=${undo} disabled=${!canUndo(steps)} title="Ctrl+Z">${t('web.explore.undo')}</button>
+      <button onClick=${redo} disabled=${!steps.future.length} title="Ctrl+Y">${t('web.explore.redo')}</button>
     </div>
     ${answer.fault && html`<${Fault} fault=${answer.fault} />`}
     ${said.map((one) => html`<p class="quiet target-said" role="status">${one}</p>`)}
-    <div class="explore-grid" data-shown=${isNow ? 'now' : 'before'}>
+    <div class="explore-grid" data-shown=${isNow ? 'now' : 'before'} data-answers=${answer.count}>
       <section class="panel explore-controls" aria-label=${t('web.explore.controls')}>
         <div class="group-head"><h2>${t('web.explore.wind')}</h2>
           <span class="views" role="group" aria-label=${t('web.explore.wind')}>
