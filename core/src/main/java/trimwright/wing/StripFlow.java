@@ -8,10 +8,11 @@ import trimwright.section.SectionPoint;
  */
 final class StripFlow {
     /**
-     * Spanwise mixing of separated strips: diffusion of circulation over about a chord. Begins where lift begins to fall
-     * past stall and is full at MIXING_FULL. Without it a falling lift curve makes neighbouring strips alternate. Chosen.
+     * Separated flow mixes along the span over this share of the chord (-), however finely the span is cut. Begins where
+     * lift begins to fall past stall and is full at MIXING_FULL. Without it a falling lift curve makes neighbouring strips
+     * alternate. Chosen: docs/decisions/0060.
      */
-    private static final double MIXING = 0.2;
+    private static final double MIXING = 0.5;
 
     private static final double MIXING_BEGIN = Math.toRadians(2.0);
     private static final double MIXING_FULL = Math.toRadians(10.0);
@@ -125,7 +126,8 @@ final class StripFlow {
             bend[i] = 0;
             return;
         }
-        double full = MIXING * wing.stripChord(i) / wing.stripWidth(i);
+        double reach = MIXING * wing.stripChord(i) / wing.stripWidth(i);
+        double full = reach * reach;
         mixing[i] = x < 1 ? full * x * x * (3 - 2 * x) : full;
         mixingMargin[i] = x < 1 ? -full * 6 * x * (1 - x) / (MIXING_FULL - MIXING_BEGIN) : 0;
         // No circulation beyond foot and head.
