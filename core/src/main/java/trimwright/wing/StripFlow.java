@@ -17,6 +17,9 @@ final class StripFlow {
     private static final double MIXING_BEGIN = Math.toRadians(2.0);
     private static final double MIXING_FULL = Math.toRadians(10.0);
 
+    /** Speed at a strip over the wind's (-) that no wing has; attached wings stay below 1.5. Chosen. */
+    private static final double RUNAWAY = 5;
+
     /** Square of a speed (m2/s2) that keeps directions defined in still air; far below any wind that matters. */
     static final double STILL = 1e-12;
 
@@ -85,6 +88,20 @@ final class StripFlow {
             sum += error[i] * error[i];
         }
         return sum;
+    }
+
+    /** Whether the wake drives the air somewhere to a speed that no wing has. */
+    boolean isRunaway() {
+        double fastest = 0;
+        double wind = STILL;
+        for (int i = 0; i < n; i++) {
+            double x = air.x(i);
+            double y = air.y(i);
+            double z = air.z(i);
+            fastest = Math.max(fastest, speed[i]);
+            wind = Math.max(wind, x * x + y * y + z * z);
+        }
+        return fastest * fastest > RUNAWAY * RUNAWAY * wind;
     }
 
     /** Derivatives of the errors by the circulations, a column for each of these. */

@@ -57,7 +57,7 @@ class WingPropertyTest {
             } else {
                 failed++;
                 WingNotSolved why = (WingNotSolved) answer;
-                assertEquals(WingNotSolved.Reason.NOT_CONVERGED, why.reason());
+                assertTrue(why.reason() != WingNotSolved.Reason.NO_COMMON_WIND);
                 assertTrue(Double.isFinite(why.residual()), () -> "state " + s);
             }
         }
@@ -71,10 +71,11 @@ class WingPropertyTest {
         assertTrue(solved.iterations() <= 200, () -> "state " + s);
         double pressure = 0;
         for (int i = 0; i < 20; i++) {
-            pressure = Math.max(pressure, s.air().x(i) * s.air().x(i) + s.air().y(i) * s.air().y(i));
+            StripAir air = s.air();
+            pressure = Math.max(pressure, air.x(i) * air.x(i) + air.y(i) * air.y(i) + air.z(i) * air.z(i));
         }
         // No section here lifts more than 3; the rest is wind that the wing's own wake adds.
-        assertTrue(size(f) <= 4.5 * 0.5 * AIR.density() * pressure * 86, () -> "force of state " + s);
+        assertTrue(size(f) <= 4 * 0.5 * AIR.density() * pressure * 86, () -> "force of state " + s);
     }
 
     @Test
