@@ -10,7 +10,7 @@ final class StripFlow {
     /**
      * Separated flow mixes along the span over this share of the chord (-), however finely the span is cut. Begins where
      * lift begins to fall past stall and is full at MIXING_FULL. Without it a falling lift curve makes neighbouring strips
-     * alternate. Chosen: docs/decisions/0060.
+     * alternate. Chosen: docs/decisions/0061.
      */
     private static final double MIXING = 0.5;
 
