@@ -1,40 +1,35 @@
 package trimwright.target;
 
 import org.jspecify.annotations.Nullable;
-import trimwright.air.WindProfile;
-import trimwright.platform.Conditions;
-import trimwright.platform.SailingState;
 import trimwright.target.search.Answer;
 
 /**
- * First foiling answer of a task: from a guess where the wind is easy, then by steps of wind to the one asked. All within
- * the task, so that no task depends on another.
+ * First foiling answer of a task: from a guess where the wind is easy, then by steps of wind to the one asked. No task depends on
+ * another: the steps in between are the same from wherever they are asked, so tasks may share them.
  */
 final class Ladder {
-    /** Winds (m/s) in which a guess leads to an answer most surely; chosen, tried in this order. */
-    private static final double[] EASY = {7.2, 9, 6};
-
-    /** True wind angles (rad) at which most boats foil first; chosen. */
-    private static final double[] ANGLES = {1.8, 1.65, 2.0};
-
-    /** Winds follow each other by at most this ratio; chosen. */
-    private static final double STEP = 1.22;
-
     private final Task task;
+    private final Rungs rungs;
 
     Ladder(Task task) {
+        this(task, new Rungs(task));
+    }
+
+    /** @param rungs of the same boat, branch and held controls */
+    Ladder(Task task, Rungs rungs) {
         this.task = task;
+        this.rungs = rungs;
     }
 
     /** An answer at some angle, or null. */
     @Nullable
     Answer first() {
         double wind = task.conditions().wind().referenceSpeed();
-        for (double angle : ANGLES) {
-            for (double easy : EASY) {
-                Answer answer = climb(Math.min(easy, wind), wind, angle);
+        for (double angle : Rungs.ANGLES) {
+            for (double easy : Rungs.EASY) {
+                Answer answer = easy < wind ? along(Rungs.Way.UP, easy, wind, angle) : Rungs.cold(task, angle);
                 if (answer == null && easy > wind) {
-                    answer = descend(easy, wind, angle);
+                    answer = along(Rungs.Way.DOWN, easy, wind, angle);
                 }
                 if (answer != null) {
                     return answer;
@@ -44,41 +39,13 @@ final class Ladder {
         return null;
     }
 
-    private @Nullable Answer climb(double from, double to, double angle) {
-        Answer answer = cold(from, angle);
-        double wind = from;
-        while (answer != null && wind < to) {
-            wind = Math.min(to, wind * STEP);
-            answer = next(wind, angle, answer);
+    /** From an easy wind by whole steps as long as they do not pass the wind asked, then to it. */
+    private @Nullable Answer along(Rungs.Way way, double easy, double wind, double angle) {
+        int steps = 0;
+        while (way.isBefore(way.windAfter(easy, steps + 1), wind)) {
+            steps++;
         }
-        return answer;
-    }
-
-    private @Nullable Answer descend(double from, double to, double angle) {
-        Answer answer = cold(from, angle);
-        double wind = from;
-        while (answer != null && wind > to) {
-            wind = Math.max(to, wind / Math.sqrt(STEP));
-            answer = next(wind, angle, answer);
-        }
-        return answer;
-    }
-
-    private @Nullable Answer cold(double wind, double angle) {
-        SailingState guess = FirstGuess.foiling(task.platform(), wind, angle);
-        Answer answer = in(wind).atAngle(angle, guess);
-        return answer.isConverged() ? answer : null;
-    }
-
-    private @Nullable Answer next(double wind, double angle, Answer before) {
-        Answer answer = in(wind).atAngle(angle, before.x(), before);
-        return answer.isConverged() ? answer : null;
-    }
-
-    private Task in(double wind) {
-        Conditions own = task.conditions();
-        return wind == own.wind().referenceSpeed()
-                ? task
-                : task.in(new Conditions(WindProfile.overSea(wind), own.windward(), own.foils()));
+        Answer last = rungs.at(way, easy, angle, steps);
+        return last == null ? null : Rungs.next(task, angle, last);
     }
 }

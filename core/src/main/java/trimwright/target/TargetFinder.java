@@ -13,6 +13,7 @@ import trimwright.platform.Variable;
 public final class TargetFinder {
     private final Platform platform;
     private final Map<Variable, Double> held;
+    private final Rungs rungs;
 
     /**
      * @param platform boat with a wing
@@ -21,6 +22,7 @@ public final class TargetFinder {
     public TargetFinder(Platform platform, Map<Variable, Double> held) {
         this.platform = platform;
         this.held = Map.copyOf(held);
+        this.rungs = WindTargets.rungs(platform, this.held);
     }
 
     /**
@@ -30,7 +32,7 @@ public final class TargetFinder {
      * @param angles true wind angles from the course through the water (rad), rising
      */
     public List<TargetPoint> pointsAt(double wind, List<Double> angles) {
-        return new WindTargets(platform, held, wind, angles).find();
+        return new WindTargets(platform, held, wind, angles, rungs).find();
     }
 
     /** The book of a grid, wind after wind. */

@@ -18,6 +18,7 @@ import trimwright.target.search.Answer;
 /** All targets of one wind: both branches at each angle, and the best speeds made good up and down the wind. */
 final class WindTargets {
     private final Platform platform;
+    private final Rungs rungs;
     private final double wind;
     private final List<Double> angles;
     private final Task foiling;
@@ -27,19 +28,26 @@ final class WindTargets {
     private final Sweep foilingSweep;
     private final Sweep hullSweep;
 
-    WindTargets(Platform platform, Map<Variable, Double> held, double wind, List<Double> angles) {
+    /** @param rungs of the same platform and held controls, foiling */
+    WindTargets(Platform platform, Map<Variable, Double> held, double wind, List<Double> angles, Rungs rungs) {
         this.platform = platform;
+        this.rungs = rungs;
         this.wind = wind;
         this.angles = angles;
-        foiling = task(Branch.FOILING, held);
-        onHulls = task(Branch.DISPLACEMENT, held);
+        foiling = task(platform, held, wind, Branch.FOILING);
+        onHulls = task(platform, held, wind, Branch.DISPLACEMENT);
         foilingMaker = new TargetMaker(foiling);
         hullMaker = new TargetMaker(onHulls);
         foilingSweep = new Sweep(foiling, angles);
         hullSweep = new Sweep(onHulls, angles);
     }
 
-    private Task task(Branch branch, Map<Variable, Double> held) {
+    /** The foiling answers that lead from an easy wind to any other. */
+    static Rungs rungs(Platform platform, Map<Variable, Double> held) {
+        return new Rungs(task(platform, held, Rungs.EASY[0], Branch.FOILING));
+    }
+
+    private static Task task(Platform platform, Map<Variable, Double> held, double wind, Branch branch) {
         Conditions conditions = new Conditions(WindProfile.overSea(wind), Side.STARBOARD, FoilSet.LEEWARD_DOWN);
         return new Task(platform, conditions, branch, held);
     }
@@ -71,7 +79,7 @@ final class WindTargets {
     }
 
     private void sweepFoiling() {
-        Answer first = new Ladder(foiling).first();
+        Answer first = new Ladder(foiling, rungs).first();
         if (first == null) {
             return;
         }
