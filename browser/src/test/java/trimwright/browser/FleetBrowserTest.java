@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -17,6 +20,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.prepare.TargetBooks;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
 import trimwright.web.Services;
@@ -73,6 +77,29 @@ class FleetBrowserTest {
 
         page.getByLabel("Show Dunlin beside").uncheck();
         assertThat(beat.locator("path.line")).hasCount(2);
+    }
+
+    @Test
+    void whatEachBoatLostOnEachLegIsWhatTheCommandSays() {
+        JsonNode report = Command.json(
+                new TargetBooks(),
+                "debrief",
+                session.id(),
+                "--json",
+                "--library",
+                library.folder().toString());
+        Page page = open("", 1440, 900);
+        for (int leg = 1; leg <= 2; leg++) {
+            Set<String> expected = new TreeSet<>();
+            for (JsonNode boat : report.get("boats")) {
+                JsonNode account = boat.get("ledger").get(leg - 1);
+                assertEquals(leg, account.get("leg").asInt());
+                expected.add(boat.get("boat").asText().charAt(0) + " "
+                        + Shown.text(account.get("total_s").asDouble(), 1));
+            }
+            Locator ends = page.locator(".strip[data-leg='" + leg + "'] text.end");
+            assertEquals(expected, new TreeSet<>(ends.allTextContents()));
+        }
     }
 
     @Test

@@ -132,7 +132,7 @@ final class Shown {
     }
 
     /** Fixed decimals of the number as it stands in binary, halves away from zero, a true minus sign, no minus zero. */
-    private static String text(double value, int decimals) {
+    static String text(double value, int decimals) {
         BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() < 0 ? "\u2212" + rounded.negate().toPlainString() : rounded.toPlainString();
     }
