@@ -140,6 +140,21 @@ class FleetBrowserTest {
     }
 
     @Test
+    void anotherBoatsChannelsAreDrawnBesideThoseOfTheBoatLookedAt() {
+        Page page = open("?see=both&of=Avocet", 1440, 900);
+        Locator speed = page.locator(".lane-box[data-lane=speed] .entry").first();
+        assertThat(speed.locator(".beside")).hasCount(0);
+        page.getByLabel("Channels beside").selectOption("Dunlin");
+        BoundingBox lanes = page.locator(".lane-stack").boundingBox();
+        page.mouse().move(lanes.x + lanes.width * 0.3, lanes.y + 40);
+        // 10 m/s and 90 % of it on the same tack.
+        assertThat(speed.locator("b")).hasText("19.4");
+        assertThat(speed.locator(".beside")).hasText("D 17.5");
+        assertTrue(page.url().contains("beside=Dunlin"), page.url());
+        Browser.keep(page, "fleet-beside");
+    }
+
+    @Test
     void aFigureOfTheLedgerOpensIntoTheStretchesThatMakeItUp() {
         Page page = open("", 1440, 900);
         Locator grid = page.locator(".grid");

@@ -5,8 +5,8 @@ import { fixed } from '../format.js';
 import { t } from '../text.js';
 import { legAt, lostAt } from './legs.js';
 
-/** @param {{fleet: any, focus: string, view: any, legs: Map<string, any[]>, onFocus: (name: string) => void}} props */
-export function Boats({ fleet, focus, view, legs, onFocus }) {
+/** @param {{fleet: any, focus: string, view: any, legs: Map<string, any[]>, onFocus: (name: string) => void, children: any}} props */
+export function Boats({ fleet, focus, view, legs, onFocus, children }) {
   const { shown } = useStore(fleet);
   return html`
     <fieldset class="boats"><legend>${t('web.debrief.boats')}</legend>
@@ -18,6 +18,7 @@ export function Boats({ fleet, focus, view, legs, onFocus }) {
             <${BoatLine} boat=${boat} width=${26} /> <${BoatName} boat=${boat} /></label>
           <${LostHere} legs=${legs.get(boat.name) ?? []} view=${view} />
         </div>`)}
+      ${children}
     </fieldset>`;
 }
 

@@ -13,15 +13,17 @@ export const RIGHT = 10;
 const INK = '#566270';
 const RULE = '#e6eaec';
 const COLOURS = ['#0072b2', '#d55e00', '#009e73', '#cc79a7', '#56b4e9', '#e69f00', '#16202b'];
+const BESIDE_DASH = [1.5, 2];
 const DASHES = [[], [7, 3], [2, 3], [9, 3, 2, 3]];
 
 export const colourOf = (i) => COLOURS[i % COLOURS.length];
 const dashOf = (i) => DASHES[i % DASHES.length];
 
 /**
- * @param {{lane: {name: string, channels: any[]}, data: any, view: any, pieces: any[], width: number, height: number}} props
+ * @param {{lane: {name: string, channels: any[]}, data: any, beside: {boat: any, data: any}|null, view: any, pieces: any[], width: number, height: number}} props
+ * beside: another boat's columns, drawn finely in the same colours
  */
-export function Lane({ lane, data, view, pieces, width, height }) {
+export function Lane({ lane, data, beside, view, pieces, width, height }) {
   const place = useRef(null);
   const plot = useRef(null);
   const shown = useRef(null);
@@ -29,34 +31,38 @@ export function Lane({ lane, data, view, pieces, width, height }) {
   const { utc } = useStore(view.clock);
   shown.current = { from, to, pieces, clock: view.clock, lit, marked: markedOf(lane, data) };
 
-  const names = lane.channels.map((channel) => channel.path).join('\n');
+  const names = lane.channels.map((channel) => channel.path).join('\n') + (beside ? `\n${beside.boat.name}` : '');
+  const boats = beside ? 2 : 1;
   useLayoutEffect(() => {
-    plot.current = new uPlot(options(lane, width, height, shown), lane.channels.map(() => []).concat([[]]), place.current);
+    plot.current = new uPlot(options(lane, boats, width, height, shown), Array.from({ length: boats * lane.channels.length + 1 }, () => []), place.current);
     return () => plot.current.destroy();
   }, [names]);
   useLayoutEffect(() => plot.current.setSize({ width, height }), [width, height]);
   useEffect(() => {
-    if (data) plot.current.setData(aligned(lane, data), false);
+    if (data) plot.current.setData(aligned(lane, beside ? [data, beside.data] : [data]), false);
     plot.current.setScale('x', { min: from, max: to });
-  }, [data, from, to, utc, lit, names]);
+  }, [data, beside?.data, from, to, utc, lit, names]);
 
   return html`
     <section class="lane-box" data-lane=${lane.name}>
-      <${LaneHead} lane=${lane} data=${data} view=${view} />
+      <${LaneHead} lane=${lane} data=${data} beside=${beside} view=${view} />
       <div class="lane-plot" ref=${place}></div>
     </section>`;
 }
 
 /** The lane's name, and each channel with its colour, dash and value at the cursor. */
-function LaneHead({ lane, data, view }) {
+function LaneHead({ lane, data, beside, view }) {
   const { from, to, cursor } = useStore(view);
+  const valueOf = (channel, columns) => {
+    const column = columns?.paths.indexOf(channel.path) ?? -1;
+    return cursor !== null && column >= 0 ? valueAt(columns.times[column], columns.values[column], cursor) : null;
+  };
   return html`
     <div class="lane-head"><h3>${wordFor(`web.lane.${lane.name}`, lane.name)}</h3>
       ${lane.channels.map((channel, i) => {
-        const column = data?.paths.indexOf(channel.path) ?? -1;
-        const value = cursor !== null && column >= 0 ? valueAt(data.times[column], data.values[column], cursor) : null;
         return html`<span class="entry"><svg width="22" height="8"><line x1="0" x2="22" y1="4" y2="4" stroke=${colourOf(i)} stroke-width="2.4" stroke-dasharray=${dashOf(i).join(' ')} /></svg>
-          ${channelName(channel.path)} <b class="number">${written(channel, value)}</b> <span class="unit">${unitOf(channel)}</span></span>`;
+          ${channelName(channel.path)} <b class="number">${written(channel, valueOf(channel, data))}</b>
+          ${beside && html`<span class="beside number">${beside.boat.letter} ${written(channel, valueOf(channel, beside.data))}</span>`} <span class="unit">${unitOf(channel)}</span></span>`;
       })}
       ${markedOf(lane, data).flatMap((marked, i) => reasonsIn(marked, from, to).map((mark) => html`
         <span class="entry left-out">${channelName(lane.channels[i].path)}: <${Reason} mark=${mark} colour=${colourOf(i)} /></span>`))}
@@ -77,12 +83,12 @@ export function channelName(path) {
   return source ? `${name} (${source})` : name;
 }
 
-/** All channels over one list of times: a break is null, no sample at that time is undefined. */
-function aligned(lane, data) {
+/** All channels of each boat over one list of times: a break is null, no sample at that time is undefined. */
+function aligned(lane, boats) {
   const tables = [];
   let middle = null;
-  for (const channel of lane.channels) {
-    const i = data.paths.indexOf(channel.path);
+  for (const [channel, data] of boats.flatMap((data) => lane.channels.map((channel) => [channel, data]))) {
+    const i = data?.paths.indexOf(channel.path) ?? -1;
     if (i < 0) {
       tables.push([[], []]);
       continue;
@@ -112,7 +118,7 @@ function meanOf(values) {
   return count ? sum / count : NaN;
 }
 
-function options(lane, width, height, shown) {
+function options(lane, boats, width, height, shown) {
   const [first] = lane.channels;
   const angles = first.turn !== 'none';
   return {
@@ -141,6 +147,7 @@ function options(lane, width, height, shown) {
     series: [
       {},
       ...lane.channels.map((channel, i) => ({ stroke: colourOf(i), width: 1.6, dash: dashOf(i), points: { show: false }, spanGaps: false })),
+      ...(boats > 1 ? lane.channels.map((channel, i) => ({ stroke: `${colourOf(i)}b0`, width: 1, dash: BESIDE_DASH, points: { show: false }, spanGaps: false })) : []),
     ],
     hooks: {
       drawClear: [(u) => shade(u, shown.current)],

@@ -12,15 +12,19 @@ const HEAD = 22;
 /** Below this a lane says nothing any more; the stack scrolls instead. */
 const LEAST = 52;
 
-export function Lanes({ base, reference, lanes, view, pieces }) {
+/** @param {{base: string, beside: {boat: any, base: string, paths: string[]}|null, reference: any, lanes: any[], view: any, pieces: any[]}} props */
+export function Lanes({ base, beside, reference, lanes, view, pieces }) {
   const [ref, size] = useSize();
-  const data = useColumns(base, reference, lanes.flatMap((lane) => lane.channels.map((channel) => channel.path)), view, Math.max(0, size.width - LEFT - RIGHT));
+  const width = Math.max(0, size.width - LEFT - RIGHT);
+  const paths = lanes.flatMap((lane) => lane.channels.map((channel) => channel.path));
+  const data = useColumns(base, reference, paths, view, width);
+  const others = useColumns(beside?.base ?? base, reference, beside ? paths.filter((path) => beside.paths.includes(path)) : [], view, width);
   useEffect(() => bindGestures(ref.current, { view, left: LEFT, right: RIGHT }), [view]);
   const each = Math.max(LEAST, Math.floor(size.height / Math.max(1, lanes.length)) - HEAD);
   return html`
     <div class="lane-stack" ref=${ref} tabindex="0" role="application" aria-label=${t('web.debrief.lanes_label')}>
       ${size.width > 0 && lanes.map((lane) => html`
-        <${Lane} key=${lane.name} lane=${lane} data=${data} view=${view} pieces=${pieces} width=${size.width}
+        <${Lane} key=${lane.name} lane=${lane} data=${data} beside=${beside && { boat: beside.boat, data: others }} view=${view} pieces=${pieces} width=${size.width}
           height=${each} />`)}
       <${Cursor} view=${view} width=${size.width} height=${lanes.length * (each + HEAD)} />
     </div>

@@ -38,7 +38,7 @@ export function Place({ item, choice }) {
   if (!session.value || !boats.value) return null;
   const references = referencesOf(boats.value);
   const reference = references.find((one) => one.boat === choice.boat && one.wing === choice.wing) ?? lastReference(references);
-  return html`<${Session} key=${session.value.session} session=${session.value} of=${choice.of} see=${choice.see} references=${references} reference=${reference} />`;
+  return html`<${Session} key=${session.value.session} session=${session.value} of=${choice.of} see=${choice.see} besides=${choice.beside} references=${references} reference=${reference} />`;
 }
 
 function NoSession() {
@@ -46,7 +46,7 @@ function NoSession() {
     <section class="panel empty"><p>${t('web.debrief.none')}</p><p><a href="/library" onClick=${follow}>${t('web.place.library')}</a></p></section>`;
 }
 
-function Session({ session, of, see, references, reference }) {
+function Session({ session, of, see, besides, references, reference }) {
   const boat = (session.boats.find((one) => one.boat === of) ?? session.boats[0]).boat;
   const fleet = useMemo(() => createFleet(session.boats.map((one) => one.boat)), [session]);
   const view = useMemo(() => createView(secondsOf(session.start_utc), secondsOf(session.end_utc), createClock(session)), [session]);
@@ -55,9 +55,13 @@ function Session({ session, of, see, references, reference }) {
   const found = report?.boats.find((one) => one.boat === boat) ?? null;
   const pieces = useMemo(() => (found ? piecesOf(report, found) : NO_PIECES), [found]);
   const legs = useMemo(() => new Map((report?.boats ?? []).map((one) => [one.boat, legsOf(report, one)])), [report]);
-  const base = `/api/sessions/${encodeURIComponent(session.session)}/boats/${encodeURIComponent(boat)}`;
+  const baseOf = (name) => `/api/sessions/${encodeURIComponent(session.session)}/boats/${encodeURIComponent(name)}`;
+  const base = baseOf(boat);
   // Asked again when the debrief is made: it adds channels of its own.
   const channels = useAnswer((signal) => getJson(`${base}/channels${query(against)}`, { signal }), [base, found]);
+  const other = besides !== boat && fleet.of(besides) ? besides : null;
+  const otherChannels = useAnswer(async (signal) => other && { of: other, ...(await getJson(`${baseOf(other)}/channels${query(against)}`, { signal })) }, [other, found]);
+  const beside = other && otherChannels.value?.of === other ? { boat: fleet.of(other), base: baseOf(other), paths: otherChannels.value.channels.map((channel) => channel.path) } : null;
   const [picked, setPicked] = useState(null);
   const focus = (name) => choose({ of: name });
   if (channels.fault) return html`<${Fault} fault=${channels.fault} />`;
@@ -70,14 +74,17 @@ function Session({ session, of, see, references, reference }) {
       ${hasStrips && html`<div class="choice" role="group" aria-label=${t('web.debrief.see')}>
         ${VIEWS.map((one) => html`<button aria-pressed=${one === seen ? 'true' : 'false'} onClick=${() => choose({ see: one })}>${t(`web.debrief.see_${one}`)}</button>`)}</div>`}
     <//>
-    ${session.boats.length > 1 && html`<${Boats} fleet=${fleet} focus=${boat} view=${view} legs=${legs} onFocus=${focus} />`}
+    ${session.boats.length > 1 && html`
+      <${Boats} fleet=${fleet} focus=${boat} view=${view} legs=${legs} onFocus=${focus}>
+        ${seen !== 'strips' && html`<${Beside} fleet=${fleet} focus=${boat} other=${other} />`}
+      <//>`}
     <div class="debrief-grid">
       <section class="panel charts" aria-label=${t('web.debrief.charts')}>
         <${Overview} view=${view} pieces=${pieces} />
         ${seen !== 'channels' && html`<${Strips} fleet=${fleet} focus=${boat} view=${view} legs=${legs} pieces=${pieces} narrow=${seen === 'both'} />`}
         ${seen !== 'strips' && html`
           <${Bands} view=${view} pieces=${pieces} onPick=${view.showPiece} />
-          <${Lanes} base=${base} reference=${against} lanes=${lanesOf(channels.value, chosen)} view=${view} pieces=${pieces} />`}
+          <${Lanes} base=${base} beside=${beside} reference=${against} lanes=${lanesOf(channels.value, chosen)} view=${view} pieces=${pieces} />`}
         <${Keys} strips=${seen !== 'channels'} lanes=${seen !== 'strips'} />
       </section>
       <aside class="side">
@@ -87,6 +94,16 @@ function Session({ session, of, see, references, reference }) {
         ${found && html`<${Findings} report=${report} boat=${found} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${focus} />`}
       </aside>
     </div>`;
+}
+
+/** Whose channels are drawn beside those of the boat looked at. */
+function Beside({ fleet, focus, other }) {
+  return html`
+    <label class="field beside">${t('web.debrief.beside')}
+      <select value=${other ?? ''} onChange=${(e) => choose({ beside: e.target.value || null })}>
+        <option value="">${t('web.debrief.no_boat')}</option>
+        ${fleet.boats.filter((one) => one.name !== focus).map((one) => html`<option value=${one.name}>${one.name}</option>`)}
+      </select></label>`;
 }
 
 function Making({ work }) {
