@@ -197,6 +197,8 @@ class FleetBrowserTest {
 
         page.getByText("By boat").click();
         assertThat(page.locator(".grid thead th")).hasText(new String[] {"Cause", "A", "C", "D"});
+        // However wide the table was before, one figure is reached by Tab.
+        assertThat(page.locator(".grid button[tabindex='0']")).hasCount(1);
         page.locator(".grid button[data-at='0,2']").click();
         assertThat(page.locator(".boat.focus")).containsText("Dunlin");
         assertThat(page.locator(".pieces h3")).containsText("all legs");

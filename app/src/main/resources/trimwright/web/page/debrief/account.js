@@ -56,7 +56,9 @@ function tableOf(columns, weight) {
 
 /** Figures as a grid: arrow keys move between them, Enter or a click shows what one is made of. */
 function Table({ table, chosen, focus, choose }) {
-  const [at, setAt] = useState([0, table.columns.length - 1]);
+  const [last, setAt] = useState([0, table.columns.length - 1]);
+  // The table may have become smaller since.
+  const at = [Math.min(last[0], table.rows.length - 1), Math.min(last[1], table.columns.length - 1)];
   const grid = useRef(null);
   const most = Math.max(1, ...table.rows.flatMap((row) => row.values).map(Math.abs));
   const move = (event) => {
