@@ -7,7 +7,6 @@ import trimwright.air.TrueWind;
 import trimwright.air.WindProfile;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
-import trimwright.course.PlaneLine;
 import trimwright.course.PlanePoint;
 import trimwright.crew.Crew;
 import trimwright.crew.DoneTurn;
@@ -18,8 +17,6 @@ import trimwright.motion.Controls;
 import trimwright.motion.LocalWind;
 import trimwright.motion.MotionModel;
 import trimwright.motion.MotionState;
-import trimwright.motion.Pose;
-import trimwright.motion.Rates;
 import trimwright.units.Angles;
 import trimwright.weather.AirVelocity;
 import trimwright.weather.GaussianWake;
@@ -39,7 +36,6 @@ public final class BoatRun {
 
     private static final PlanePoint AWAY = new PlanePoint(1e6, 1e6);
 
-    private static final double APPROACH = 10.5;
     /** Time after the finish at which a boat leaves the course and its loggers are switched off (s): chosen. */
     private static final double AFTER_FINISH = 20;
 
@@ -88,7 +84,7 @@ public final class BoatRun {
         gauges = new Gauges(boat, wing, venue.air(), bowX);
         wakeLaid = new WakeLaid(wing, venue.air());
         instruments = new Instruments(entry.faults(), Race.READING, scenario.seed(), entry.name());
-        state = atTheStart(from);
+        state = new Approach(venue, boat, entry.temper()).state(model, from);
         AirVelocity air = field.at(state.pose().north(), state.pose().east(), 0);
         windNorth = air.north();
         windEast = air.east();
@@ -291,38 +287,5 @@ public final class BoatRun {
                 model.loads().heeling(),
                 crew.leg(),
                 crew.turning() == null ? 0 : 1);
-    }
-
-    /** Flying already, on her lane, as far from the line as she sails until the gun. */
-    private MotionState atTheStart(double windFrom) {
-        PlaneLine line = venue.course().start();
-        double share = entry.temper().startShare();
-        double heading = Angles.compass(line.portEnd().bearingTo(line.starboardEnd()) - Math.PI / 2);
-        double back = APPROACH * (venue.gun() + entry.temper().startMargin());
-        double north = line.portEnd().north()
-                + share * (line.starboardEnd().north() - line.portEnd().north())
-                - back * Math.cos(heading);
-        double east = line.portEnd().east()
-                + share * (line.starboardEnd().east() - line.portEnd().east())
-                - back * Math.sin(heading);
-        int tack = Angles.signed(windFrom - heading) >= 0 ? 1 : -1;
-        double roll = tack * Math.toRadians(2);
-        double out = tack * boat.crew().yMax();
-        double height = model.heightFor(0.9, roll, 0, out);
-        Controls controls = new Controls(
-                tack * Math.toRadians(28),
-                tack * Math.toRadians(16),
-                tack * Math.toRadians(10),
-                0.5,
-                Math.toRadians(3),
-                Math.toRadians(3),
-                0,
-                0,
-                0,
-                1,
-                1,
-                out);
-        return new MotionState(
-                new Pose(north, east, height, heading, roll, 0), new Rates(APPROACH, 0, 0, 0, 0, 0), controls);
     }
 }

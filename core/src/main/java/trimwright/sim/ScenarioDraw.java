@@ -55,9 +55,9 @@ public final class ScenarioDraw {
     /** @param kind 0 none, 1 moment, 2 late ease, 3 twist, 4 ride height, 5 late inversion */
     private static Habits habits(int kind, RandomStream random) {
         double moment = random.uniform(0.05, 0.09);
-        double ease = random.uniform(0.7, 1.2);
+        double ease = random.uniform(0.3, 0.6);
         double twist = Math.toRadians(random.uniform(5, 8)) * (random.uniform() < 0.5 ? -1 : 1);
-        double height = random.uniform(0.18, 0.28) * (random.uniform() < 0.5 ? -1 : 1);
+        double height = random.uniform(0.1, 0.18);
         double inversion = random.uniform(1.2, 2.2);
         return new Habits(
                 kind == 1 ? 1 - moment : 1,
