@@ -20,7 +20,7 @@ public final class DemoCourse {
     /** Open ocean, far from any coast. */
     private static final Position CENTRE = new Position(Math.toRadians(31.2), Math.toRadians(-41.5));
 
-    private static final double LENGTH = 1350;
+    private static final double LENGTH = 1250;
     private static final double HALF_WIDTH = 560;
     private static final double GATE = 140;
 
