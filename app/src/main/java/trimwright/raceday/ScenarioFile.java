@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import trimwright.crew.Habits;
 import trimwright.crew.Temper;
+import trimwright.crew.Turning;
 import trimwright.keyfile.Fault;
 import trimwright.keyfile.KeyFile;
 import trimwright.keyfile.Values;
@@ -113,6 +114,7 @@ public final class ScenarioFile {
                         values.number("weather.surge_ratio"),
                         values.number("weather.puff_ratio")),
                 values.isSet("wakes") ? Scenario.Wakes.FELT : Scenario.Wakes.NONE,
+                values.isSet("turns_at_once") ? Turning.AT_ONCE : Turning.SAILED,
                 entries);
     }
 

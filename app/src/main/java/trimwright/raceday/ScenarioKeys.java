@@ -17,6 +17,7 @@ public final class ScenarioKeys {
             List.of(
                     Key.count("seed", 0, Integer.MAX_VALUE, "of wind, noise and dropouts"),
                     Key.flag("wakes", "false: no boat feels another's wake"),
+                    Key.flag("turns_at_once", "true: tacks and gybes are made at once and cost nothing"),
                     Key.number("weather.wind_kn", 8, 26, "mean true wind at 10 m"),
                     Key.number("weather.from_deg", 0, 360, "direction from which it blows"),
                     Key.number("weather.intensity_ratio", 0, 0.3, "standard deviation of turbulence over the mean"),

@@ -3,6 +3,7 @@ package trimwright.raceday;
 import java.util.Locale;
 import trimwright.crew.Habits;
 import trimwright.crew.Temper;
+import trimwright.crew.Turning;
 import trimwright.sim.Entry;
 import trimwright.sim.Perturbation;
 import trimwright.sim.Scenario;
@@ -19,6 +20,9 @@ final class ScenarioText {
         text.append("schema = \"").append(ScenarioKeys.SCHEMA).append("\"\n");
         text.append("seed = ").append(scenario.seed()).append('\n');
         text.append("wakes = ").append(scenario.wakes() == Scenario.Wakes.FELT).append('\n');
+        text.append("turns_at_once = ")
+                .append(scenario.turning() == Turning.AT_ONCE)
+                .append('\n');
         WeatherSpec weather = scenario.weather();
         text.append("\n[weather]\n");
         number("wind_kn", Units.toKnots(weather.speed()), text);

@@ -10,6 +10,7 @@ import trimwright.course.CourseGeometry;
 import trimwright.crew.Habits;
 import trimwright.crew.SailingAims;
 import trimwright.crew.Temper;
+import trimwright.crew.Turning;
 import trimwright.prepare.TargetRequest;
 import trimwright.prepare.TargetRun;
 import trimwright.sim.BoatRun;
@@ -48,6 +49,10 @@ final class LoneBoat {
 
     /** A race of one lap, sailed for that long (s). */
     static BoatRun sail(Habits habits, double step, double seconds) {
+        return sail(habits, Turning.SAILED, step, seconds);
+    }
+
+    static BoatRun sail(Habits habits, Turning turning, double step, double seconds) {
         BoatFile file = BoatFiles.find("whimbrel14");
         Boat boat = file.boat();
         WeatherSpec steady = new WeatherSpec(Units.fromKnots(WIND_KN), 0, 10, 0, TurbulenceSpectrum.KAIMAL, 0, 0, 0);
@@ -56,6 +61,7 @@ final class LoneBoat {
                 1,
                 steady,
                 Scenario.Wakes.NONE,
+                turning,
                 List.of(new Entry("Lone", habits, temper, SensorFaults.NONE, Perturbation.NONE)));
         SailingAims aims = AimsCard.of(BOOK);
         Venue venue = new Venue(

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import trimwright.crew.DoneTurn;
 import trimwright.crew.Habits;
 import trimwright.crew.TurnKind;
+import trimwright.crew.Turning;
 import trimwright.motion.MotionModel;
 import trimwright.sim.BoatRun;
 import trimwright.target.Target;
@@ -60,6 +61,20 @@ class LoneBoatTest {
         double lost = Units.toKnots(LoneBoat.upwind(RUN) - LoneBoat.upwind(low));
         // Seven per cent of the righting moment costs a few per cent of the speed where it binds.
         assertTrue(lost > 0.1 && lost < 1.5, lost + " kn made good");
+    }
+
+    @Test
+    void turnsAtOnceSaveWhatTurnsCost() {
+        BoatRun free = LoneBoat.sail(Habits.NONE, Turning.AT_ONCE, MotionModel.STEP, SECONDS);
+        // A lap has two tacks or more at 70 to 170 m of progress each, sailed at some 8 m/s: published bands.
+        double saved = lap(RUN) - lap(free);
+        assertTrue(saved > 15 && saved < 120, saved + " s a lap");
+        double least = free.truth().stream()
+                .filter(s -> s.time() > 110)
+                .mapToDouble(s -> s.speed())
+                .min()
+                .orElse(0);
+        assertTrue(least > Units.fromKnots(15), Units.toKnots(least) + " kn");
     }
 
     private static Target target(@Nullable Target found) {

@@ -47,11 +47,13 @@ public final class Crew {
     private final Driver driver = new Driver();
     private final Trimmer trimmer;
     private final FlightController flight;
+    private final Turning turning;
     private final double gun;
     private final List<Double> passages = new ArrayList<>();
 
     private double nextLook = Double.NEGATIVE_INFINITY;
     private double legBegan = Double.NEGATIVE_INFINITY;
+    private boolean isMirrored;
     private double way;
     private double build;
     private double dodge;
@@ -64,13 +66,15 @@ public final class Crew {
             CourseGeometry course,
             Habits habits,
             Temper temper,
+            Turning turning,
             int tack,
             double gun) {
         this.aims = aims;
         this.temper = temper;
+        this.turning = turning;
         this.gun = gun;
         guide = new LegGuide(course, temper);
-        tactician = new Tactician(course, aims, temper, tack);
+        tactician = new Tactician(course, aims, temper, turning, tack);
         trimmer = new Trimmer(wing.trim(), habits, tack);
         flight = new FlightController(boat, habits);
     }
@@ -98,6 +102,15 @@ public final class Crew {
         Aim aim = aims.at(sight.windSpeed(), turns.active() == null ? angle : Math.abs(sight.trueWindAngle()));
         build(sight, plan, dt);
         turns.consider(sight, plan.tack(), angle, plan.cause(), sight.time() < legBegan + 6);
+        isMirrored = turning == Turning.AT_ONCE && turns.crosses();
+        if (isMirrored) {
+            turns.end(sight.time());
+            tactician.turned(sight.time());
+            trimmer.mirror();
+            flight.mirror();
+            driver.mirror();
+            return new Commands(controls(aim, 0), trimmer.flap());
+        }
         TurnOrder coming = turns.coming();
         TurnOrder turn = turns.active();
         int tack = turn != null ? turn.toTack() : sight.tack();
@@ -111,6 +124,11 @@ public final class Crew {
         flight.work(sight, aim, trimmer.side(), turn, coming, dt);
         double rudder = driver.steer(sight, heading, rate(turn), dt);
         return new Commands(controls(aim, rudder), trimmer.flap());
+    }
+
+    /** Whether the last work ended in a turn at once: the boat then is on the other tack, as in a mirror. */
+    public boolean isMirrored() {
+        return isMirrored;
     }
 
     /** Times of crossing the start and of the end of each leg (s). */

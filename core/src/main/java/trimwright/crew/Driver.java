@@ -13,6 +13,11 @@ final class Driver {
 
     private double held;
 
+    /** From now on the other tack. */
+    void mirror() {
+        held = -held;
+    }
+
     /**
      * Signed rudder to ask for (rad).
      *

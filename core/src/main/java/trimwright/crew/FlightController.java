@@ -79,6 +79,19 @@ final class FlightController {
         balance(sight, aim, tack, turn, dt);
     }
 
+    /** From now on the other tack, all else alike. */
+    void mirror() {
+        double rake = portRake;
+        portRake = starboardRake;
+        starboardRake = rake;
+        double board = portBoard;
+        portBoard = starboardBoard;
+        starboardBoard = board;
+        spread = -spread;
+        differential = -differential;
+        crew = -crew;
+    }
+
     /** When the second board begins or ends to count, each foil keeps the rake that it has. */
     private void handOver(boolean both, int tack) {
         if (both && !wasBoth) {

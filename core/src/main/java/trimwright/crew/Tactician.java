@@ -38,16 +38,18 @@ final class Tactician {
     private final CourseGeometry course;
     private final SailingAims aims;
     private final Temper temper;
+    private final Turning turning;
     private Plan plan;
     private double meanNorth;
     private double meanEast;
     private double lastTurn = -1000;
     private double lastLook = Double.NaN;
 
-    Tactician(CourseGeometry course, SailingAims aims, Temper temper, int tack) {
+    Tactician(CourseGeometry course, SailingAims aims, Temper temper, Turning turning, int tack) {
         this.course = course;
         this.aims = aims;
         this.temper = temper;
+        this.turning = turning;
         plan = new Plan(Plan.Sail.DIRECT, tack, 0, TurnCause.FREE);
     }
 
@@ -65,14 +67,9 @@ final class Tactician {
         double upwind = aims.upwindAngle(sight.windSpeed());
         double downwind = aims.downwindAngle(sight.windSpeed());
         int tack = plan.tack();
-        // Where the boat will be when a turn ordered now has taken her round and she has gathered speed again.
-        double ahead = untilHelm(sight) * sight.speed();
-        double upwindWay = plan.sail() == Plan.Sail.DOWNWIND ? GYBE_WAY : TACK_WAY;
-        PlanePoint soon = bow.plus(
-                ahead * Math.cos(sight.course()) + upwindWay * Math.cos(sight.windFrom()),
-                ahead * Math.sin(sight.course()) + upwindWay * Math.sin(sight.windFrom()));
+        PlanePoint soon = turning == Turning.AT_ONCE ? bow : afterTurn(sight, bow);
         double straight = Angles.signed(sight.windFrom() - bow.bearingTo(target));
-        double afterTurn = Angles.signed(sight.windFrom() - soon.bearingTo(target));
+        double then = Angles.signed(sight.windFrom() - soon.bearingTo(target));
         boolean near = bow.distanceTo(target) < NEAR;
         Plan.Sail sail = sail(straight, upwind - (near ? PINCH : 0), downwind + (near ? SOAK : 0));
         if (sail == Plan.Sail.DIRECT) {
@@ -86,8 +83,8 @@ final class Tactician {
             return;
         }
         boolean otherTackLays = sail == Plan.Sail.UPWIND
-                ? -tack * afterTurn > upwind + temper.overstand() && -tack * afterTurn < Math.PI / 2
-                : -tack * afterTurn > Math.PI / 2 && -tack * afterTurn < downwind - temper.overstand();
+                ? -tack * then > upwind + temper.overstand() && -tack * then < Math.PI / 2
+                : -tack * then > Math.PI / 2 && -tack * then < downwind - temper.overstand();
         if (otherTackLays && rest > SHORT_REST) {
             plan = new Plan(sail, -tack, 0, TurnCause.FREE);
             return;
@@ -100,6 +97,15 @@ final class Tactician {
             return;
         }
         plan = new Plan(sail, tack, 0, plan.cause());
+    }
+
+    /** Where the boat will be when a turn ordered now has taken her round and she has gathered speed again. */
+    private PlanePoint afterTurn(Sight sight, PlanePoint bow) {
+        double ahead = untilHelm(sight) * sight.speed();
+        double upwindWay = plan.sail() == Plan.Sail.DOWNWIND ? GYBE_WAY : TACK_WAY;
+        return bow.plus(
+                ahead * Math.cos(sight.course()) + upwindWay * Math.cos(sight.windFrom()),
+                ahead * Math.sin(sight.course()) + upwindWay * Math.sin(sight.windFrom()));
     }
 
     /** Time from an order until the second board is down and the helm goes over (s). */

@@ -112,6 +112,15 @@ final class Trimmer {
         twist = side * Math.max(0, Math.min(Math.min(range.twistMax(), foot - range.headFlapMin()), twisted));
     }
 
+    /** From now on the other tack, all else alike. */
+    void mirror() {
+        side = -side;
+        sheet = -sheet;
+        camber = -camber;
+        twist = -twist;
+        crossed = Double.NaN;
+    }
+
     /** Tack for which the wing is trimmed: +1 wind from starboard, -1 from port. */
     int side() {
         return side;

@@ -37,6 +37,22 @@ final class Turns {
         return active != null ? active : prepared;
     }
 
+    /** Whether a tack or gybe is waiting or under way. */
+    boolean crosses() {
+        TurnOrder order = coming();
+        return order != null && (order.kind() == TurnKind.TACK || order.kind() == TurnKind.GYBE);
+    }
+
+    /** Ends the turn that is waiting or under way at this time (s). */
+    void end(double time) {
+        TurnOrder order = coming();
+        if (order != null) {
+            done.add(new DoneTurn(order, time, Double.NaN));
+        }
+        prepared = null;
+        active = null;
+    }
+
     List<DoneTurn> done() {
         return done;
     }

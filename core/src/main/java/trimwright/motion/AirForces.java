@@ -156,6 +156,12 @@ final class AirForces {
         return sum;
     }
 
+    /** Forgets the flow of the step before. */
+    void forget() {
+        last = null;
+        calls = 0;
+    }
+
     double turningMoment() {
         return turning;
     }

@@ -29,4 +29,21 @@ public record Controls(
         double rudder,
         double portBoard,
         double starboardBoard,
-        double crew) {}
+        double crew) {
+    /** Port and starboard exchanged. */
+    Controls mirrored() {
+        return new Controls(
+                -sheet,
+                -camber,
+                -twist,
+                twistMid,
+                starboardRake,
+                portRake,
+                elevator,
+                -differential,
+                -rudder,
+                starboardBoard,
+                portBoard,
+                -crew);
+    }
+}

@@ -131,6 +131,23 @@ public final class MotionModel {
         return new MotionState(moved(pose, rates, next, dt), next, controls);
     }
 
+    /** The state as in a mirror, on the other tack of a wind from that direction (rad): a turn that costs nothing. */
+    public MotionState mirrored(MotionState state, double windFrom) {
+        airForces.forget();
+        Pose pose = state.pose();
+        Rates rates = state.rates();
+        return new MotionState(
+                new Pose(
+                        pose.north(),
+                        pose.east(),
+                        pose.height(),
+                        Angles.compass(2 * windFrom - pose.heading()),
+                        -pose.roll(),
+                        pose.pitch()),
+                new Rates(rates.surge(), -rates.sway(), rates.climb(), -rates.roll(), rates.pitch(), -rates.yaw()),
+                state.controls().mirrored());
+    }
+
     /** What the gauges showed in the last step. */
     public MotionLoads loads() {
         return loads;

@@ -13,6 +13,7 @@ import trimwright.crew.DoneTurn;
 import trimwright.crew.OtherBoat;
 import trimwright.crew.Sight;
 import trimwright.motion.BoatView;
+import trimwright.motion.Commands;
 import trimwright.motion.Controls;
 import trimwright.motion.LocalWind;
 import trimwright.motion.MotionModel;
@@ -89,7 +90,7 @@ public final class BoatRun {
         windNorth = air.north();
         windEast = air.east();
         int tack = Angles.signed(from - state.pose().heading()) >= 0 ? 1 : -1;
-        crew = new Crew(boat, wing, venue.aims(), venue.course(), entry.habits(), entry.temper(), tack, venue.gun());
+        crew = new Crew(boat, wing, venue.aims(), venue.course(), entry.habits(), entry.temper(), scenario.turning(), tack, venue.gun());
     }
 
     /** Sails on until a time (s); boats and wakes of others stand as the fleet says. */
@@ -196,7 +197,10 @@ public final class BoatRun {
             wakeLaid.add(state, model.loads(), view, time, air);
         }
         noteSpans(time);
-        state = model.step(state, crew.work(sight, bow(view), others(fleet), step), wind, step);
+        Commands commands = crew.work(sight, bow(view), others(fleet), step);
+        state = crew.isMirrored()
+                ? model.mirrored(state, StrictMath.atan2(-windEast, -windNorth))
+                : model.step(state, commands, wind, step);
         steps++;
     }
 

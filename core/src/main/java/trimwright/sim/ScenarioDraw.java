@@ -5,6 +5,7 @@ import java.util.List;
 import trimwright.chance.RandomStream;
 import trimwright.crew.Habits;
 import trimwright.crew.Temper;
+import trimwright.crew.Turning;
 import trimwright.units.Units;
 import trimwright.weather.TurbulenceSpectrum;
 import trimwright.weather.WeatherSpec;
@@ -37,7 +38,7 @@ public final class ScenarioDraw {
                     faults(RandomStream.of(seed, "faults of " + name)),
                     hidden));
         }
-        return new Scenario(seed, weather, Scenario.Wakes.FELT, entries);
+        return new Scenario(seed, weather, Scenario.Wakes.FELT, Turning.SAILED, entries);
     }
 
     private static WeatherSpec weather(RandomStream random) {
