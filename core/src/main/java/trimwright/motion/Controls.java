@@ -37,13 +37,13 @@ public record Controls(
                 -camber,
                 -twist,
                 twistMid,
-                starboardRake,
-                portRake,
+                /* portRake= */ starboardRake,
+                /* starboardRake= */ portRake,
                 elevator,
                 -differential,
                 -rudder,
-                starboardBoard,
-                portBoard,
+                /* portBoard= */ starboardBoard,
+                /* starboardBoard= */ portBoard,
                 -crew);
     }
 }
