@@ -42,7 +42,6 @@ public final class BoatRun {
 
     private final Entry entry;
     private final int index;
-    private final Venue venue;
     private final WindField field;
     private final Boat boat;
     private final WingSpec wing;
@@ -68,7 +67,6 @@ public final class BoatRun {
 
     BoatRun(Scenario scenario, int index, Venue venue, WindField field, double step) {
         this.index = index;
-        this.venue = venue;
         this.field = field;
         this.step = step;
         entry = scenario.entries().get(index);
