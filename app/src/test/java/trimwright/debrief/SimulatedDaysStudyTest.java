@@ -13,8 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import trimwright.compare.Cause;
 import trimwright.crew.Habits;
+import trimwright.prepare.BookCache;
+import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
-import trimwright.prepare.TargetRun;
 import trimwright.raceday.ScenarioFile;
 import trimwright.sim.Entry;
 import trimwright.sim.Scenario;
@@ -34,7 +35,8 @@ class SimulatedDaysStudyTest {
     void tablesOfTheSeedsAskedFor() throws IOException, InterruptedException {
         Path folder = Path.of(System.getProperty("trimwright.root", "."), "target", "study");
         Files.createDirectories(folder);
-        TargetBook book = TargetRun.of(TargetRequest.of(SimulatedDay.BOAT, SimulatedDay.wing()), Progress.NONE);
+        TargetBook book = new TargetBooks(new BookCache(folder.resolve("books"), note -> {}))
+                .of(TargetRequest.of(SimulatedDay.BOAT, SimulatedDay.wing()), Progress.NONE);
         TruthCount pieces = new TruthCount();
         LineCount air = new LineCount(Cause.OTHER_AIR);
         LineCount trim = new LineCount(Cause.TRIM);
@@ -45,7 +47,7 @@ class SimulatedDaysStudyTest {
         for (String seed : seeds.split(",", -1)) {
             Scenario scenario = ScenarioFile.draw(Integer.parseInt(seed));
             SimulatedDay day = SimulatedDay.of(scenario, MINUTES, folder.resolve(seed), book);
-            DebriefReport report = day.debrief(book);
+            DebriefReport report = day.debrief(counter ? book : null);
             reports.add(report);
             pieces.add(day, report);
             if (counter) {
