@@ -148,6 +148,11 @@ final class SimulatedDay {
         return legs;
     }
 
+    /** The truth of each second: cell 5 the wind that wakes took (kn), cell 16 the leg. */
+    List<String[]> seconds(String boat) throws IOException {
+        return table(boat, "seconds");
+    }
+
     private List<String[]> table(String boat, String name) throws IOException {
         String file = boat.toLowerCase(Locale.ROOT) + "-" + name + ".csv";
         return Files.readAllLines(folder.resolve("truth").resolve(file)).stream()

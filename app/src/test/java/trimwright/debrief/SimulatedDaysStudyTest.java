@@ -41,6 +41,7 @@ class SimulatedDaysStudyTest {
         LineCount air = new LineCount(Cause.OTHER_AIR);
         LineCount trim = new LineCount(Cause.TRIM);
         LineCount height = new LineCount(Cause.HEEL_HEIGHT);
+        WakeCount wakes = new WakeCount();
         List<DebriefReport> reports = new ArrayList<>();
         String seeds = System.getProperty("trimwright.study", "");
         boolean counter = !Boolean.getBoolean("trimwright.study.pieces");
@@ -50,6 +51,7 @@ class SimulatedDaysStudyTest {
             DebriefReport report = day.debrief(counter ? book : null);
             reports.add(report);
             pieces.add(day, report);
+            wakes.add(day, report, book);
             if (counter) {
                 without(
                         scenario,
@@ -79,6 +81,7 @@ class SimulatedDaysStudyTest {
             System.out.print(pieces.row("up to seed " + seed));
         }
         System.out.print(air.row("other_air") + trim.row("trim") + height.row("heel_height"));
+        System.out.print(wakes.row());
         System.out.println(String.format(Locale.ROOT, "remaining %.2f", LineCount.remaining(reports)));
         assertTrue(pieces.turnsTrue > 0);
     }
