@@ -23,8 +23,8 @@ final class PhaseFinder {
     /** The rate of turn that counts is the slope over this time to either side (s), chosen: longer than steering. */
     private static final double RATE_WINDOW = 3.0;
 
-    /** A departure that is over sooner (s) does not end a phase (chosen). */
-    private static final double DEPARTURE = 5.0;
+    /** A departure that is over sooner (s) does not end a phase (chosen: the shortest phase). */
+    private static final double DEPARTURE = 10.0;
 
     private final WindTrack track;
     private final Courses courses;
