@@ -39,7 +39,8 @@ class SimulateCommandTest {
     void everyFaultOfAScenarioFileHasItsOwnLine() throws IOException {
         Path file = home.resolve("day.toml");
         Files.writeString(file, "schema = \"scenario/1\"\nseed = 1\nwakes = \"yes\"\nwaves = 1\n");
-        CliRun run = CliRun.in(home, "simulate", "--out", home.resolve("day").toString(), "--scenario", file.toString());
+        CliRun run =
+                CliRun.in(home, "simulate", "--out", home.resolve("day").toString(), "--scenario", file.toString());
         assertEquals(2, run.exit(), run.err());
         assertTrue(run.err().contains("wakes") && run.err().contains("waves"), run.err());
         assertTrue(run.err().strip().lines().allMatch(line -> line.contains("day.toml")), run.err());

@@ -20,7 +20,8 @@ final class WakeCount {
     void add(SimulatedDay day, DebriefReport report, TargetBook book) throws IOException {
         double zero = day.zero(report);
         WingSpec wing = SimulatedDay.wing();
-        double head = wing.footHeight() + wing.stations().get(wing.stations().size() - 1).height();
+        double head = wing.footHeight()
+                + wing.stations().get(wing.stations().size() - 1).height();
         for (BoatDebrief boat : report.boats()) {
             OnCourse on = boat.on();
             if (on == null) {
@@ -28,7 +29,8 @@ final class WakeCount {
             }
             double[] clear = new OthersAir(boat.wind(), on.bow(), on.others(), book, head).clearWind();
             for (String[] cells : day.seconds(boat.boat())) {
-                int i = (int) Math.round((Double.parseDouble(cells[0]) + zero) / report.clock().step());
+                int i = (int) Math.round(
+                        (Double.parseDouble(cells[0]) + zero) / report.clock().step());
                 int leg = Integer.parseInt(cells[16]);
                 if (leg >= 0 && i >= 0 && i < clear.length) {
                     double tws = boat.wind().get(Quantity.TWS, i);

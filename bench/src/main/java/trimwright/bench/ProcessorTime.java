@@ -16,8 +16,7 @@ import org.openjdk.jmh.results.ScalarResult;
  * depends on what else the machine does, as the clock's time does. Use: {@code -prof trimwright.bench.ProcessorTime}.
  */
 public final class ProcessorTime implements InternalProfiler {
-    private final OperatingSystemMXBean process =
-            ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+    private final OperatingSystemMXBean process = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
     private long before;
 
     @Override

@@ -88,7 +88,16 @@ public final class BoatRun {
         windNorth = air.north();
         windEast = air.east();
         int tack = Angles.signed(from - state.pose().heading()) >= 0 ? 1 : -1;
-        crew = new Crew(boat, wing, venue.aims(), venue.course(), entry.habits(), entry.temper(), scenario.turning(), tack, venue.gun());
+        crew = new Crew(
+                boat,
+                wing,
+                venue.aims(),
+                venue.course(),
+                entry.habits(),
+                entry.temper(),
+                scenario.turning(),
+                tack,
+                venue.gun());
     }
 
     /** Sails on until a time (s); boats and wakes of others stand as the fleet says. */
