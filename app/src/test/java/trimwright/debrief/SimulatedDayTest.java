@@ -38,7 +38,6 @@ class SimulatedDayTest {
         DebriefReport report = day.debrief(book);
         TruthCount count = new TruthCount();
         count.add(day, report);
-        System.out.println(count.row("short day"));
         assertTrue(count.turnsTrue >= 20, "turns: " + count.turnsTrue);
         assertTrue(TruthCount.share(count.turnsMatched, count.turnsFound) >= 0.7);
         assertTrue(TruthCount.share(count.turnsMatched, count.turnsTrue) >= 0.7);
