@@ -87,28 +87,42 @@ final class SimulatedDay {
     private static final double GUN = 60;
 
     /**
-     * Straight stretches of 10 s or more, or turns, of a boat in legs of the course, as they were ordered.
+     * Turns of a boat in legs of the course, or the straight stretches of 10 s or more that it was ordered to hold: without
+     * those for gathering speed, of which short ones are bridged.
      *
      * @param what {@code straight} or {@code turn}
      */
     List<Matching.Labelled> truth(String boat, String what) throws IOException {
         List<Matching.Labelled> spans = new ArrayList<>();
         int legs = ends(boat).size();
+        int leg = -1;
         for (String[] cells : table(boat, "spans")) {
-            int leg = Integer.parseInt(cells[5]);
             double from = Double.parseDouble(cells[0]);
             double to = Double.parseDouble(cells[1]);
-            if (!cells[2].equals(what) || leg < 0 || leg >= legs) {
+            int of = Integer.parseInt(cells[5]);
+            if (!cells[2].equals(what) || of < 0 || of >= legs || cells[3].equals("gathering")) {
+                leg = cells[2].equals("turn") ? -1 : leg;
                 continue;
             }
-            if (what.equals("turn")) {
-                spans.add(new Matching.Labelled(cells[3], from, to));
-            } else if (to - from >= 10) {
-                spans.add(new Matching.Labelled(cells[6], from, to));
+            String kind = what.equals("turn") ? cells[3] : cells[6];
+            Matching.Labelled last = spans.isEmpty() ? null : spans.get(spans.size() - 1);
+            if (what.equals("straight")
+                    && last != null
+                    && leg == of
+                    && kind.equals(last.kind())
+                    && from - last.to() < LEAST) {
+                spans.set(spans.size() - 1, new Matching.Labelled(kind, last.from(), to));
+            } else {
+                spans.add(new Matching.Labelled(kind, from, to));
             }
+            leg = of;
         }
+        spans.removeIf(span -> what.equals("straight") && span.to() - span.from() < LEAST);
         return spans;
     }
+
+    /** Shortest phase, and shortest departure from one that ends it (s). */
+    private static final double LEAST = 10;
 
     /** Causes of the turns, in the order of {@link #truth}. */
     List<String> causes(String boat) throws IOException {

@@ -2,11 +2,11 @@ package trimwright.bench;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.jspecify.annotations.Nullable;
 import trimwright.layer.ViscousAnswer;
 import trimwright.layer.ViscousFlow;
 import trimwright.layer.ViscousPoint;

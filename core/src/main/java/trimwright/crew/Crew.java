@@ -38,6 +38,9 @@ public final class Crew {
 
     private static final double BUILD_DOWN = Math.toRadians(40);
 
+    /** Change of the ordered angle from which a crew is gathering speed (rad): what a steady phase may depart by. */
+    private static final double GATHERING = Math.toRadians(8);
+
     private final SailingAims aims;
     private final Temper temper;
     private final LegGuide guide;
@@ -146,9 +149,14 @@ public final class Crew {
         return guide.leg();
     }
 
-    /** How the leg is sailed now: {@code upwind}, {@code downwind}, or {@code direct} at its end. */
+    /**
+     * How the leg is sailed now: {@code upwind}, {@code downwind}, {@code direct} at its end, or {@code gathering} speed on an
+     * angle that is ordered well off the one to be held.
+     */
     public String sailing() {
-        return tactician.plan().sail().name().toLowerCase(Locale.ROOT);
+        Plan.Sail sail = tactician.plan().sail();
+        double off = build * (sail == Plan.Sail.DOWNWIND ? BUILD_DOWN : BUILD_UP);
+        return mayBuild() && off > GATHERING ? "gathering" : sail.name().toLowerCase(Locale.ROOT);
     }
 
     public boolean hasFinished() {

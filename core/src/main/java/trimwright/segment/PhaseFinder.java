@@ -20,6 +20,9 @@ final class PhaseFinder {
     /** Speed stays within this share of its median (-), chosen: a boat that gathers speed is not judged. */
     private static final double NEAR_SPEED = 0.25;
 
+    /** A stretch whose last third is faster than its first by more is gathering speed (-): chosen. */
+    private static final double GAIN = 0.15;
+
     /** The rate of turn that counts is the slope over this time to either side (s), chosen: longer than steering. */
     private static final double RATE_WINDOW = 3.0;
 
@@ -72,8 +75,8 @@ final class PhaseFinder {
         while (to - start >= shortest) {
             int end = isSteady(start, from, to) ? grow(start, from, to) : start;
             if (end - start >= shortest) {
-                if (sails(on, start, end)) {
-                    phases.add(new Phase(on, new Span(start, end), courses.tack[start]));
+                if (sails(on, start, end) && !isGathering(start, end)) {
+                    add(new Phase(on, new Span(start, end), courses.tack[start]), from, phases);
                 }
                 start = end;
             } else {
@@ -82,10 +85,47 @@ final class PhaseFinder {
         }
     }
 
+    /** Adds a phase, or lengthens the last one of the same straight stretch where both are sailed alike. */
+    private void add(Phase phase, int first, List<Phase> phases) {
+        if (!phases.isEmpty()) {
+            Span last = phases.get(phases.size() - 1).span();
+            boolean isSameStretch = last.from() >= first && phase.span().from() - last.to() < departure;
+            if (isSameStretch && isAlike(last, phase.span())) {
+                Span both = new Span(last.from(), phase.span().to());
+                phases.set(phases.size() - 1, new Phase(phase.kind(), both, phase.tack()));
+                return;
+            }
+        }
+        phases.add(phase);
+    }
+
+    /** Whether means of wind angle and speed differ by no more than a phase may depart from its median. */
+    private boolean isAlike(Span a, Span b) {
+        double angle = Angles.difference(
+                Circular.mean(courses.windAngle, a.from(), a.to()), Circular.mean(courses.windAngle, b.from(), b.to()));
+        double before = mean(a.from(), a.to());
+        return Math.abs(angle) < NEAR_MEDIAN && Math.abs(mean(b.from(), b.to()) - before) < NEAR_SPEED * before;
+    }
+
     /** Off the wind far enough, and on a beat or run at such an angle: else the boat gathers speed on a reach. */
     private boolean sails(PointOfSail on, int from, int to) {
         double angle = Circular.mean(courses.windAngle, from, to);
         return Math.abs(angle) > LegFinder.NO_GO && (!on.isJudgedByVmg() || on.next(angle) == on);
+    }
+
+    /** Whether the last third is that much faster than the first. */
+    private boolean isGathering(int from, int to) {
+        int third = (to - from) / 3;
+        double first = mean(from, from + third);
+        return mean(to - third, to) > (1 + GAIN) * first;
+    }
+
+    private double mean(int from, int to) {
+        double sum = 0;
+        for (int i = from; i < to; i++) {
+            sum += track.get(Quantity.SPEED, i);
+        }
+        return sum / (to - from);
     }
 
     /** Whether the bow goes round slowly there, by headings of the straight stretch only. */

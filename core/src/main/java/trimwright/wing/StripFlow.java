@@ -8,17 +8,13 @@ import trimwright.section.SectionPoint;
  */
 final class StripFlow {
     /**
-     * Separated flow mixes along the span over this share of the chord (-), however finely the span is cut. Begins where
-     * lift begins to fall past stall and is full at MIXING_FULL. Without it a falling lift curve makes neighbouring strips
-     * alternate. Chosen: docs/decisions/0061.
+     * Spanwise mixing of separated strips: diffusion of circulation over about a chord. Begins where lift begins to fall
+     * past stall and is full at MIXING_FULL. Without it a falling lift curve makes neighbouring strips alternate. Chosen.
      */
-    private static final double MIXING = 0.5;
+    private static final double MIXING = 0.2;
 
     private static final double MIXING_BEGIN = Math.toRadians(2.0);
     private static final double MIXING_FULL = Math.toRadians(10.0);
-
-    /** Speed at a strip over the wind's (-) that no wing has; attached wings stay below 1.5. Chosen. */
-    private static final double RUNAWAY = 5;
 
     /** Square of a speed (m2/s2) that keeps directions defined in still air; far below any wind that matters. */
     static final double STILL = 1e-12;
@@ -90,20 +86,6 @@ final class StripFlow {
         return sum;
     }
 
-    /** Whether the wake drives the air somewhere to a speed that no wing has. */
-    boolean isRunaway() {
-        double fastest = 0;
-        double wind = STILL;
-        for (int i = 0; i < n; i++) {
-            double x = air.x(i);
-            double y = air.y(i);
-            double z = air.z(i);
-            fastest = Math.max(fastest, speed[i]);
-            wind = Math.max(wind, x * x + y * y + z * z);
-        }
-        return fastest * fastest > RUNAWAY * RUNAWAY * wind;
-    }
-
     /** Derivatives of the errors by the circulations, a column for each of these. */
     void jacobian(double[][] a) {
         double[] fx = new double[n];
@@ -143,8 +125,7 @@ final class StripFlow {
             bend[i] = 0;
             return;
         }
-        double reach = MIXING * wing.stripChord(i) / wing.stripWidth(i);
-        double full = reach * reach;
+        double full = MIXING * wing.stripChord(i) / wing.stripWidth(i);
         mixing[i] = x < 1 ? full * x * x * (3 - 2 * x) : full;
         mixingMargin[i] = x < 1 ? -full * 6 * x * (1 - x) / (MIXING_FULL - MIXING_BEGIN) : 0;
         // No circulation beyond foot and head.

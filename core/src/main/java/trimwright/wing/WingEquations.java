@@ -42,15 +42,12 @@ final class WingEquations {
             System.arraycopy(start.circulations(), 0, flow.gamma, 0, n);
             used = newton(flow, scale);
         }
-        if (start == null || used < 0 || flow.isRunaway()) {
+        if (start == null || used < 0) {
             Arrays.fill(flow.gamma, 0);
             used = newton(flow, scale);
         }
         if (used < 0) {
             return new WingNotSolved(WingNotSolved.Reason.NOT_CONVERGED, largest(flow.error) / scale);
-        }
-        if (flow.isRunaway()) {
-            return new WingNotSolved(WingNotSolved.Reason.RUNAWAY, largest(flow.error) / scale);
         }
         return WingLoads.of(flow, used);
     }

@@ -11,8 +11,6 @@ public record WingNotSolved(Reason reason, double residual) implements WingAnswe
     public enum Reason {
         /** Newton's method found no root, mostly deep in stall, where several may exist. */
         NOT_CONVERGED,
-        /** The equations settle on a flow that no wing has: its own wake drives the air at a strip to many times the wind. */
-        RUNAWAY,
         /** The air at the strips has no common direction along the sea to trail to. */
         NO_COMMON_WIND
     }

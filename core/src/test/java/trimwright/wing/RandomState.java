@@ -9,36 +9,34 @@ record RandomState(StripAir air, WingSetting setting, double heel, double footHe
     static RandomState sailing(Random r, int strips) {
         double awa = Math.toRadians(10 + 30 * r.nextDouble());
         double sheet = awa - Math.toRadians(-6 + 22 * r.nextDouble());
-        return make(r, strips, 0.1, awa, sheet, 0.6 * r.nextDouble(), 0.6 * r.nextDouble());
+        return make(r, strips, awa, sheet, 0.6 * r.nextDouble(), 0.6 * r.nextDouble());
     }
 
     static RandomState attached(Random r, int strips) {
         double awa = Math.toRadians(12 + 25 * r.nextDouble());
         double sheet = awa - Math.toRadians(-3 + 10 * r.nextDouble());
-        return make(r, strips, 0.1, awa, sheet, 0.4 * r.nextDouble(), 0.4 * r.nextDouble());
+        return make(r, strips, awa, sheet, 0.4 * r.nextDouble(), 0.4 * r.nextDouble());
     }
 
-    /** Anything: from astern, stalled, inverted, knocked down. */
+    /** Anything: from astern, stalled, inverted. */
     static RandomState any(Random r, int strips) {
         return make(
                 r,
                 strips,
-                1.2,
                 Math.PI * (2 * r.nextDouble() - 1),
                 0.8 * (2 * r.nextDouble() - 1),
                 0.7 * (2 * r.nextDouble() - 1),
                 0.7 * (2 * r.nextDouble() - 1));
     }
 
-    private static RandomState make(
-            Random r, int strips, double heelMax, double awa, double sheet, double camber, double twist) {
+    private static RandomState make(Random r, int strips, double awa, double sheet, double camber, double twist) {
         double speed = 1 + 25 * r.nextDouble();
         double veer = 0.1 * (r.nextDouble() - 0.5);
         double shear = 0.2 * r.nextDouble();
         double[] x = new double[strips];
         double[] y = new double[strips];
         double[] z = new double[strips];
-        double heel = heelMax * (2 * r.nextDouble() - 1);
+        double heel = 0.2 * (r.nextDouble() - 0.5);
         for (int i = 0; i < strips; i++) {
             double share = (i + 0.5) / strips;
             double u = speed * (1 + shear * (share - 0.5));
