@@ -77,11 +77,6 @@ public final class PlacedWing {
         return WingEquations.solve(this, air, setting, start);
     }
 
-    /** How the solved wing answers small changes of trim and wind: exact derivatives at the solution. */
-    public WingSensitivity sensitivity(StripAir air, WingSetting setting, WingSolved solved) {
-        return solved.sensitivity();
-    }
-
     /**
      * What the solved wing adds to the air at a point (m, body axes from the step), its image in the sea included. Chords
      * count as lines, so points nearer than about half a chord to the wing are only roughly served.
