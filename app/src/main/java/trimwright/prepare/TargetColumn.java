@@ -47,6 +47,6 @@ record TargetColumn(String key, ToDoubleFunction<TargetPoint> value) {
     }
 
     private static double madeGoodKn(TargetPoint point) {
-        return Units.toKnots(point.getTarget().boatSpeed() * Math.cos(point.trueWindAngle()));
+        return Units.toKnots(point.getTarget().boatSpeed() * StrictMath.cos(point.trueWindAngle()));
     }
 }

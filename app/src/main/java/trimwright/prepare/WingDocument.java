@@ -92,8 +92,8 @@ public final class WingDocument {
         double sheetLoad = sheetLoad(spec, opening);
         document.put("drive_force_n", force.x())
                 .put("side_force_n", leeward)
-                .put("lift_n", force.x() * Math.sin(angle) + leeward * Math.cos(angle))
-                .put("drag_n", leeward * Math.sin(angle) - force.x() * Math.cos(angle))
+                .put("lift_n", force.x() * StrictMath.sin(angle) + leeward * StrictMath.cos(angle))
+                .put("drag_n", leeward * StrictMath.sin(angle) - force.x() * StrictMath.cos(angle))
                 .put("heeling_moment_nm", -tack * force.k())
                 .put("pitching_moment_nm", force.m())
                 .put("turning_moment_nm", opening)
@@ -131,7 +131,7 @@ public final class WingDocument {
         double density = air.state().density();
         ArrayNode strips = document.putArray("strips");
         for (int i = 0; i < wing.strips(); i++) {
-            double speed = Math.hypot(solved.airX(i), solved.airY(i));
+            double speed = StrictMath.hypot(solved.airX(i), solved.airY(i));
             // Lift across the air that the strip meets, drag along it; both for a metre of span.
             double lift = density * solved.circulation(i);
             double drag = 0.5 * density * speed * wing.stripChord(i) * solved.cd(i);
@@ -139,8 +139,8 @@ public final class WingDocument {
                     .put("height_above_foot_m", wing.stripHeight(i))
                     .put("width_m", wing.stripWidth(i))
                     .put("chord_m", wing.stripChord(i))
-                    .put("aws_kn", Units.toKnots(Math.hypot(air.x(i), air.y(i))))
-                    .put("awa_deg", Units.toDegrees(Math.atan2(-air.y(i), -air.x(i))))
+                    .put("aws_kn", Units.toKnots(StrictMath.hypot(air.x(i), air.y(i))))
+                    .put("awa_deg", Units.toDegrees(StrictMath.atan2(-air.y(i), -air.x(i))))
                     .put("alpha_deg", tack * Units.toDegrees(solved.alpha(i)))
                     .put("flap_angle_deg", tack * Units.toDegrees(solved.flapAngle(i)))
                     .put("lift_coefficient", tack * solved.cl(i))

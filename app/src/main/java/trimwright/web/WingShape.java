@@ -82,8 +82,8 @@ final class WingShape {
         double flapStart = mainChord + wing.slotGapRatio() * chord;
         List<Spot> flap = new ArrayList<>();
         for (double[] p : outline(flapChord, FLAP_THICKNESS)) {
-            double aft = flapStart + p[0] * Math.cos(flapAngle) - p[1] * Math.sin(flapAngle);
-            double starboard = p[0] * Math.sin(flapAngle) + p[1] * Math.cos(flapAngle);
+            double aft = flapStart + p[0] * StrictMath.cos(flapAngle) - p[1] * StrictMath.sin(flapAngle);
+            double starboard = p[0] * StrictMath.sin(flapAngle) + p[1] * StrictMath.cos(flapAngle);
             flap.add(turned(aft - axis, starboard, sheet));
         }
         return new Section(cut.height(), chord, flapAngle, main, flap);
@@ -92,15 +92,15 @@ final class WingShape {
     /** A spot of the wing at sheet zero (aft of the axis, starboard), turned so that the trailing edge goes to port. */
     private static Spot turned(double aft, double starboard, double sheet) {
         return new Spot(
-                -(aft * Math.cos(sheet) + starboard * Math.sin(sheet)),
-                starboard * Math.cos(sheet) - aft * Math.sin(sheet));
+                -(aft * StrictMath.cos(sheet) + starboard * StrictMath.sin(sheet)),
+                starboard * StrictMath.cos(sheet) - aft * StrictMath.sin(sheet));
     }
 
     /** Aft of the leading edge and to one side (m): out along one side, back along the other. */
     private static List<double[]> outline(double chord, double thicknessRatio) {
         List<double[]> points = new ArrayList<>();
         for (int i = -POINTS; i <= POINTS; i++) {
-            double x = 0.5 * (1 + Math.cos(Math.PI * i / POINTS));
+            double x = 0.5 * (1 + StrictMath.cos(Math.PI * i / POINTS));
             double y = Math.copySign(halfThickness(x, thicknessRatio), i);
             points.add(new double[] {x * chord, y * chord});
         }

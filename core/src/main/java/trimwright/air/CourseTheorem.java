@@ -10,7 +10,7 @@ public final class CourseTheorem {
 
     /** Boat speed over true wind speed (-) on a course at {@code gamma} to the true, {@code beta} to the apparent wind. */
     public static double speedRatio(double gamma, double beta) {
-        return Math.sin(gamma - beta) / Math.sin(beta);
+        return StrictMath.sin(gamma - beta) / StrictMath.sin(beta);
     }
 
     /** Course to the true wind (rad) of the highest speed. */

@@ -23,19 +23,19 @@ public record CurrentTriangle(double set, double drift) {
 
     /** Track and speed over ground of a boat with this heading (rad) and speed through the water (m/s). */
     public Way overGround(double heading, double speed) {
-        double north = speed * Math.cos(heading) + drift * Math.cos(set);
-        double east = speed * Math.sin(heading) + drift * Math.sin(set);
-        return new Way(Angles.compass(Math.atan2(east, north)), Math.hypot(north, east));
+        double north = speed * StrictMath.cos(heading) + drift * StrictMath.cos(set);
+        double east = speed * StrictMath.sin(heading) + drift * StrictMath.sin(set);
+        return new Way(Angles.compass(StrictMath.atan2(east, north)), StrictMath.hypot(north, east));
     }
 
     /** What to steer to make good a track (rad) at a speed through the water (m/s). */
     public Course courseToSteer(double track, double speed) {
-        double across = drift * Math.sin(set - track);
+        double across = drift * StrictMath.sin(set - track);
         if (Math.abs(across) >= speed) {
             return new CannotBeHeld();
         }
-        double correction = Math.asin(across / speed);
-        double along = speed * Math.cos(correction) + drift * Math.cos(set - track);
+        double correction = StrictMath.asin(across / speed);
+        double along = speed * StrictMath.cos(correction) + drift * StrictMath.cos(set - track);
         return along > 0 ? new Held(Angles.compass(track - correction), along) : new CannotBeHeld();
     }
 }

@@ -49,7 +49,7 @@ public final class MoistAir {
 
     /** Pressure of saturated water vapour (Pa) at a temperature (K); CIPM-2007, eq. (A1.1). */
     public static double saturationPressure(double temperature) {
-        return Math.exp(1.2378847e-5 * temperature * temperature
+        return StrictMath.exp(1.2378847e-5 * temperature * temperature
                 - 1.9121316e-2 * temperature
                 + 33.93711047
                 - 6343.1645 / temperature);
@@ -57,7 +57,7 @@ public final class MoistAir {
 
     /** Dynamic viscosity (Pa s) of air at a temperature (K), Sutherland's formula. */
     public static double viscosity(double temperature) {
-        return 1.716e-5 * Math.pow(temperature / 273.15, 1.5) * (273.15 + 110.4) / (temperature + 110.4);
+        return 1.716e-5 * StrictMath.pow(temperature / 273.15, 1.5) * (273.15 + 110.4) / (temperature + 110.4);
     }
 
     // The enhancement factor takes degrees Celsius where all else takes kelvin.

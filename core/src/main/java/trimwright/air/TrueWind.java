@@ -9,7 +9,7 @@ package trimwright.air;
 public record TrueWind(double speed, double angle) {
     /** What a boat with this velocity through the water feels: ahead and to starboard (m/s), level axes. */
     public ApparentWind apparent(double ahead, double starboard) {
-        return ApparentWind.fromComponents(speed * Math.cos(angle) + ahead, speed * Math.sin(angle) + starboard);
+        return ApparentWind.fromComponents(speed * StrictMath.cos(angle) + ahead, speed * StrictMath.sin(angle) + starboard);
     }
 
     /** What a boat without leeway feels at a speed (m/s). */
@@ -19,6 +19,6 @@ public record TrueWind(double speed, double angle) {
 
     /** Speed made good to windward (m/s) of a boat without leeway. */
     public double madeGood(double boatSpeed) {
-        return boatSpeed * Math.cos(angle);
+        return boatSpeed * StrictMath.cos(angle);
     }
 }

@@ -47,7 +47,7 @@ public final class WindProfile {
         double frictionSpeed = 0.036 * referenceSpeed;
         for (int i = 0; i < 40; i++) {
             double roughness = charnock * frictionSpeed * frictionSpeed / Units.G;
-            double next = KARMAN * referenceSpeed / Math.log(REFERENCE_HEIGHT / roughness);
+            double next = KARMAN * referenceSpeed / StrictMath.log(REFERENCE_HEIGHT / roughness);
             boolean settled = Math.abs(next - frictionSpeed) <= 1e-16 * referenceSpeed;
             frictionSpeed = next;
             if (settled) {
@@ -67,7 +67,7 @@ public final class WindProfile {
         if (frictionSpeed == 0) {
             return referenceSpeed;
         }
-        return height <= roughness ? 0 : frictionSpeed / KARMAN * Math.log(height / roughness);
+        return height <= roughness ? 0 : frictionSpeed / KARMAN * StrictMath.log(height / roughness);
     }
 
     /** Speed at the reference height (m/s). */

@@ -95,7 +95,7 @@ final class LedgerBook {
     }
 
     private double logWake(int i) {
-        return Math.log(progress.wanted(i) / progress.wantedInWake(i));
+        return StrictMath.log(progress.wanted(i) / progress.wantedInWake(i));
     }
 
     private double angleGap(int i) {
@@ -183,9 +183,9 @@ final class LedgerBook {
     private double gain(Cause cause, int k, double rate, double toSteady) {
         return switch (cause) {
             case OFF_FOIL, TURNS_FREE, TURNS_FORCED -> holds(cause, k) ? toSteady : 0;
-            case OTHER_AIR -> rate * (Math.exp(wake[k]) - 1);
-            case TRIM -> rate * (Math.exp(trim[k]) - 1);
-            case HEEL_HEIGHT -> rate * (Math.exp(attitude[k]) - 1);
+            case OTHER_AIR -> rate * (StrictMath.exp(wake[k]) - 1);
+            case TRIM -> rate * (StrictMath.exp(trim[k]) - 1);
+            case HEEL_HEIGHT -> rate * (StrictMath.exp(attitude[k]) - 1);
             case ANGLE -> angle[k];
             case UNJUDGED, REMAINING -> 0;
         };

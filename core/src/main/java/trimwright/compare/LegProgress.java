@@ -35,7 +35,7 @@ final class LegProgress {
             double toMark = Angles.difference(track.get(Quantity.TWD, i), leg.course());
             made[k] = leg.kind().isJudgedByVmg()
                     ? track.get(Quantity.VMG, i) * leg.kind().windwardSign()
-                    : track.get(Quantity.SPEED, i) * Math.cos(offMark);
+                    : track.get(Quantity.SPEED, i) * StrictMath.cos(offMark);
             boolean known = !Double.isNaN(tws) && !Double.isNaN(toMark) && !Double.isNaN(offMark);
             Reference.Rate rate = known ? reference.rate(leg.kind(), tws, toMark) : Reference.Rate.NONE;
             wanted[k] = rate.value() >= LEAST_RATE ? rate.value() : Double.NaN;

@@ -70,8 +70,8 @@ public final class OthersAir {
         if (here == null || !(speed > 1) || Double.isNaN(from)) {
             return 1;
         }
-        double north = -speed * Math.cos(from);
-        double east = -speed * Math.sin(from);
+        double north = -speed * StrictMath.cos(from);
+        double east = -speed * StrictMath.sin(from);
         double lostNorth = 0;
         double lostEast = 0;
         for (OnCourse.Neighbour other : others) {
@@ -81,7 +81,7 @@ public final class OthersAir {
                 lostEast -= change[1];
             }
         }
-        return Math.hypot(north + lostNorth, east + lostEast) / speed;
+        return StrictMath.hypot(north + lostNorth, east + lostEast) / speed;
     }
 
     /** What the other boat's trail adds to the wind here (m/s, north and east), null where it does not come near. */
@@ -120,17 +120,17 @@ public final class OthersAir {
         if (target == null || Double.isNaN(course) || !(speed > 0.5 * target.boatSpeed())) {
             return null;
         }
-        double felt = Math.sqrt(tws * tws + speed * speed + 2 * tws * speed * Math.cos(twa));
+        double felt = Math.sqrt(tws * tws + speed * speed + 2 * tws * speed * StrictMath.cos(twa));
         double width = FIRST_WIDTH * 2 * height + GROWTH * felt * age;
-        double bell = Math.exp(-aside * aside / (2 * width * width));
+        double bell = StrictMath.exp(-aside * aside / (2 * width * width));
         double perForce = 2 / (AirState.STANDARD.density() * felt * 2 * Math.PI * width * width) * bell;
         // The air is pushed against the force on the boat: aft by the drive, to windward by the side force.
         double windward = course + Math.signum(twa) * Math.PI / 2;
         double drive = target.loads().drive();
         double side = target.loads().sideForce();
         return new double[] {
-            perForce * (-drive * Math.cos(course) + side * Math.cos(windward)),
-            perForce * (-drive * Math.sin(course) + side * Math.sin(windward))
+            perForce * (-drive * StrictMath.cos(course) + side * StrictMath.cos(windward)),
+            perForce * (-drive * StrictMath.sin(course) + side * StrictMath.sin(windward))
         };
     }
 }

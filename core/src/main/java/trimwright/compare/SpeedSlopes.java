@@ -183,7 +183,7 @@ public final class SpeedSlopes {
         }
 
         private static double logSpeed(SailingState state) {
-            return Math.log(state.get(Variable.BOAT_SPEED));
+            return StrictMath.log(state.get(Variable.BOAT_SPEED));
         }
 
         /** The balance so many steps from the target's trim, null where none is found. */
@@ -213,7 +213,7 @@ public final class SpeedSlopes {
             double leeway = state.get(Variable.LEEWAY);
             // Wind from starboard: the boat drifts to port.
             return new TrueWind(point.trueWindSpeed(), state.trueWindAngleToBow())
-                    .apparent(speed * Math.cos(leeway), -speed * Math.sin(leeway))
+                    .apparent(speed * StrictMath.cos(leeway), -speed * StrictMath.sin(leeway))
                     .angle();
         }
     }

@@ -37,7 +37,7 @@ public record TargetReference(TargetBook book) implements Reference {
         if (target == null) {
             return Double.NaN;
         }
-        double towards = on.isJudgedByVmg() ? on.windwardSign() * Math.cos(courseTwa) : Math.cos(offMark);
+        double towards = on.isJudgedByVmg() ? on.windwardSign() * StrictMath.cos(courseTwa) : StrictMath.cos(offMark);
         return target.boatSpeed() * towards;
     }
 

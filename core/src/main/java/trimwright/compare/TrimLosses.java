@@ -83,7 +83,7 @@ public final class TrimLosses {
             double drift = Angles.difference(track.get(Quantity.COURSE, i), track.get(Quantity.HEADING, i));
             double speed = track.get(Quantity.SPEED, i);
             TrueWind wind = new TrueWind(track.get(Quantity.TWS, i), track.get(Quantity.TWA, i));
-            double felt = wind.apparent(speed * Math.cos(drift), speed * Math.sin(drift))
+            double felt = wind.apparent(speed * StrictMath.cos(drift), speed * StrictMath.sin(drift))
                     .angle();
             double incidence = tack.sign() * (felt - track.get(Quantity.SHEET, i));
             if (!Double.isNaN(incidence)) {

@@ -154,7 +154,7 @@ public final class CourseGeometry {
         double b = next.bearingTo(mark);
         double north = StrictMath.cos(a) + StrictMath.cos(b);
         double east = StrictMath.sin(a) + StrictMath.sin(b);
-        double length = Math.hypot(north, east);
+        double length = StrictMath.hypot(north, east);
         if (length < 0.1 || north * sideNorth + east * sideEast <= 0) {
             north = sideNorth;
             east = sideEast;

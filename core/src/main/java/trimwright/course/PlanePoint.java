@@ -12,7 +12,7 @@ public record PlanePoint(double north, double east) {
     }
 
     public double distanceTo(PlanePoint other) {
-        return Math.hypot(other.north - north, other.east - east);
+        return StrictMath.hypot(other.north - north, other.east - east);
     }
 
     /** Direction to the other point, clockwise from north (rad), in (-pi, pi]. */

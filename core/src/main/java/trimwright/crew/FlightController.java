@@ -200,7 +200,7 @@ final class FlightController {
         double q = 0.5 * 1025 * speed * speed;
         double perAngle =
                 2 * q * boat.rudder().elevatorArea() * 3.5 * boat.hulls().spacing() / 2;
-        double scale = Math.min(2, Math.pow(aim.speed() / speed, 2));
+        double scale = Math.min(2, StrictMath.pow(aim.speed() / speed, 2));
         double less = (1 - habits.momentShare()) * aim.rightingMoment();
         double most = boat.rudder().elevatorAngleMax();
         double wanted = aim.attitude().differential() * scale * (1 - spare) - less / perAngle;

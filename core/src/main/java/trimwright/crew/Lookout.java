@@ -49,10 +49,10 @@ final class Lookout {
     private static double nearest(PlanePoint bow, double course, double speed, OtherBoat other) {
         double dn = other.place().north() - bow.north();
         double de = other.place().east() - bow.east();
-        double vn = other.speed() * Math.cos(other.course()) - speed * Math.cos(course);
-        double ve = other.speed() * Math.sin(other.course()) - speed * Math.sin(course);
+        double vn = other.speed() * StrictMath.cos(other.course()) - speed * StrictMath.cos(course);
+        double ve = other.speed() * StrictMath.sin(other.course()) - speed * StrictMath.sin(course);
         double closing = vn * vn + ve * ve;
         double time = closing < 1e-6 ? 0 : Math.max(0, Math.min(AHEAD, -(dn * vn + de * ve) / closing));
-        return Math.hypot(dn + vn * time, de + ve * time);
+        return StrictMath.hypot(dn + vn * time, de + ve * time);
     }
 }

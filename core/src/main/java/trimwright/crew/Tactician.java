@@ -104,8 +104,8 @@ final class Tactician {
         double ahead = untilHelm(sight) * sight.speed();
         double upwindWay = plan.sail() == Plan.Sail.DOWNWIND ? GYBE_WAY : TACK_WAY;
         return bow.plus(
-                ahead * Math.cos(sight.course()) + upwindWay * Math.cos(sight.windFrom()),
-                ahead * Math.sin(sight.course()) + upwindWay * Math.sin(sight.windFrom()));
+                ahead * StrictMath.cos(sight.course()) + upwindWay * StrictMath.cos(sight.windFrom()),
+                ahead * StrictMath.sin(sight.course()) + upwindWay * StrictMath.sin(sight.windFrom()));
     }
 
     /** Time from an order until the second board is down and the helm goes over (s). */
@@ -129,13 +129,13 @@ final class Tactician {
     }
 
     private void remember(Sight sight) {
-        double north = Math.cos(sight.windFrom());
-        double east = Math.sin(sight.windFrom());
+        double north = StrictMath.cos(sight.windFrom());
+        double east = StrictMath.sin(sight.windFrom());
         if (Double.isNaN(lastLook)) {
             meanNorth = north;
             meanEast = east;
         } else {
-            double share = 1 - Math.exp(-(sight.time() - lastLook) / MEMORY);
+            double share = 1 - StrictMath.exp(-(sight.time() - lastLook) / MEMORY);
             meanNorth += share * (north - meanNorth);
             meanEast += share * (east - meanEast);
         }

@@ -175,7 +175,7 @@ final class Trimmer {
     private static double felt(Sight sight) {
         double w = sight.windSpeed();
         double speed = sight.speed();
-        double cos = Math.cos(sight.trueWindAngle());
+        double cos = StrictMath.cos(sight.trueWindAngle());
         double square = w * w + speed * speed + 2 * w * speed * cos;
         return -sight.state().rates().yaw() * w * (w + speed * cos) / Math.max(1, square);
     }

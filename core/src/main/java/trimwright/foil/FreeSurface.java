@@ -71,7 +71,7 @@ public final class FreeSurface {
         // Constants fitted to the integral for lambda 0.25 to 3, all speeds; the test compares the two.
         double wave = 0.145 / Math.sqrt(lambda * lambda + 0.04);
         double s = lambda * beta;
-        double fade = Math.exp(-0.229 * s * s / (1 + 0.116 * s));
+        double fade = StrictMath.exp(-0.229 * s * s / (1 + 0.116 * s));
         return 1 - sigma + (2 * sigma + wave * beta) * fade;
     }
 

@@ -26,7 +26,7 @@ public final class MainFoilModel {
                 foil.tipThicknessRatio(),
                 foil.tipDesignLiftCoefficient(),
                 foil.tipDihedral());
-        double rise = (foil.yJunction() - foil.yLift()) * Math.tan(foil.tipDihedral());
+        double rise = (foil.yJunction() - foil.yLift()) * StrictMath.tan(foil.tipDihedral());
         tip = new SubmergedFoil(tipShape, side, 0, foil.yLift(), foil.shaftLength() - rise, water);
     }
 

@@ -42,16 +42,16 @@ public final class RudderModel {
 
     /** Force on the rudder's shaft; depth in the flow is that of its lower end. */
     public void strut(Flow flow, double rudderAngle, FoilLoad out) {
-        double cos = Math.cos(rudderAngle);
-        double sin = Math.sin(rudderAngle);
+        double cos = StrictMath.cos(rudderAngle);
+        double sin = StrictMath.sin(rudderAngle);
         strut.load(turned(flow, cos, sin), out);
         out.turn(cos, -sin);
     }
 
     /** Force on the elevator; depth in the flow is that of its reference point. */
     public void elevator(Flow flow, double rudderAngle, double elevatorAngle, FoilLoad out) {
-        double cos = Math.cos(rudderAngle);
-        double sin = Math.sin(rudderAngle);
+        double cos = StrictMath.cos(rudderAngle);
+        double sin = StrictMath.sin(rudderAngle);
         elevator.load(turned(flow, cos, sin), elevatorAngle, out);
         out.turn(cos, -sin);
     }

@@ -35,8 +35,8 @@ public final class SubmergedFoil {
         this.y = side.sign() * yOutward;
         this.z = z;
         this.water = water;
-        this.sideSin = side.sign() * Math.sin(shape.dihedral());
-        this.cos = Math.cos(shape.dihedral());
+        this.sideSin = side.sign() * StrictMath.sin(shape.dihedral());
+        this.cos = StrictMath.cos(shape.dihedral());
         this.aspectRatio = shape.span() / shape.chord();
     }
 
@@ -78,8 +78,8 @@ public final class SubmergedFoil {
 
         double angle = incidence + shape.zeroLiftAngle();
         double safe = across + 1e-9;
-        double sine = (-flow.u() * Math.sin(angle) + un * Math.cos(angle)) / safe;
-        double cosine = -(flow.u() * Math.cos(angle) + un * Math.sin(angle)) / safe;
+        double sine = (-flow.u() * StrictMath.sin(angle) + un * StrictMath.cos(angle)) / safe;
+        double cosine = -(flow.u() * StrictMath.cos(angle) + un * StrictMath.sin(angle)) / safe;
         double asked = slope * sine * cosine;
         double ceiling = LiftCurve.ceiling(q);
         double given = LiftCurve.given(asked / ceiling);

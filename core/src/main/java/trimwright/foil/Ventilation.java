@@ -14,6 +14,6 @@ public final class Ventilation {
      * @param depthFroude speed over the root of g times the strut's wetted length (-)
      */
     public static double inceptionLift(double vapourNumber, double depthFroude) {
-        return (1 - Math.exp(-vapourNumber * depthFroude)) / Math.sqrt(depthFroude);
+        return (1 - StrictMath.exp(-vapourNumber * depthFroude)) / Math.sqrt(depthFroude);
     }
 }

@@ -38,18 +38,18 @@ final class HullShape {
     /** Buoyancy (N) with the keel that far (m) below the surface; nothing when above. */
     double buoyancy(double immersion) {
         double wet = Math.max(immersion, 0);
-        return weightAtDraft * Math.pow(wet / draft, power);
+        return weightAtDraft * StrictMath.pow(wet / draft, power);
     }
 
     /** Depth of the keel (m) that carries that weight (N); 0 for none. */
     double immersion(double carried) {
-        return draft * Math.pow(Math.max(carried, 0) / weightAtDraft, 1 / power);
+        return draft * StrictMath.pow(Math.max(carried, 0) / weightAtDraft, 1 / power);
     }
 
     /** Moment that trims back over angle (N m/rad), with the keel that far (m) below the surface. */
     double pitchStiffness(double immersion) {
         double wet = Math.max(immersion, 0);
-        double slope = power / draft * weightAtDraft * Math.pow(wet / draft, power - 1);
+        double slope = power / draft * weightAtDraft * StrictMath.pow(wet / draft, power - 1);
         return slope * gyration2;
     }
 

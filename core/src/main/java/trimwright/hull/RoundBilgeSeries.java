@@ -48,7 +48,7 @@ public final class RoundBilgeSeries {
     /** Residuary coefficient of one hull alone (-) at a tabulated Froude number of 0.4 to 1.0 in tenths. */
     public static double residuary(int froudeTenths, double slenderness) {
         double[] row = RESIDUARY[froudeTenths - FIRST];
-        return 1e-3 * row[0] * Math.pow(slenderness, row[1]);
+        return 1e-3 * row[0] * StrictMath.pow(slenderness, row[1]);
     }
 
     /** Residuary drag of two hulls over that of the same hulls apart (-), spacing over length held to 0.3 to 0.5. */
@@ -58,17 +58,17 @@ public final class RoundBilgeSeries {
         double[] near = INTERFERENCE[i][froudeTenths - FIRST];
         double[] far = INTERFERENCE[i + 1][froudeTenths - FIRST];
         double t = at - i;
-        return (1 - t) * near[0] * Math.pow(slenderness, near[1]) + t * far[0] * Math.pow(slenderness, far[1]);
+        return (1 - t) * near[0] * StrictMath.pow(slenderness, near[1]) + t * far[0] * StrictMath.pow(slenderness, far[1]);
     }
 
     /** Form factor 1 + k of one hull alone (-), eq. 10.58. */
     public static double formFactorAlone(double slenderness) {
-        return 2.76 * Math.pow(slenderness, -0.40);
+        return 2.76 * StrictMath.pow(slenderness, -0.40);
     }
 
     /** Form factor 1 + beta k of a catamaran (-), eq. 10.59. */
     public static double formFactorPaired(double slenderness) {
-        return 3.03 * Math.pow(slenderness, -0.40);
+        return 3.03 * StrictMath.pow(slenderness, -0.40);
     }
 
     /** Wetted area over the root of volume times length, one hull at rest (-); eq. 10.89. */

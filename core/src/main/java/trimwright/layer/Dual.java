@@ -127,16 +127,16 @@ final class Dual {
     }
 
     Dual log() {
-        return new Dual(Math.log(value), scaled(1 / value));
+        return new Dual(StrictMath.log(value), scaled(1 / value));
     }
 
     Dual exp() {
-        double exp = Math.exp(value);
+        double exp = StrictMath.exp(value);
         return new Dual(exp, scaled(exp));
     }
 
     Dual power(double exponent) {
-        double power = Math.pow(value, exponent);
+        double power = StrictMath.pow(value, exponent);
         return new Dual(power, scaled(exponent * power / value));
     }
 

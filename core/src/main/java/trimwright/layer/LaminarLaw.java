@@ -53,7 +53,7 @@ final class LaminarLaw {
         Dual critical = inverse.power(0.43)
                 .times(2.492)
                 .plus(inverse.times(14).minus(9.24).tanh().plus(1).times(0.7));
-        Dual above = reTheta.log().times(1 / Math.log(10)).minus(critical);
+        Dual above = reTheta.log().times(1 / StrictMath.log(10)).minus(critical);
         if (above.value < -ONSET) {
             return Dual.constant(0);
         }

@@ -52,7 +52,7 @@ final class StationSolver {
         Law law = b -> Interval.turbulent(a, b, xa, xb);
         boolean done = solve(state, to, Regime.WAKE, law, 0);
         if (!done || state.shape(to) > TURBULENT_LIMIT) {
-            double decayed = 1 + (h - 1) * Math.exp(-0.1 * (xb.value - xa.value) / a.theta().value);
+            double decayed = 1 + (h - 1) * StrictMath.exp(-0.1 * (xb.value - xa.value) / a.theta().value);
             solve(state, to, Regime.WAKE, law, Math.max(1.05, decayed));
         }
     }

@@ -41,7 +41,7 @@ final class TurbulentLaw {
         Dual log = reTheta.log().atLeast(3);
         Dual exponent = h.times(-0.31).minus(1.74);
         Dual attached = h.times(-1.33).atLeast(-20).exp().times(0.3);
-        return attached.times(log.times(1 / Math.log(10)).power(exponent))
+        return attached.times(log.times(1 / StrictMath.log(10)).power(exponent))
                 .plus(h.times(-1 / 0.875).plus(4).tanh().minus(1).times(1.1e-4));
     }
 

@@ -59,7 +59,7 @@ public final class ViscousPoint implements ViscousAnswer {
         double sum = 0;
         for (int k = 0; k < flow.elements(); k++) {
             int end = flow.wakeStation(k, flow.wakeSteps() - 1);
-            sum += 2 * state.theta[end] * Math.pow(state.speed[end], 0.5 * (5 + state.shape(end)));
+            sum += 2 * state.theta[end] * StrictMath.pow(state.speed[end], 0.5 * (5 + state.shape(end)));
         }
         return sum;
     }

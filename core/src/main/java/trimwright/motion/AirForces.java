@@ -58,8 +58,8 @@ final class AirForces {
     }
 
     void addTo(ForceSum sum, Kinematics motion, double roll, Controls controls, LocalWind wind, double heading) {
-        double cos = Math.cos(heading);
-        double sin = Math.sin(heading);
+        double cos = StrictMath.cos(heading);
+        double sin = StrictMath.sin(heading);
         double ahead = wind.towardsNorth() * cos + wind.towardsEast() * sin;
         double abeam = -wind.towardsNorth() * sin + wind.towardsEast() * cos;
         double foot = -spec.footHeight();

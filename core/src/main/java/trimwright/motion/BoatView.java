@@ -16,8 +16,8 @@ public final class BoatView {
         this.cx = cx;
         this.cy = cy;
         this.cz = cz;
-        cos = Math.cos(state.pose().heading());
-        sin = Math.sin(state.pose().heading());
+        cos = StrictMath.cos(state.pose().heading());
+        sin = StrictMath.sin(state.pose().heading());
     }
 
     /** Bottom of the hulls, on the centreline at the main foils, above the water (m). */

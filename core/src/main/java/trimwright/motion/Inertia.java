@@ -37,24 +37,24 @@ final class Inertia {
                 / mass;
         fixedZ = -height;
         double halfSpacing = boat.hulls().spacing() / 2;
-        double acrossPlatform = Math.pow(ROLL_GYRATION * halfSpacing, 2);
-        double crewOut = Math.pow(boat.crew().yMax(), 2);
-        roll = platform * (acrossPlatform + Math.pow(boat.platform().height() - height, 2))
-                + wing.mass() * (wing.span() * wing.span() / 12 + Math.pow(wingHeight - height, 2))
-                + crewMass * (crewOut + Math.pow(boat.crew().height() - height, 2));
-        double alongPlatform = Math.pow(LENGTH_GYRATION * boat.hulls().lengthOverall(), 2)
-                + Math.pow(boat.platform().x() - fixedX, 2);
-        pitch = platform * (alongPlatform + Math.pow(boat.platform().height() - height, 2))
+        double acrossPlatform = StrictMath.pow(ROLL_GYRATION * halfSpacing, 2);
+        double crewOut = StrictMath.pow(boat.crew().yMax(), 2);
+        roll = platform * (acrossPlatform + StrictMath.pow(boat.platform().height() - height, 2))
+                + wing.mass() * (wing.span() * wing.span() / 12 + StrictMath.pow(wingHeight - height, 2))
+                + crewMass * (crewOut + StrictMath.pow(boat.crew().height() - height, 2));
+        double alongPlatform = StrictMath.pow(LENGTH_GYRATION * boat.hulls().lengthOverall(), 2)
+                + StrictMath.pow(boat.platform().x() - fixedX, 2);
+        pitch = platform * (alongPlatform + StrictMath.pow(boat.platform().height() - height, 2))
                 + wing.mass()
                         * (wing.span() * wing.span() / 12
-                                + Math.pow(wingHeight - height, 2)
-                                + Math.pow(wing.x() - fixedX, 2))
+                                + StrictMath.pow(wingHeight - height, 2)
+                                + StrictMath.pow(wing.x() - fixedX, 2))
                 + crewMass
-                        * (Math.pow(boat.crew().height() - height, 2)
-                                + Math.pow(boat.crew().x() - fixedX, 2));
+                        * (StrictMath.pow(boat.crew().height() - height, 2)
+                                + StrictMath.pow(boat.crew().x() - fixedX, 2));
         yaw = platform * (acrossPlatform + alongPlatform)
-                + wing.mass() * Math.pow(wing.x() - fixedX, 2)
-                + crewMass * (crewOut + Math.pow(boat.crew().x() - fixedX, 2));
+                + wing.mass() * StrictMath.pow(wing.x() - fixedX, 2)
+                + crewMass * (crewOut + StrictMath.pow(boat.crew().x() - fixedX, 2));
     }
 
     /** All that moves, without water (kg). */

@@ -24,10 +24,10 @@ final class Kinematics {
      */
     Kinematics(Pose pose, Rates rates, double cx, double cy, double cz) {
         pitch = pose.pitch();
-        sinRoll = Math.sin(pose.roll());
-        cosRoll = Math.cos(pose.roll());
-        sinPitch = Math.sin(pose.pitch());
-        cosPitch = Math.cos(pose.pitch());
+        sinRoll = StrictMath.sin(pose.roll());
+        cosRoll = StrictMath.cos(pose.roll());
+        sinPitch = StrictMath.sin(pose.pitch());
+        cosPitch = StrictMath.cos(pose.pitch());
         originHeight = pose.height() + down(cx, cy, cz);
         p = rates.roll() - rates.yaw() * sinPitch;
         q = rates.pitch() * cosRoll + rates.yaw() * cosPitch * sinRoll;

@@ -12,6 +12,6 @@ import trimwright.air.WindProfile;
 public record LocalWind(WindProfile profile, double towardsNorth, double towardsEast) {
     /** A wind of that speed (m/s) at 10 m from that direction (rad, clockwise from north). */
     public static LocalWind of(double speed, double from) {
-        return new LocalWind(WindProfile.overSea(speed), -Math.cos(from), -Math.sin(from));
+        return new LocalWind(WindProfile.overSea(speed), -StrictMath.cos(from), -StrictMath.sin(from));
     }
 }

@@ -89,7 +89,7 @@ public final class MotionModel {
         double m = sum.m - (cz * sum.x - cx * sum.z);
         double n = sum.n - (cx * sum.y - cy * sum.x);
         double yawMoment = motion.levelZ(k, m, n);
-        double lengthSquared = Math.pow(0.25 * boat.hulls().lengthOverall(), 2);
+        double lengthSquared = StrictMath.pow(0.25 * boat.hulls().lengthOverall(), 2);
 
         double hullWater = HULL_ADDED * waterForces.hullLift() / Units.G;
         double flow = 0.5 * water.density() * Math.max(1, rates.speed()) * WATER_SLOPE;
@@ -209,8 +209,8 @@ public final class MotionModel {
         double sway = 0.5 * (before.sway() + after.sway());
         double heading = pose.heading() + 0.5 * dt * (before.yaw() + after.yaw());
         double middle = 0.5 * (pose.heading() + heading);
-        double cos = Math.cos(middle);
-        double sin = Math.sin(middle);
+        double cos = StrictMath.cos(middle);
+        double sin = StrictMath.sin(middle);
         return new Pose(
                 pose.north() + dt * (surge * cos - sway * sin),
                 pose.east() + dt * (surge * sin + sway * cos),

@@ -20,6 +20,6 @@ final class Arc {
                                                     * (1.0 / 5
                                                             - square * (1.0 / 7 - square * (1.0 / 9 - square / 11)))));
         }
-        return sine == 0 && cosine >= 0 ? 0 : Math.atan2(sine, cosine);
+        return sine == 0 && cosine >= 0 ? 0 : StrictMath.atan2(sine, cosine);
     }
 }

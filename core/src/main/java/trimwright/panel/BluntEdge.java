@@ -37,10 +37,10 @@ final class BluntEdge {
         ay = panels.y[last];
         bx = panels.x[first];
         by = panels.y[first];
-        double base = Math.hypot(bx - ax, by - ay);
+        double base = StrictMath.hypot(bx - ax, by - ay);
         double dirX = panels.tx[last - 1] - panels.tx[first];
         double dirY = panels.ty[last - 1] - panels.ty[first];
-        double size = Math.hypot(dirX, dirY);
+        double size = StrictMath.hypot(dirX, dirY);
         dirX /= size;
         dirY /= size;
         double along = (dirX * (bx - ax) + dirY * (by - ay)) / base;

@@ -35,8 +35,8 @@ public final class IdealFlow {
 
     /** At an angle of attack (rad), any; positive: the stream comes from below. */
     public SurfaceFlow at(double alpha) {
-        double cos = Math.cos(alpha);
-        double sin = Math.sin(alpha);
+        double cos = StrictMath.cos(alpha);
+        double sin = StrictMath.sin(alpha);
         double[] vorticity = new double[panels.nodes];
         for (int i = 0; i < panels.nodes; i++) {
             vorticity[i] = cos * alongX[i] + sin * alongY[i];

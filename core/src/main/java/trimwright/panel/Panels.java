@@ -51,7 +51,7 @@ final class Panels {
                 y[first[k] + i] = contour.y(i);
             }
             for (int i = first[k]; i + 1 < first[k + 1]; i++) {
-                length[i] = Math.hypot(x[i + 1] - x[i], y[i + 1] - y[i]);
+                length[i] = StrictMath.hypot(x[i + 1] - x[i], y[i + 1] - y[i]);
                 tx[i] = (x[i + 1] - x[i]) / length[i];
                 ty[i] = (y[i + 1] - y[i]) / length[i];
             }

@@ -18,8 +18,8 @@ final class PointSpeed {
                 double x = dx * tx + dy * ty;
                 double y = dy * tx - dx * ty;
                 double x2 = x - length;
-                double log = 0.5 * Math.log((x * x + y * y) / (x2 * x2 + y * y));
-                double arc = Math.atan2(y * length, x * x2 + y * y);
+                double log = 0.5 * StrictMath.log((x * x + y * y) / (x2 * x2 + y * y));
+                double arc = StrictMath.atan2(y * length, x * x2 + y * y);
                 // Integrals of 1 and of the fraction of the way, each over y/r^2 and over (x - x')/r^2.
                 double alongLast = (x * arc - y * log) / length;
                 double acrossLast = -((x * log + y * arc) / length - 1);
@@ -44,14 +44,14 @@ final class PointSpeed {
 
     /** Velocity in the direction (dirX, dirY) of a source of strength 1 per length from (ax, ay) to (bx, by). */
     static double source(double ax, double ay, double bx, double by, double px, double py, double dirX, double dirY) {
-        double length = Math.hypot(bx - ax, by - ay);
+        double length = StrictMath.hypot(bx - ax, by - ay);
         double tx = (bx - ax) / length;
         double ty = (by - ay) / length;
         double x = (px - ax) * tx + (py - ay) * ty;
         double y = (py - ay) * tx - (px - ax) * ty;
         double x2 = x - length;
-        double along = 0.5 * Math.log((x * x + y * y) / (x2 * x2 + y * y));
-        double across = Math.atan2(y * length, x * x2 + y * y);
+        double along = 0.5 * StrictMath.log((x * x + y * y) / (x2 * x2 + y * y));
+        double across = StrictMath.atan2(y * length, x * x2 + y * y);
         return (along * (tx * dirX + ty * dirY) + across * (-ty * dirX + tx * dirY)) / (2 * Math.PI);
     }
 }

@@ -13,7 +13,7 @@ final class SourceStream {
      * per length from (ax, ay) to (bx, by).
      */
     static void fill(Panels panels, double ax, double ay, double bx, double by, double[] stream) {
-        double length = Math.hypot(bx - ax, by - ay);
+        double length = StrictMath.hypot(bx - ax, by - ay);
         double tx = (bx - ax) / length;
         double ty = (by - ay) / length;
         View from = new View();
@@ -74,14 +74,14 @@ final class SourceStream {
             double small = 1e-20 * length * length;
             r1 = r1 < small ? 0 : r1;
             r2 = r2 < small ? 0 : r2;
-            angle1 = Math.atan2(y, x1);
-            angle2 = Math.atan2(y, x2);
+            angle1 = StrictMath.atan2(y, x1);
+            angle2 = StrictMath.atan2(y, x2);
             if (r1 == 0 || r2 == 0) {
                 arc = 0;
                 across = 0;
             } else {
                 arc = turn(angle2 - angle1);
-                across = 0.5 * y * Math.log(r1 / r2);
+                across = 0.5 * y * StrictMath.log(r1 / r2);
             }
         }
     }

@@ -21,7 +21,7 @@ final class StreamFunction {
             double dx = px - panels.x[begin];
             double dy = py - panels.y[begin];
             double r1 = dx * dx + dy * dy;
-            double log1 = r1 > 0 ? Math.log(r1) : 0;
+            double log1 = r1 > 0 ? StrictMath.log(r1) : 0;
             for (int j = begin; j < panels.end(k); j++) {
                 double tx = panels.tx[j];
                 double ty = panels.ty[j];
@@ -32,7 +32,7 @@ final class StreamFunction {
                 dx = px - panels.x[j + 1];
                 dy = py - panels.y[j + 1];
                 double r2 = dx * dx + dy * dy;
-                double log2 = r2 > 0 ? Math.log(r2) : 0;
+                double log2 = r2 > 0 ? StrictMath.log(r2) : 0;
                 double sum = 0.5 * (x1 * log1 - x2 * log2) - length + y * Arc.subtended(y * length, x1 * x2 + y * y);
                 double difference = ((x1 + x2) * sum + 0.5 * (r2 * log2 - r1 * log1 + x1 * x1 - x2 * x2)) / -length;
                 row[j] += (sum + difference) / (4 * Math.PI);
@@ -45,7 +45,7 @@ final class StreamFunction {
 
     /** Stream function at a point of an even vortex of strength 1 per length from (ax, ay) to (bx, by). */
     static double vortex(double ax, double ay, double bx, double by, double px, double py) {
-        double length = Math.hypot(bx - ax, by - ay);
+        double length = StrictMath.hypot(bx - ax, by - ay);
         double tx = (bx - ax) / length;
         double ty = (by - ay) / length;
         double x1 = (px - ax) * tx + (py - ay) * ty;
@@ -53,7 +53,7 @@ final class StreamFunction {
         double y = Math.abs((py - ay) * tx - (px - ax) * ty);
         double r1 = x1 * x1 + y * y;
         double r2 = x2 * x2 + y * y;
-        double logs = (r1 > 0 ? x1 * Math.log(r1) : 0) - (r2 > 0 ? x2 * Math.log(r2) : 0);
+        double logs = (r1 > 0 ? x1 * StrictMath.log(r1) : 0) - (r2 > 0 ? x2 * StrictMath.log(r2) : 0);
         return (0.5 * logs - length + y * Arc.subtended(y * length, x1 * x2 + y * y)) / (2 * Math.PI);
     }
 }

@@ -29,8 +29,8 @@ public final class SurfaceFlow {
         double[] rowX = new double[panels.nodes];
         double[] rowY = new double[panels.nodes];
         PointSpeed.addVortices(panels, px, py, rowX, rowY);
-        double u = Math.cos(alpha);
-        double v = Math.sin(alpha);
+        double u = StrictMath.cos(alpha);
+        double v = StrictMath.sin(alpha);
         for (int i = 0; i < panels.nodes; i++) {
             u += rowX[i] * vorticity[i];
             v += rowY[i] * vorticity[i];
@@ -64,12 +64,12 @@ public final class SurfaceFlow {
 
     /** Lift of the pressure on an element, across the stream. */
     public double pressureLift(int element) {
-        return pressureForceY(element) * Math.cos(alpha) - pressureForceX(element) * Math.sin(alpha);
+        return pressureForceY(element) * StrictMath.cos(alpha) - pressureForceX(element) * StrictMath.sin(alpha);
     }
 
     /** Drag of the pressure on an element, along the stream; over all elements it vanishes but for panel errors. */
     public double pressureDrag(int element) {
-        return pressureForceX(element) * Math.cos(alpha) + pressureForceY(element) * Math.sin(alpha);
+        return pressureForceX(element) * StrictMath.cos(alpha) + pressureForceY(element) * StrictMath.sin(alpha);
     }
 
     private double pressureForceX(int element) {

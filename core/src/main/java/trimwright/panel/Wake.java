@@ -34,7 +34,7 @@ final class Wake {
         // Leaves along the bisector of the trailing edge.
         double dirX = panels.tx[last - 1] - panels.tx[first];
         double dirY = panels.ty[last - 1] - panels.ty[first];
-        double size = Math.hypot(dirX, dirY);
+        double size = StrictMath.hypot(dirX, dirY);
         dirX /= size;
         dirY /= size;
         double step = 0.5 * (panels.length[first] + panels.length[last - 1]);
@@ -82,7 +82,7 @@ final class Wake {
                 double along = (px - panels.x[j]) * panels.tx[j] + (py - panels.y[j]) * panels.ty[j];
                 double inside = Math.min(panels.length[j], Math.max(0, along));
                 double away =
-                        Math.hypot(px - panels.x[j] - inside * panels.tx[j], py - panels.y[j] - inside * panels.ty[j]);
+                        StrictMath.hypot(px - panels.x[j] - inside * panels.tx[j], py - panels.y[j] - inside * panels.ty[j]);
                 if (away < nearest) {
                     nearest = away;
                     panel = j;
@@ -98,7 +98,7 @@ final class Wake {
             velocity[0] = along * sideways * tx + outward * ty;
             velocity[1] = along * sideways * ty - outward * tx;
         }
-        double speed = Math.hypot(velocity[0], velocity[1]);
+        double speed = StrictMath.hypot(velocity[0], velocity[1]);
         velocity[0] /= speed;
         velocity[1] /= speed;
         return velocity;
@@ -110,7 +110,7 @@ final class Wake {
         double high = 4;
         for (int i = 0; i < 60; i++) {
             double middle = 0.5 * (low + high);
-            double reached = (Math.pow(middle, steps) - 1) / (middle - 1);
+            double reached = (StrictMath.pow(middle, steps) - 1) / (middle - 1);
             if (reached < sum) {
                 low = middle;
             } else {
@@ -125,6 +125,6 @@ final class Wake {
     }
 
     double length(int step) {
-        return Math.hypot(x[step + 1] - x[step], y[step + 1] - y[step]);
+        return StrictMath.hypot(x[step + 1] - x[step], y[step + 1] - y[step]);
     }
 }

@@ -9,8 +9,8 @@ final class AirFlow {
 
     AirFlow(SailingState state, Pose pose, Conditions conditions) {
         double fromBow = conditions.windward().sign() * state.trueWindAngleToBow();
-        cos = Math.cos(fromBow);
-        sin = Math.sin(fromBow);
+        cos = StrictMath.cos(fromBow);
+        sin = StrictMath.sin(fromBow);
         ahead = pose.ahead();
         abeam = pose.abeam();
     }

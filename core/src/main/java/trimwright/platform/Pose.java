@@ -16,10 +16,10 @@ public final class Pose {
     private final double abeam;
 
     private Pose(double roll, double pitch, double rideHeight, double ahead, double abeam) {
-        sinRoll = Math.sin(roll);
-        cosRoll = Math.cos(roll);
-        sinPitch = Math.sin(pitch);
-        cosPitch = Math.cos(pitch);
+        sinRoll = StrictMath.sin(roll);
+        cosRoll = StrictMath.cos(roll);
+        sinPitch = StrictMath.sin(pitch);
+        cosPitch = StrictMath.cos(pitch);
         this.rideHeight = rideHeight;
         this.ahead = ahead;
         this.abeam = abeam;
@@ -33,8 +33,8 @@ public final class Pose {
                 windward.sign() * state.get(Variable.HEEL),
                 state.get(Variable.PITCH),
                 state.get(Variable.RIDE_HEIGHT),
-                speed * Math.cos(leeway),
-                -windward.sign() * speed * Math.sin(leeway));
+                speed * StrictMath.cos(leeway),
+                -windward.sign() * speed * StrictMath.sin(leeway));
     }
 
     /** Depth below the undisturbed water (m) of a point in body axes; negative above. */

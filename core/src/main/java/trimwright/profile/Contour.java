@@ -55,7 +55,7 @@ public final class Contour {
         double[] x = new double[panels + 1];
         double[] y = new double[panels + 1];
         for (int i = 0; i <= half; i++) {
-            double at = i == half ? 1 : 0.5 * (1 - Math.cos(Math.PI * i / half));
+            double at = i == half ? 1 : 0.5 * (1 - StrictMath.cos(Math.PI * i / half));
             x[half - i] = upper.x().applyAsDouble(at);
             y[half - i] = upper.y().applyAsDouble(at);
             x[half + i] = lower.x().applyAsDouble(at);
@@ -82,7 +82,7 @@ public final class Contour {
 
     /** Length of the panel from point i to the next. */
     public double length(int i) {
-        return Math.hypot(x[i + 1] - x[i], y[i + 1] - y[i]);
+        return StrictMath.hypot(x[i + 1] - x[i], y[i + 1] - y[i]);
     }
 
     /** Area inside, positive. */
@@ -109,8 +109,8 @@ public final class Contour {
 
     /** Turned about a point by an angle (rad), positive: trailing edge down, nose up. */
     public Contour turned(double angle, double aboutX, double aboutY) {
-        double cos = Math.cos(angle);
-        double sin = Math.sin(angle);
+        double cos = StrictMath.cos(angle);
+        double sin = StrictMath.sin(angle);
         return mapped(
                 (px, py) -> aboutX + (cos * (px - aboutX) + sin * (py - aboutY)),
                 (px, py) -> aboutY + (cos * (py - aboutY) - sin * (px - aboutX)));

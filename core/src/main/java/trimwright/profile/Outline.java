@@ -39,10 +39,10 @@ public final class Outline {
         }
         double[] ox = px.clone();
         double[] oy = py.clone();
-        double width = Math.hypot(ox[n - 1] - ox[0], oy[n - 1] - oy[0]);
+        double width = StrictMath.hypot(ox[n - 1] - ox[0], oy[n - 1] - oy[0]);
         double chord = 0;
         for (int i = 1; i < n; i++) {
-            chord = Math.max(chord, Math.hypot(ox[i] - ox[0], oy[i] - oy[0]));
+            chord = Math.max(chord, StrictMath.hypot(ox[i] - ox[0], oy[i] - oy[0]));
         }
         if (!(width <= WIDEST_EDGE * chord)) {
             throw new IllegalArgumentException(
@@ -58,7 +58,7 @@ public final class Outline {
         }
         double[] s = new double[n];
         for (int i = 1; i < n; i++) {
-            s[i] = s[i - 1] + Math.hypot(ox[i] - ox[i - 1], oy[i] - oy[i - 1]);
+            s[i] = s[i - 1] + StrictMath.hypot(ox[i] - ox[i - 1], oy[i] - oy[i - 1]);
             if (!(s[i] > s[i - 1])) {
                 throw new IllegalArgumentException("points " + i + " and " + (i + 1) + " of the outline coincide");
             }
@@ -88,7 +88,7 @@ public final class Outline {
             double farthest = -1;
             for (int i = 0; i <= steps; i++) {
                 double at = Math.min(low + i * step, length);
-                double far = Math.hypot(x.value(at) - edgeX, y.value(at) - edgeY);
+                double far = StrictMath.hypot(x.value(at) - edgeX, y.value(at) - edgeY);
                 if (far > farthest) {
                     farthest = far;
                     best = at;
@@ -102,7 +102,7 @@ public final class Outline {
 
     /** Distance from the nose to the trailing edge. */
     public double chord() {
-        return Math.hypot(x.value(nose) - x.value(0), y.value(nose) - y.value(0));
+        return StrictMath.hypot(x.value(nose) - x.value(0), y.value(nose) - y.value(0));
     }
 
     /** In so many panels, even, cosine spaced along each side between nose and trailing edge. */

@@ -26,7 +26,7 @@ public record Slot(double gap, double overlap) {
             double toY = edgeY - next.y(i);
             double along =
                     Math.min(1, Math.max(0, (toX * panelX + toY * panelY) / (panelX * panelX + panelY * panelY)));
-            least = Math.min(least, Math.hypot(toX - along * panelX, toY - along * panelY));
+            least = Math.min(least, StrictMath.hypot(toX - along * panelX, toY - along * panelY));
             foremost = Math.min(foremost, next.x(i));
             // Crossing count of a ray downstream from the edge.
             if (next.y(i) > edgeY != next.y(i + 1) > edgeY) {

@@ -18,17 +18,17 @@ final class AttachedFlow {
     static final double STALL_SHARE = 0.90;
 
     /** Unsaturated over saturated lift where the saturation law gives STALL_SHARE. */
-    private static final double STALL_LOAD = STALL_SHARE / Math.pow(1 - Math.pow(STALL_SHARE, 8), 0.125);
+    private static final double STALL_LOAD = STALL_SHARE / StrictMath.pow(1 - StrictMath.pow(STALL_SHARE, 8), 0.125);
 
     /** Nose load angle at the pressure-difference limit: 9 degrees at low, 16.8 at high Reynolds number. Panel family. */
     private static final double NOSE_LOW = Math.toRadians(9.0);
 
     private static final double NOSE_RISE = Math.toRadians(7.8);
-    private static final double NOSE_LOG_RE = Math.log(1.5e6);
+    private static final double NOSE_LOG_RE = StrictMath.log(1.5e6);
     private static final double NOSE_STEEPNESS = 1.15;
 
     /** Effective flap angle where the flap's own suction ends the growth of lift (panel family: 32 degrees), and how. */
-    private static final double FLAP_LIMIT = Math.sin(FLAP_FADE * Math.toRadians(32.0)) / FLAP_FADE;
+    private static final double FLAP_LIMIT = StrictMath.sin(FLAP_FADE * Math.toRadians(32.0)) / FLAP_FADE;
 
     private static final double FLAP_LIMIT_WIDTH = 0.08; // chosen: rounding, rad
     private static final double FLAP_LIMIT_LOSS = 0.5; // chosen: nose angle lost per flap angle beyond the limit
@@ -51,7 +51,7 @@ final class AttachedFlow {
     private static final double DRAG_NOSE = 0.198;
     private static final double DRAG_LOSS = 0.138;
     private static final double DRAG_RE_POWER = -0.15;
-    private static final double LOG_MILLION = Math.log(1e6);
+    private static final double LOG_MILLION = StrictMath.log(1e6);
 
     /** Flap's nose suction valued as the main element's: panel family, at flap share 0.4. */
     private static final double DRAG_FLAP = 0.085;
@@ -86,7 +86,7 @@ final class AttachedFlow {
 
     /** Lift before saturation (-). */
     double load(double alpha, double flapAngle) {
-        return slope * Math.sin(alpha + flap.effectiveness() * Math.sin(FLAP_FADE * flapAngle) / FLAP_FADE);
+        return slope * StrictMath.sin(alpha + flap.effectiveness() * StrictMath.sin(FLAP_FADE * flapAngle) / FLAP_FADE);
     }
 
     /** Lift that comes of a load, given the lift it saturates at (-): load/(1 + z^8)^(1/8). */
@@ -111,15 +111,15 @@ final class AttachedFlow {
         // Endings: A by alpha, D by flap angle, R by log Reynolds number.
         double logRe = logRe(reynolds);
         double logReR = logReSlope(reynolds);
-        double d = Math.sin(FLAP_FADE * flapAngle) / FLAP_FADE;
-        double dD = Math.cos(FLAP_FADE * flapAngle);
+        double d = StrictMath.sin(FLAP_FADE * flapAngle) / FLAP_FADE;
+        double dD = StrictMath.cos(FLAP_FADE * flapAngle);
 
         // Lift before saturation, and the side it is on (-1 to 1).
         double eff = flap.effectiveness();
         double theta = alpha + eff * d;
         double thetaD = eff * dD;
-        double sin = Math.sin(theta);
-        double cos = Math.cos(theta);
+        double sin = StrictMath.sin(theta);
+        double cos = StrictMath.cos(theta);
         double load = slope * sin;
         double loadA = slope * cos;
         double loadD = loadA * thetaD;
@@ -140,8 +140,8 @@ final class AttachedFlow {
         double limitSigma = gain - FLAP_LIMIT_LOSS * 0.5 * (1 + over / overRoot);
         double limitRoot = Math.sqrt(limit * limit + FLOOR * FLOOR);
         double top = 0.5 * (limit + limitRoot);
-        double max = plateau * Math.sin(top);
-        double maxLimit = plateau * Math.cos(top) * 0.5 * (1 + limit / limitRoot);
+        double max = plateau * StrictMath.sin(top);
+        double maxLimit = plateau * StrictMath.cos(top) * 0.5 * (1 + limit / limitRoot);
         double maxSigma = maxLimit * limitSigma;
         double maxA = maxSigma * sideA * d;
         double maxD = maxSigma * (sideA * thetaD * d + side * dD);
@@ -162,8 +162,8 @@ final class AttachedFlow {
         // Profile drag; what saturation takes from lift comes back as drag.
         double scale = dragScale(logRe);
         double beta = alpha + flap.noseLoad() * d;
-        double sinBeta = Math.sin(beta);
-        double sin2Beta = Math.sin(2 * beta);
+        double sinBeta = StrictMath.sin(beta);
+        double sin2Beta = StrictMath.sin(2 * beta);
         double d3 = d * d * d;
         double shape = friction + DRAG_LIFT * out.cl * out.cl + DRAG_NOSE * sinBeta * sinBeta + flapDrag * d3 * d;
         double loss = load - out.cl;
@@ -177,8 +177,8 @@ final class AttachedFlow {
                 - 2 * DRAG_LOSS * loss * out.clLogRe;
 
         // Moment: normal force at the quarter chord, and the flap's own couple.
-        double ca = Math.cos(alpha);
-        double sa = Math.sin(alpha);
+        double ca = StrictMath.cos(alpha);
+        double sa = StrictMath.sin(alpha);
         double couple = attachedShare * flap.moment();
         out.cm = arm * (out.cl * ca + out.cd * sa) + couple * d;
         out.cmAlpha = arm * (out.clAlpha * ca - out.cl * sa + out.cdAlpha * sa + out.cd * ca);
@@ -195,14 +195,14 @@ final class AttachedFlow {
         double stallMax = STALL_LOAD / slope / Math.sqrt(1 - q * q);
         double reach = Math.sqrt(theta * theta + SIDE * SIDE);
         double sizeTheta = theta * (2 - theta * theta / (reach * reach)) / reach;
-        out.stallMargin = Math.asin(q) - theta * theta / reach;
+        out.stallMargin = StrictMath.asin(q) - theta * theta / reach;
         out.stallMarginAlpha = stallMax * maxA - sizeTheta;
         out.stallMarginFlap = stallMax * maxD - sizeTheta * thetaD;
         out.stallMarginLogRe = stallMax * maxR;
     }
 
     private static double logRe(double reynolds) {
-        return 0.5 * Math.log(reynolds * reynolds + RE_FLOOR * RE_FLOOR);
+        return 0.5 * StrictMath.log(reynolds * reynolds + RE_FLOOR * RE_FLOOR);
     }
 
     private static double logReSlope(double reynolds) {
@@ -210,6 +210,6 @@ final class AttachedFlow {
     }
 
     private static double dragScale(double logRe) {
-        return Math.exp(DRAG_RE_POWER * (logRe - LOG_MILLION));
+        return StrictMath.exp(DRAG_RE_POWER * (logRe - LOG_MILLION));
     }
 }

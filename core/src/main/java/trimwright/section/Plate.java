@@ -38,13 +38,13 @@ public final class Plate {
 
     /** Normal force coefficient (-) at an angle a (rad) of the stream to the plate, endless span. */
     public static double normalForce(double a) {
-        double sin = Math.sin(a);
+        double sin = StrictMath.sin(a);
         return normal(sin, size(sin), DRAG_ABEAM_2D);
     }
 
     /** Centre of pressure aft of the leading edge over chord (-) at an angle a (rad). */
     public static double centreOfPressure(double a) {
-        return centre(Math.cos(a), size(Math.sin(a)));
+        return centre(StrictMath.cos(a), size(StrictMath.sin(a)));
     }
 
     static double centre(double cos, double size) {

@@ -18,14 +18,14 @@ public record ThinFlap(
     /** Of a flap that takes this share of the chord (-), above 0 and below 1. */
     public static ThinFlap of(double flapChordRatio) {
         double f = flapChordRatio;
-        double phi = Math.acos(2 * f - 1);
+        double phi = StrictMath.acos(2 * f - 1);
         double rest = Math.PI - phi;
-        double sin = Math.sin(phi);
-        double cos = Math.cos(phi);
+        double sin = StrictMath.sin(phi);
+        double cos = StrictMath.cos(phi);
         double a2 = 2 * (rest + sin);
-        double b1 = -(2 * rest * (2 * cos - 1) + 4 * sin - Math.sin(2 * phi)) / (4 * f * f);
+        double b1 = -(2 * rest * (2 * cos - 1) + 4 * sin - StrictMath.sin(2 * phi)) / (4 * f * f);
         double b2 =
-                -((1 - Math.cos(2 * phi)) - 2 * rest * rest * (1 - 2 * cos) + 4 * rest * sin) / (4 * Math.PI * f * f);
+                -((1 - StrictMath.cos(2 * phi)) - 2 * rest * rest * (1 - 2 * cos) + 4 * rest * sin) / (4 * Math.PI * f * f);
         return new ThinFlap(a2, a2 / (2 * Math.PI), rest / Math.PI, -0.5 * sin * (1 - cos), b1, b2);
     }
 }

@@ -16,8 +16,8 @@ public final class ThinSection implements SectionModel {
     @Override
     public void evaluate(double alpha, double flapAngle, double reynolds, SectionPoint out) {
         double theta = alpha + flap.effectiveness() * flapAngle;
-        double slope = 2 * Math.PI * Math.cos(theta);
-        out.cl = 2 * Math.PI * Math.sin(theta);
+        double slope = 2 * Math.PI * StrictMath.cos(theta);
+        out.cl = 2 * Math.PI * StrictMath.sin(theta);
         out.clAlpha = slope;
         out.clFlap = slope * flap.effectiveness();
         out.clLogRe = 0;
@@ -26,9 +26,9 @@ public final class ThinSection implements SectionModel {
         out.cdFlap = 0;
         out.cdLogRe = 0;
         // In ideal fluid the force is lift alone; its part across the chord acts at the quarter chord.
-        out.cm = axisArm * out.cl * Math.cos(alpha) + flap.moment() * flapAngle;
-        out.cmAlpha = axisArm * (slope * Math.cos(alpha) - out.cl * Math.sin(alpha));
-        out.cmFlap = axisArm * out.clFlap * Math.cos(alpha) + flap.moment();
+        out.cm = axisArm * out.cl * StrictMath.cos(alpha) + flap.moment() * flapAngle;
+        out.cmAlpha = axisArm * (slope * StrictMath.cos(alpha) - out.cl * StrictMath.sin(alpha));
+        out.cmFlap = axisArm * out.clFlap * StrictMath.cos(alpha) + flap.moment();
         out.cmLogRe = 0;
         out.hinge = flap.hingeAlpha() * alpha + flap.hingeFlap() * flapAngle;
         out.hingeAlpha = flap.hingeAlpha();

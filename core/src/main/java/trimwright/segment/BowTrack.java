@@ -28,8 +28,8 @@ public final class BowTrack {
             if (Double.isNaN(latitude) || Double.isNaN(longitude) || Double.isNaN(heading)) {
                 continue;
             }
-            double cos = Math.cos(heading);
-            double sin = Math.sin(heading);
+            double cos = StrictMath.cos(heading);
+            double sin = StrictMath.sin(heading);
             places[i] = plane.toPlane(new Position(latitude, longitude))
                     .plus(ahead * cos - right * sin, ahead * sin + right * cos);
         }

@@ -67,10 +67,10 @@ final class LegFinder {
             double speed = track.get(Quantity.SPEED, i);
             double course = track.get(Quantity.COURSE, i);
             if (!Double.isNaN(speed) && !Double.isNaN(course)) {
-                north += speed * Math.cos(course) * track.clock().step();
-                east += speed * Math.sin(course) * track.clock().step();
+                north += speed * StrictMath.cos(course) * track.clock().step();
+                east += speed * StrictMath.sin(course) * track.clock().step();
             }
         }
-        return new Leg(on, span, Angles.compass(Math.atan2(east, north)), Math.hypot(north, east), null);
+        return new Leg(on, span, Angles.compass(StrictMath.atan2(east, north)), StrictMath.hypot(north, east), null);
     }
 }

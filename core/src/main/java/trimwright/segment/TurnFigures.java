@@ -77,7 +77,7 @@ final class TurnFigures {
 
     /** Speed towards where the wind came from before the turn. */
     private static double good(WindTrack track, double direction, int i) {
-        return track.get(Quantity.SPEED, i) * Math.cos(direction - track.get(Quantity.COURSE, i));
+        return track.get(Quantity.SPEED, i) * StrictMath.cos(direction - track.get(Quantity.COURSE, i));
     }
 
     private static double orZero(double value) {

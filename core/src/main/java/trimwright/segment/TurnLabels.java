@@ -85,7 +85,7 @@ final class TurnLabels {
         double square = closingNorth * closingNorth + closingEast * closingEast;
         double nearest = square == 0 ? 0 : -(north * closingNorth + east * closingEast) / square;
         double when = Math.max(0, Math.min(LOOK_AHEAD, nearest));
-        double distance = Math.hypot(north + when * closingNorth, east + when * closingEast);
+        double distance = StrictMath.hypot(north + when * closingNorth, east + when * closingEast);
         return when > 0 && distance < NEAR;
     }
 
@@ -94,6 +94,6 @@ final class TurnLabels {
         double course = boat.get(Quantity.COURSE, i);
         return Double.isNaN(speed) || Double.isNaN(course)
                 ? null
-                : new double[] {speed * Math.cos(course), speed * Math.sin(course)};
+                : new double[] {speed * StrictMath.cos(course), speed * StrictMath.sin(course)};
     }
 }

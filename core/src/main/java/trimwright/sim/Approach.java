@@ -33,10 +33,10 @@ final class Approach {
         double back = SPEED * (venue.gun() + temper.startMargin());
         double north = line.portEnd().north()
                 + share * (line.starboardEnd().north() - line.portEnd().north())
-                - back * Math.cos(heading);
+                - back * StrictMath.cos(heading);
         double east = line.portEnd().east()
                 + share * (line.starboardEnd().east() - line.portEnd().east())
-                - back * Math.sin(heading);
+                - back * StrictMath.sin(heading);
         int tack = Angles.signed(windFrom - heading) >= 0 ? 1 : -1;
         double roll = tack * Math.toRadians(2);
         double out = tack * boat.crew().yMax();

@@ -77,8 +77,8 @@ public final class BoatRun {
         growth = GaussianWake.growth(scenario.weather().intensity());
         double from = scenario.weather().from();
         meanWind = new AirVelocity(
-                -scenario.weather().speed() * Math.cos(from),
-                -scenario.weather().speed() * Math.sin(from));
+                -scenario.weather().speed() * StrictMath.cos(from),
+                -scenario.weather().speed() * StrictMath.sin(from));
         model = new MotionModel(boat, wing, venue.air(), venue.water(), STRIPS);
         gauges = new Gauges(boat, wing, venue.air(), bowX);
         wakeLaid = new WakeLaid(wing, venue.air());
@@ -164,7 +164,7 @@ public final class BoatRun {
         return new OtherBoat(
                 bow(view),
                 StrictMath.atan2(east, north),
-                Math.hypot(north, east),
+                StrictMath.hypot(north, east),
                 Angles.signed(from - state.pose().heading()) >= 0 ? 1 : -1);
     }
 
@@ -261,7 +261,7 @@ public final class BoatRun {
                 state,
                 model.loads(),
                 view.rideHeight(),
-                Math.hypot(windNorth, windEast),
+                StrictMath.hypot(windNorth, windEast),
                 StrictMath.atan2(-windEast, -windNorth),
                 new Sight.Felt(felt.speed(), felt.angle()));
     }

@@ -65,7 +65,7 @@ final class Instruments {
     }
 
     private Reading.Fix fix(Moment moment) {
-        double keep = Math.exp(-period / WANDER_TIME);
+        double keep = StrictMath.exp(-period / WANDER_TIME);
         double fresh = WANDER * Math.sqrt(1 - keep * keep);
         wanderNorth = keep * wanderNorth + fresh * noise.normal();
         wanderEast = keep * wanderEast + fresh * noise.normal();
@@ -89,17 +89,17 @@ final class Instruments {
     /** Upwash turns the air before the vane feels it; the vane and cups follow late; then comes what is misaligned. */
     private Reading.Wind wind(Moment moment) {
         double truly = StrictMath.atan2(moment.windAbeam(), moment.windAhead());
-        double speed = Math.hypot(moment.windAbeam(), moment.windAhead());
+        double speed = StrictMath.hypot(moment.windAbeam(), moment.windAhead());
         double bent = truly + faults.wind().upwash() * moment.liftCoefficient();
-        double ahead = speed * Math.cos(bent);
-        double abeam = speed * Math.sin(bent);
+        double ahead = speed * StrictMath.cos(bent);
+        double abeam = speed * StrictMath.sin(bent);
         double share = faults.wind().lag() <= 0
                 ? 1
-                : 1 - Math.exp(-period / faults.wind().lag());
+                : 1 - StrictMath.exp(-period / faults.wind().lag());
         windAhead = Double.isNaN(windAhead) ? ahead : windAhead + share * (ahead - windAhead);
         windAbeam = Double.isNaN(windAbeam) ? abeam : windAbeam + share * (abeam - windAbeam);
         double angle = StrictMath.atan2(windAbeam, windAhead) - moment.sensorTurned();
-        double felt = Math.hypot(windAhead, windAbeam);
+        double felt = StrictMath.hypot(windAhead, windAbeam);
         return new Reading.Wind(
                 Math.max(0, felt * faults.wind().speedFactor() + WIND_SPEED_NOISE * noise.normal()),
                 Angles.signed(angle + faults.wind().angle() + WIND_ANGLE_NOISE * noise.normal()));

@@ -37,7 +37,7 @@ final class WakeLaid {
     void add(MotionState state, MotionLoads loads, BoatView view, double time, AirVelocity wind) {
         double flowNorth = wind.north() - view.velocityNorth(wing.x(), 0, REFERENCE);
         double flowEast = wind.east() - view.velocityEast(wing.x(), 0, REFERENCE);
-        double speed = Math.hypot(flowNorth, flowEast);
+        double speed = StrictMath.hypot(flowNorth, flowEast);
         if (speed < 1) {
             return;
         }
@@ -45,11 +45,11 @@ final class WakeLaid {
         double heading = state.pose().heading();
         double fx = loads.wingForward();
         double fy = loads.wingStarboard();
-        double forceNorth = fx * Math.cos(heading) - fy * Math.sin(heading);
-        double forceEast = fx * Math.sin(heading) + fy * Math.cos(heading);
+        double forceNorth = fx * StrictMath.cos(heading) - fy * StrictMath.sin(heading);
+        double forceEast = fx * StrictMath.sin(heading) + fy * StrictMath.cos(heading);
         double pressure = 0.5 * air.density() * speed * speed;
-        double drag = forceNorth * Math.cos(towards) + forceEast * Math.sin(towards);
-        double lift = -forceNorth * Math.sin(towards) + forceEast * Math.cos(towards);
+        double drag = forceNorth * StrictMath.cos(towards) + forceEast * StrictMath.sin(towards);
+        double lift = -forceNorth * StrictMath.sin(towards) + forceEast * StrictMath.cos(towards);
         trail.add(new WakeSection(
                 time,
                 view.north(wing.x(), 0, REFERENCE),

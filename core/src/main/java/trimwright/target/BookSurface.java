@@ -66,7 +66,7 @@ final class BookSurface {
         for (int k = 0; k < row.length; k++) {
             row[k] = bicubic(k, i, i1, j, j1, s, t);
         }
-        row[TargetVector.MADE_GOOD] = Math.abs(row[TargetVector.SPEED] * Math.cos(angle));
+        row[TargetVector.MADE_GOOD] = Math.abs(row[TargetVector.SPEED] * StrictMath.cos(angle));
         TargetPoint nearest = corners[(s < 0.5 ? 0 : 1) + (t < 0.5 ? 0 : 2)];
         Set<TargetCaveat> caveats = EnumSet.noneOf(TargetCaveat.class);
         for (TargetPoint corner : corners) {

@@ -32,7 +32,7 @@ final class FirstGuess {
     static SailingState foiling(Platform platform, double wind, double angle) {
         Boat boat = platform.boat();
         Limits limits = boat.limits();
-        double speed = wind * Math.sin(angle - APPARENT_ANGLE) / Math.sin(APPARENT_ANGLE);
+        double speed = wind * StrictMath.sin(angle - APPARENT_ANGLE) / StrictMath.sin(APPARENT_ANGLE);
         return common(platform, wind, angle, Math.min(FOILING_MOST, speed))
                 .with(Variable.MAIN_RAKE, Units.fromDegrees(2))
                 .with(Variable.HEEL, 0.6 * limits.heelMax())
@@ -42,7 +42,7 @@ final class FirstGuess {
     }
 
     static SailingState onHulls(Platform platform, double wind, double angle) {
-        double abeam = Math.sin(angle);
+        double abeam = StrictMath.sin(angle);
         double speed = wind * (0.5 + 0.6 * abeam * abeam);
         return common(platform, wind, angle, Math.min(HULLS_MOST, speed))
                 .with(Variable.RIDE_HEIGHT, -platform.restingDraft())

@@ -50,7 +50,7 @@ record Goal(
     /** The speed that counts (m/s): through the water, against the wind or down it. */
     double speed(SailingState state) {
         double speed = state.get(Variable.BOAT_SPEED);
-        double along = Math.cos(state.get(Variable.TRUE_WIND_ANGLE));
+        double along = StrictMath.cos(state.get(Variable.TRUE_WIND_ANGLE));
         return mode == TargetMode.ANGLE ? speed : mode == TargetMode.UPWIND ? speed * along : -speed * along;
     }
 

@@ -44,7 +44,7 @@ final class TargetMaker {
             all.add(TargetCaveat.HULL_OUTSIDE_SERIES);
         }
         double speed = shown.get(Variable.BOAT_SPEED);
-        double along = speed * Math.cos(shown.get(Variable.TRUE_WIND_ANGLE));
+        double along = speed * StrictMath.cos(shown.get(Variable.TRUE_WIND_ANGLE));
         Pose pose = Pose.of(shown, task.conditions().windward());
         ApparentWind apparent = new TrueWind(
                         task.conditions().wind().referenceSpeed(),

@@ -14,12 +14,12 @@ public final class Circular {
         int count = 0;
         for (int i = from; i < to; i++) {
             if (!Double.isNaN(angles[i])) {
-                x += Math.cos(angles[i]);
-                y += Math.sin(angles[i]);
+                x += StrictMath.cos(angles[i]);
+                y += StrictMath.sin(angles[i]);
                 count++;
             }
         }
-        return count == 0 || Math.hypot(x, y) < 1e-9 * count ? Double.NaN : Angles.signed(Math.atan2(y, x));
+        return count == 0 || StrictMath.hypot(x, y) < 1e-9 * count ? Double.NaN : Angles.signed(StrictMath.atan2(y, x));
     }
 
     /** Root of the mean square way from the mean direction (rad); NaN without samples. */
@@ -47,15 +47,15 @@ public final class Circular {
         double[] y = new double[n + 1];
         for (int i = 0; i < n; i++) {
             boolean absent = Double.isNaN(angles[i]);
-            x[i + 1] = x[i] + (absent ? 0 : Math.cos(angles[i]));
-            y[i + 1] = y[i] + (absent ? 0 : Math.sin(angles[i]));
+            x[i + 1] = x[i] + (absent ? 0 : StrictMath.cos(angles[i]));
+            y[i + 1] = y[i] + (absent ? 0 : StrictMath.sin(angles[i]));
         }
         double[] smooth = new double[n];
         for (int i = 0; i < n; i++) {
             int from = Math.max(0, i - half);
             int to = Math.min(n, i + half + 1);
             smooth[i] =
-                    Double.isNaN(angles[i]) ? Double.NaN : Angles.compass(Math.atan2(y[to] - y[from], x[to] - x[from]));
+                    Double.isNaN(angles[i]) ? Double.NaN : Angles.compass(StrictMath.atan2(y[to] - y[from], x[to] - x[from]));
         }
         return smooth;
     }

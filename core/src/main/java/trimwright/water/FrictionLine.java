@@ -12,7 +12,7 @@ public final class FrictionLine {
 
     /** Friction coefficient on wetted area (-), Reynolds number (-) on the length along the flow. */
     public static double coefficient(double re) {
-        double decades = 0.5 * Math.log10(re * re + REYNOLDS_FLOOR * REYNOLDS_FLOOR) - 2;
+        double decades = 0.5 * StrictMath.log10(re * re + REYNOLDS_FLOOR * REYNOLDS_FLOOR) - 2;
         return 0.075 / (decades * decades);
     }
 }

@@ -74,10 +74,10 @@ public record WaterState(double density, double kinematicViscosity, double vapou
 
     /** Vapour pressure (Pa), salt by mass s (kg/kg), temperature (K). */
     private static double vapourPressure(double s, double temperature) {
-        double pure = Math.exp(-5.8002206e3 / temperature
+        double pure = StrictMath.exp(-5.8002206e3 / temperature
                 + 1.3914993
                 + temperature * (-4.8640239e-2 + temperature * (4.1764768e-5 - temperature * 1.4452093e-8))
-                + 6.5459673 * Math.log(temperature));
+                + 6.5459673 * StrictMath.log(temperature));
         return pure / (1 + 0.57357 * s / (1 - s));
     }
 }

@@ -44,7 +44,7 @@ public final class WakeTrail {
             double dn = north - an;
             double de = east - ae;
             double share = Math.max(0, Math.min(1, (dn * sn + de * se) / (sn * sn + se * se + 1e-9)));
-            double square = Math.pow(dn - share * sn, 2) + Math.pow(de - share * se, 2);
+            double square = StrictMath.pow(dn - share * sn, 2) + StrictMath.pow(de - share * se, 2);
             if (square < least) {
                 least = square;
                 best = i;
@@ -68,8 +68,8 @@ public final class WakeTrail {
         // Wing and image together: twice the lift on a disc of twice the height.
         double turned =
                 loss(2 * Math.abs(left.lift()), 2 * left.height(), distance, square, growth) * Math.signum(left.lift());
-        double cos = Math.cos(left.towards());
-        double sin = Math.sin(left.towards());
+        double cos = StrictMath.cos(left.towards());
+        double sin = StrictMath.sin(left.towards());
         return new AirVelocity(
                 left.speed() * (-slowed * cos + turned * sin), left.speed() * (-slowed * sin - turned * cos));
     }
@@ -77,6 +77,6 @@ public final class WakeTrail {
     private static double loss(double force, double diameter, double distance, double square, double growth) {
         double thrust = Math.min(MOST, force / (Math.PI * diameter * diameter / 4));
         double width = GaussianWake.width(distance, diameter, thrust, growth);
-        return GaussianWake.lossOnAxis(distance, diameter, thrust, growth) * Math.exp(-square / (2 * width * width));
+        return GaussianWake.lossOnAxis(distance, diameter, thrust, growth) * StrictMath.exp(-square / (2 * width * width));
     }
 }

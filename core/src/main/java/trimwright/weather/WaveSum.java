@@ -27,7 +27,7 @@ final class WaveSum {
     double at(double alongWind, double crossWind) {
         double sum = 0;
         for (int i = 0; i < amplitude.length; i++) {
-            sum += amplitude[i] * Math.cos(along[i] * alongWind + across[i] * crossWind + phase[i]);
+            sum += amplitude[i] * StrictMath.cos(along[i] * alongWind + across[i] * crossWind + phase[i]);
         }
         return sum;
     }

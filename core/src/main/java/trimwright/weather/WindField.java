@@ -53,8 +53,8 @@ public final class WindField {
         double veer = shifts.direction(along, across) + puff[1];
         double u = speed + alongWind.at(along, across);
         double v = crossWind.at(along, across);
-        double cos = Math.cos(veer);
-        double sin = Math.sin(veer);
+        double cos = StrictMath.cos(veer);
+        double sin = StrictMath.sin(veer);
         double a = u * cos - v * sin;
         double c = u * sin + v * cos;
         return new AirVelocity(a * towardsNorth - c * towardsEast, a * towardsEast + c * towardsNorth);

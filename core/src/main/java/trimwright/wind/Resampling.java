@@ -65,8 +65,8 @@ public final class Resampling {
             int count = 0;
             for (; next < samples.times.length && samples.times[next] <= until; next++, count++) {
                 double value = samples.values[next];
-                x += kind == Quantity.Kind.PLAIN ? value : Math.cos(value);
-                y += kind == Quantity.Kind.PLAIN ? 0 : Math.sin(value);
+                x += kind == Quantity.Kind.PLAIN ? value : StrictMath.cos(value);
+                y += kind == Quantity.Kind.PLAIN ? 0 : StrictMath.sin(value);
             }
             if (count > 0) {
                 out[i] = kind == Quantity.Kind.PLAIN ? x / count : angle(x / count, y / count, kind);
@@ -100,13 +100,13 @@ public final class Resampling {
         if (kind == Quantity.Kind.PLAIN) {
             return before + share * (after - before);
         }
-        double x = (1 - share) * Math.cos(before) + share * Math.cos(after);
-        double y = (1 - share) * Math.sin(before) + share * Math.sin(after);
+        double x = (1 - share) * StrictMath.cos(before) + share * StrictMath.cos(after);
+        double y = (1 - share) * StrictMath.sin(before) + share * StrictMath.sin(after);
         return angle(x, y, kind);
     }
 
     private static double angle(double x, double y, Quantity.Kind kind) {
-        return Math.hypot(x, y) < 1e-9 ? Double.NaN : range(Math.atan2(y, x), kind);
+        return StrictMath.hypot(x, y) < 1e-9 ? Double.NaN : range(StrictMath.atan2(y, x), kind);
     }
 
     static double range(double value, Quantity.Kind kind) {

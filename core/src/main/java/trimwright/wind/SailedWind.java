@@ -129,13 +129,13 @@ public final class SailedWind {
             double drift;
             if (overGround) {
                 drift = values.containsKey(Quantity.COG) ? Angles.difference(cog[i], heading[i]) : 0;
-                velocity[i] = new BoatVelocity(along[i] * Math.cos(drift), along[i] * Math.sin(drift));
+                velocity[i] = new BoatVelocity(along[i] * StrictMath.cos(drift), along[i] * StrictMath.sin(drift));
             } else {
                 // Signed leeway is positive with wind from starboard, when the boat slides to port.
                 drift = Double.isNaN(leeway[i]) ? 0 : -leeway[i];
-                velocity[i] = new BoatVelocity(along[i], along[i] * Math.tan(drift));
+                velocity[i] = new BoatVelocity(along[i], along[i] * StrictMath.tan(drift));
             }
-            speed[i] = Math.hypot(velocity[i].ahead(), velocity[i].starboard());
+            speed[i] = StrictMath.hypot(velocity[i].ahead(), velocity[i].starboard());
             course[i] = Angles.compass(heading[i] + drift);
         }
         put(Quantity.SPEED, speed);
@@ -192,7 +192,7 @@ public final class SailedWind {
         if (boat == null || Double.isNaN(speed)) {
             return 1;
         }
-        double height = known(Quantity.RIDE_HEIGHT, i) + boat.windSensor().height() * Math.cos(known(Quantity.ROLL, i));
+        double height = known(Quantity.RIDE_HEIGHT, i) + boat.windSensor().height() * StrictMath.cos(known(Quantity.ROLL, i));
         return SensorHeight.toReference(speed, height);
     }
 
@@ -247,7 +247,7 @@ public final class SailedWind {
         for (int i = 0; i < twd.length; i++) {
             twa[i] = Angles.difference(twd[i], heading[i]);
             courseTwa[i] = Angles.difference(twd[i], course[i]);
-            vmg[i] = speed[i] * Math.cos(courseTwa[i]);
+            vmg[i] = speed[i] * StrictMath.cos(courseTwa[i]);
         }
         put(Quantity.TWA, twa);
         put(Quantity.COURSE_TWA, courseTwa);

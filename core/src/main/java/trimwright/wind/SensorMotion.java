@@ -30,8 +30,8 @@ final class SensorMotion {
         }
         double ahead = -or0(pitchRate[i]) * sensor.height();
         double starboard = or0(yawRate[i]) * sensor.x() + or0(rollRate[i]) * sensor.height();
-        double x = felt.speed() * Math.cos(felt.angle()) - ahead;
-        double y = felt.speed() * Math.sin(felt.angle()) - starboard;
+        double x = felt.speed() * StrictMath.cos(felt.angle()) - ahead;
+        double y = felt.speed() * StrictMath.sin(felt.angle()) - starboard;
         return ApparentWind.fromComponents(x, y);
     }
 

@@ -64,8 +64,8 @@ final class WindSmoothing {
             int count = 0;
             for (int i = b * block; i < Math.min(speed.length, (b + 1) * block); i++) {
                 if (!leftOut[i] && !Double.isNaN(speed[i]) && !Double.isNaN(direction[i])) {
-                    sumNorth += speed[i] * Math.cos(direction[i]);
-                    sumEast += speed[i] * Math.sin(direction[i]);
+                    sumNorth += speed[i] * StrictMath.cos(direction[i]);
+                    sumEast += speed[i] * StrictMath.sin(direction[i]);
                     count++;
                 }
             }
@@ -87,8 +87,8 @@ final class WindSmoothing {
             double e = at(smoothEast, i);
             // Nothing is invented: where the readings have a gap so has the smoothed wind.
             boolean gap = Double.isNaN(rawSpeed[i]) || Double.isNaN(n);
-            speed[i] = gap ? Double.NaN : Math.hypot(n, e);
-            direction[i] = gap ? Double.NaN : Angles.compass(Math.atan2(e, n));
+            speed[i] = gap ? Double.NaN : StrictMath.hypot(n, e);
+            direction[i] = gap ? Double.NaN : Angles.compass(StrictMath.atan2(e, n));
         }
         return new Smoothed(speed, direction, noise);
     }

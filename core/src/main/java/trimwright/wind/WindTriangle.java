@@ -21,17 +21,17 @@ public final class WindTriangle {
 
     /** What a sensor held level would have measured; NaN where the boat lies on its side. */
     public static ApparentWind level(ApparentWind measured, Attitude attitude) {
-        double cosPitch = Math.cos(attitude.pitch());
-        double cosRoll = Math.cos(attitude.roll());
+        double cosPitch = StrictMath.cos(attitude.pitch());
+        double cosRoll = StrictMath.cos(attitude.roll());
         if (cosPitch < LEAST_COSINE || cosRoll < LEAST_COSINE) {
             return new ApparentWind(Double.NaN, Double.NaN);
         }
         // Components of where the wind comes from, along the tilted axes.
-        double alongX = measured.speed() * Math.cos(measured.angle());
-        double alongY = measured.speed() * Math.sin(measured.angle());
+        double alongX = measured.speed() * StrictMath.cos(measured.angle());
+        double alongY = measured.speed() * StrictMath.sin(measured.angle());
         // Rows of the rotation from level to boat axes for a horizontal vector, solved for that vector.
         double ahead = alongX / cosPitch;
-        double starboard = (alongY - Math.sin(attitude.pitch()) * Math.sin(attitude.roll()) * ahead) / cosRoll;
+        double starboard = (alongY - StrictMath.sin(attitude.pitch()) * StrictMath.sin(attitude.roll()) * ahead) / cosRoll;
         return ApparentWind.fromComponents(ahead, starboard);
     }
 }

@@ -47,7 +47,7 @@ final class FlapLayout {
     private static double[] borders(List<Double> joints, double span) {
         double[] border = new double[joints.size() + 2];
         for (int k = 0; k < joints.size(); k++) {
-            border[k + 1] = Math.acos(1 - 2 * joints.get(k) / span);
+            border[k + 1] = StrictMath.acos(1 - 2 * joints.get(k) / span);
         }
         border[border.length - 1] = Math.PI;
         return border;
@@ -63,7 +63,7 @@ final class FlapLayout {
     }
 
     private static double height(double angle, double span) {
-        return span / 2 * (1 - Math.cos(angle));
+        return span / 2 * (1 - StrictMath.cos(angle));
     }
 
     /** The lowest panel has the foot's angle, the highest the head's, those between by the height of their middles. */

@@ -104,8 +104,8 @@ final class FlowTangent {
 
     /** Undisturbed air at each strip, seen from the wing. */
     private void moveAir(WingControl control) {
-        double downY = Math.sin(influence.placed.heel());
-        double downZ = Math.cos(influence.placed.heel());
+        double downY = StrictMath.sin(influence.placed.heel());
+        double downZ = StrictMath.cos(influence.placed.heel());
         for (int i = 0; i < flow.n; i++) {
             double ax = flow.air.x(i);
             double ay = flow.air.y(i);

@@ -25,8 +25,8 @@ final class InducedVelocity {
         }
         InducedVelocity sum = new InducedVelocity(flow.influence);
         Wing wing = placed.wing();
-        double sin = Math.sin(placed.heel());
-        double cos = Math.cos(placed.heel());
+        double sin = StrictMath.sin(placed.heel());
+        double cos = StrictMath.cos(placed.heel());
         int n = wing.strips();
         for (int j = 0; j < n; j++) {
             double low = wing.node(j);
@@ -55,8 +55,8 @@ final class InducedVelocity {
 
     private void plate(PlacedWing placed, PlateFlow plate, double[] circulation, double px, double py, double pz) {
         double[] shed = plate.shed(circulation);
-        double sin = Math.sin(placed.heel());
-        double cos = Math.cos(placed.heel());
+        double sin = StrictMath.sin(placed.heel());
+        double cos = StrictMath.cos(placed.heel());
         for (int k = 0; k < shed.length; k++) {
             double gamma = shed[k] / (4 * Math.PI);
             double ny = plate.nodeY(k);

@@ -30,16 +30,16 @@ final class InfluenceChange {
         duz = trail[2];
         this.heel = heel;
         this.foot = foot;
-        sin = Math.sin(placed.heel());
-        cos = Math.cos(placed.heel());
+        sin = StrictMath.sin(placed.heel());
+        cos = StrictMath.cos(placed.heel());
         x = new double[placed.wing().strips()];
         y = new double[x.length];
     }
 
     /** The wakes turn with the air about the sea's upright: per rad. */
     static InfluenceChange byAirAngle(Influence influence) {
-        double downY = Math.sin(influence.placed.heel());
-        double downZ = Math.cos(influence.placed.heel());
+        double downY = StrictMath.sin(influence.placed.heel());
+        double downZ = StrictMath.cos(influence.placed.heel());
         double[] trail = {downY * influence.uz - downZ * influence.uy, downZ * influence.ux, -downY * influence.ux};
         return new InfluenceChange(influence, trail, 0, 0);
     }

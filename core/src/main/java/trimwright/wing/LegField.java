@@ -24,8 +24,8 @@ final class LegField {
      */
     LegField(PlacedWing placed, double[] nodeY, double[] nodeZ, double[] pointY, double[] pointZ) {
         heel = placed.heel();
-        double sin = Math.sin(heel);
-        double cos = Math.cos(heel);
+        double sin = StrictMath.sin(heel);
+        double cos = StrictMath.cos(heel);
         int nodes = nodeY.length;
         int points = pointY.length;
         height = new double[nodes];
@@ -90,8 +90,8 @@ final class LegField {
             double[] toZ) {
         addLineChange(realY[node], realZ[node], 0, 0, strength, u, du, toX, toY, toZ);
         if (imageY.length > 0) {
-            double sin = Math.sin(heel);
-            double cos = Math.cos(heel);
+            double sin = StrictMath.sin(heel);
+            double cos = StrictMath.cos(heel);
             double rising = dFoot + rise[node] * dHeel;
             double dy = -2 * (rising * sin + height[node] * cos * dHeel);
             double dz = -2 * (rising * cos - height[node] * sin * dHeel);

@@ -63,16 +63,16 @@ final class PlacedPlate {
 
     /** Null where it reaches the sea. */
     static @Nullable PlacedPlate of(PlacedWing placed, FootPlate plate) {
-        double sin = Math.sin(placed.heel());
+        double sin = StrictMath.sin(placed.heel());
         double clearance = placed.footHeight()
-                - plate.gap() * Math.cos(placed.heel())
+                - plate.gap() * StrictMath.cos(placed.heel())
                 - plate.width() / 2 * Math.sqrt(sin * sin + LEVEL);
         return clearance > 0 ? new PlacedPlate(placed, plate, clearance) : null;
     }
 
     private static double clearanceByHeel(PlacedWing placed, FootPlate plate) {
-        double sin = Math.sin(placed.heel());
-        double cos = Math.cos(placed.heel());
+        double sin = StrictMath.sin(placed.heel());
+        double cos = StrictMath.cos(placed.heel());
         return plate.gap() * sin - plate.width() / 2 * sin * cos / Math.sqrt(sin * sin + LEVEL);
     }
 
@@ -80,8 +80,8 @@ final class PlacedPlate {
     private static double place(FootPlate plate, double m) {
         double half = plate.width() / 2;
         double fine = Math.max(plate.gap(), FINEST * half);
-        double reach = Math.log(half / fine + Math.sqrt(half * half / (fine * fine) + 1));
-        double t = reach * Math.sin(Math.PI / 2 * (2 * m / STRIPS - 1));
-        return fine * (Math.exp(t) - Math.exp(-t)) / 2;
+        double reach = StrictMath.log(half / fine + Math.sqrt(half * half / (fine * fine) + 1));
+        double t = reach * StrictMath.sin(Math.PI / 2 * (2 * m / STRIPS - 1));
+        return fine * (StrictMath.exp(t) - StrictMath.exp(-t)) / 2;
     }
 }

@@ -41,8 +41,8 @@ public final class PlacedWing {
     }
 
     private void placeNode(int k) {
-        double across = -imageDepth(k) * Math.sin(heel);
-        double along = wing.node(k) - imageDepth(k) * Math.cos(heel);
+        double across = -imageDepth(k) * StrictMath.sin(heel);
+        double along = wing.node(k) - imageDepth(k) * StrictMath.cos(heel);
         double[] z = imageZ[k];
         double[] distance = imageDistance[k];
         double[] nearness = imageNearness[k];
@@ -128,7 +128,7 @@ public final class PlacedWing {
 
     /** From a node to its image (m), down through the sea. */
     double imageDepth(int k) {
-        return 2 * (footHeight + wing.node(k) * Math.cos(heel));
+        return 2 * (footHeight + wing.node(k) * StrictMath.cos(heel));
     }
 
     /** Forward velocity of a strip's image's bound line at each strip, for unit circulation. */

@@ -47,9 +47,9 @@ public final class StripAir {
         double[] x = new double[strips];
         double[] y = new double[strips];
         double[] z = new double[strips];
-        Arrays.fill(x, -speed * Math.cos(angle));
-        Arrays.fill(y, -speed * Math.sin(angle) * Math.cos(roll));
-        Arrays.fill(z, speed * Math.sin(angle) * Math.sin(roll));
+        Arrays.fill(x, -speed * StrictMath.cos(angle));
+        Arrays.fill(y, -speed * StrictMath.sin(angle) * StrictMath.cos(roll));
+        Arrays.fill(z, speed * StrictMath.sin(angle) * StrictMath.sin(roll));
         return new StripAir(x, y, z, state);
     }
 

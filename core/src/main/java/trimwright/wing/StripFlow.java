@@ -58,8 +58,8 @@ final class StripFlow {
         mixingMargin = new double[n];
         bend = new double[n];
         // From the leading to the trailing edge; across it to the suction side is (-chordY, chordX).
-        chordX = -Math.cos(setting.sheet());
-        chordY = -Math.sin(setting.sheet());
+        chordX = -StrictMath.cos(setting.sheet());
+        chordY = -StrictMath.sin(setting.sheet());
         double viscosity = air.state().kinematicViscosity();
         for (int i = 0; i < n; i++) {
             flap[i] = setting.flapAngle(wing.flapShare(i));
@@ -77,7 +77,7 @@ final class StripFlow {
             double x = vx[i];
             double y = vy[i];
             speed[i] = Math.sqrt(x * x + y * y + STILL);
-            alpha[i] = Math.atan2(chordX * y - chordY * x, chordX * x + chordY * y);
+            alpha[i] = StrictMath.atan2(chordX * y - chordY * x, chordX * x + chordY * y);
             wing.section(i).evaluate(alpha[i], flap[i], reynolds[i], point[i]);
             mix(i);
             error[i] = gamma[i] - 0.5 * wing.stripChord(i) * speed[i] * point[i].cl - mixing[i] * bend[i];

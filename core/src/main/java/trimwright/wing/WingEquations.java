@@ -75,8 +75,8 @@ final class WingEquations {
             weight += area;
         }
         double meanSpeed = sum / weight;
-        double downY = Math.sin(placed.heel());
-        double downZ = Math.cos(placed.heel());
+        double downY = StrictMath.sin(placed.heel());
+        double downZ = StrictMath.cos(placed.heel());
         double down = placed.hasSea() ? trail[1] * downY + trail[2] * downZ : 0;
         trail[1] -= down * downY;
         trail[2] -= down * downZ;
