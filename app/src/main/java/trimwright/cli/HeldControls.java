@@ -1,20 +1,33 @@
 package trimwright.cli;
 
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import trimwright.boat.Limits;
 import trimwright.boat.TrimRange;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.platform.FoilSet;
 import trimwright.platform.Variable;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.units.Units;
 
-/** Controls that are held at a value: {@code camber=12}. */
-final class HeldControls {
+/**
+ * What is stuck on the boat: {@code camber=12}, {@code board=down}.
+ *
+ * @param controls that are held, with their values (SI)
+ * @param foils which main foils are down
+ */
+record HeldControls(Map<Variable, Double> controls, FoilSet foils) {
+    /** The windward board, that cannot be lifted. */
+    private static final String BOARD = "board";
+
+    private static final String DOWN = "down";
+
     private static final Map<String, Variable> NAMES = new LinkedHashMap<>();
 
     static {
@@ -28,20 +41,42 @@ final class HeldControls {
         NAMES.put("crew", Variable.CREW_PLACE);
     }
 
-    private HeldControls() {}
-
     /** The controls and values (SI) of {@code NAME=VALUE} texts; each within the range of boat and wing. */
-    static Map<Variable, Double> parse(List<String> texts, BoatFile file, WingSpec wing) {
+    static HeldControls parse(List<String> texts, BoatFile file, WingSpec wing) {
         Map<Variable, Double> held = new EnumMap<>(Variable.class);
+        Set<String> named = new HashSet<>();
+        FoilSet foils = FoilSet.LEEWARD_DOWN;
         for (String text : texts) {
             String[] parts = text.split("=", 2);
-            Variable variable = parts.length == 2 ? NAMES.get(parts[0].strip()) : null;
-            if (variable == null) {
-                throw new UserInputException(Texts.of("targets.fix", text, String.join(", ", NAMES.keySet())));
+            String name = parts[0].strip();
+            Variable variable = NAMES.get(name);
+            if (parts.length < 2 || (variable == null && !name.equals(BOARD))) {
+                throw new UserInputException(
+                        Texts.of("targets.fix", text, String.join(", ", NAMES.keySet()) + ", " + BOARD));
             }
-            held.put(variable, value("--fix " + parts[0].strip(), variable, parts[1], file, wing));
+            if (!named.add(name)) {
+                throw new UserInputException(Texts.of("targets.fix_twice", name));
+            }
+            if (variable != null) {
+                held.put(variable, value("--fix " + name, variable, parts[1], file, wing));
+            } else if (parts[1].strip().equals(DOWN)) {
+                foils = FoilSet.BOTH_DOWN;
+            } else {
+                throw new UserInputException(Texts.of("targets.fix_board", parts[1].strip()));
+            }
         }
-        return held;
+        checkHead(held, wing.trim());
+        return new HeldControls(held, foils);
+    }
+
+    /** Camber and twist together say where the head's flap stands. */
+    private static void checkHead(Map<Variable, Double> held, TrimRange trim) {
+        Double camber = held.get(Variable.CAMBER);
+        Double twist = held.get(Variable.TWIST);
+        if (camber != null && twist != null && camber - twist < trim.headFlapMin()) {
+            throw new UserInputException(Texts.of(
+                    "targets.fix_head", Units.toDegrees(camber - twist), Units.toDegrees(trim.headFlapMin())));
+        }
     }
 
     private static double value(String option, Variable variable, String text, BoatFile file, WingSpec wing) {

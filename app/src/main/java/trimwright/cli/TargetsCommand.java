@@ -66,19 +66,23 @@ public final class TargetsCommand implements Callable<Integer> {
         List<Double> angles = Steps.parse("--twa", twa, 20, 175).stream()
                 .map(Units::fromDegrees)
                 .toList();
+        HeldControls held = HeldControls.parse(fix, file, spec);
         TargetRequest request =
-                new TargetRequest(file, spec, new TargetGrid(winds, angles), HeldControls.parse(fix, file, spec));
+                new TargetRequest(file, spec, new TargetGrid(winds, angles), held.controls(), held.foils());
         TargetBook book = compute(request);
         if (book.points().stream().noneMatch(TargetPoint::isSolved)) {
             throw new NoAnswerException(
                     Texts.of("targets.none", String.valueOf(book.points().get(0).reason())));
         }
         if (common.json()) {
-            console.json(TargetDocument.of(file, book));
+            console.json(TargetDocument.of(request, book));
         } else if (csv) {
             console.text(TargetTable.csv(book));
         } else {
             console.line(Texts.of("targets.title", file.boat().title(), spec.id()));
+            if (!fix.isEmpty()) {
+                console.line(Texts.of("targets.held", String.join(", ", fix)));
+            }
             console.text(TargetTable.text(book));
             console.line(Texts.of("targets.caution"));
         }

@@ -9,7 +9,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import trimwright.platform.Variable;
 
-/** What a book depends on, as 64 hexadecimal digits: boat file, wing, grid, held controls, and the program itself. */
+/** What a book depends on, as 64 hexadecimal digits: boat file, wing, grid, held controls, foils, and the program itself. */
 final class BookKey {
     private BookKey() {}
 
@@ -29,6 +29,7 @@ final class BookKey {
                     .append(held.getValue())
                     .append('\n');
         }
+        rest.append(request.foils().name()).append('\n');
         rest.append(request.boat().text());
         digest.update(rest.toString().getBytes(StandardCharsets.UTF_8));
         return HexFormat.of().formatHex(digest.digest());

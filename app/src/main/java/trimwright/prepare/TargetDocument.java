@@ -3,7 +3,11 @@ package trimwright.prepare;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import trimwright.boatfile.BoatFile;
+import trimwright.platform.FoilSet;
+import trimwright.platform.Variable;
 import trimwright.target.Target;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetCaveat;
@@ -16,12 +20,48 @@ import trimwright.units.Units;
 public final class TargetDocument {
     private TargetDocument() {}
 
-    /** The document of a book computed for a boat file. */
+    /** The document of a book computed for a boat file, all controls free. */
     public static ObjectNode of(BoatFile boat, TargetBook book) {
-        ObjectNode document = JsonOut.document("target-book/1", boat.hash())
+        return withPoints(head(boat, book), book);
+    }
+
+    /** The document of the book of a request: what is held stands in {@code fixed}, which is absent where all is free. */
+    public static ObjectNode of(TargetRequest request, TargetBook book) {
+        ObjectNode document = head(request.boat(), book);
+        if (!request.held().isEmpty() || request.foils() == FoilSet.BOTH_DOWN) {
+            writeFixed(request, document.putObject("fixed"));
+        }
+        return withPoints(document, book);
+    }
+
+    private static ObjectNode head(BoatFile boat, TargetBook book) {
+        return JsonOut.document("target-book/1", boat.hash())
                 .put("boat", book.boat())
                 .put("wing", book.wing())
                 .put("equations", book.modelVersion());
+    }
+
+    private static void writeFixed(TargetRequest request, ObjectNode fixed) {
+        for (Map.Entry<Variable, Double> held : new TreeMap<>(request.held()).entrySet()) {
+            double value = held.getValue();
+            switch (held.getKey()) {
+                case CAMBER -> fixed.put("camber_deg", Units.toDegrees(value));
+                case TWIST -> fixed.put("twist_deg", Units.toDegrees(value));
+                case TWIST_MID_RATIO -> fixed.put("twist_mid_ratio", value);
+                case SHEET -> fixed.put("sheet_deg", Units.toDegrees(value));
+                case HEEL -> fixed.put("heel_deg", Units.toDegrees(value));
+                case RIDE_HEIGHT -> fixed.put("ride_height_m", value);
+                case PITCH -> fixed.put("pitch_deg", Units.toDegrees(value));
+                case CREW_PLACE -> fixed.put("crew_place_m", value);
+                default -> throw new IllegalArgumentException("no control of a crew: " + held.getKey());
+            }
+        }
+        if (request.foils() == FoilSet.BOTH_DOWN) {
+            fixed.put("board", "down");
+        }
+    }
+
+    private static ObjectNode withPoints(ObjectNode document, TargetBook book) {
         ArrayNode points = document.putArray("points");
         for (TargetPoint point : book.listBest()) {
             write(point, points.addObject());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.platform.FoilSet;
 import trimwright.platform.Variable;
 import trimwright.target.TargetGrid;
 import trimwright.units.Units;
@@ -16,10 +17,17 @@ import trimwright.units.Units;
  * @param wing one of its wings
  * @param grid winds and angles
  * @param held controls that are not free, with their values (SI)
+ * @param foils which main foils are down
  */
-public record TargetRequest(BoatFile boat, WingSpec wing, TargetGrid grid, Map<Variable, Double> held) {
+public record TargetRequest(
+        BoatFile boat, WingSpec wing, TargetGrid grid, Map<Variable, Double> held, FoilSet foils) {
     public TargetRequest {
         held = Map.copyOf(held);
+    }
+
+    /** On the leeward main foil. */
+    public TargetRequest(BoatFile boat, WingSpec wing, TargetGrid grid, Map<Variable, Double> held) {
+        this(boat, wing, grid, held, FoilSet.LEEWARD_DOWN);
     }
 
     /** All controls free, on the default grid. */

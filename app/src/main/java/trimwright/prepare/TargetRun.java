@@ -45,7 +45,8 @@ public final class TargetRun {
 
     /** The book, on that many threads. */
     public static TargetBook of(TargetRequest request, int threads, Progress progress) throws InterruptedException {
-        TargetFinder finder = new TargetFinder(platformOf(request.boat().boat(), request.wing()), request.held());
+        TargetFinder finder = new TargetFinder(
+                platformOf(request.boat().boat(), request.wing()), request.held(), request.foils());
         TargetGrid grid = request.grid();
         ExecutorService pool = Executors.newFixedThreadPool(threads, task -> {
             Thread thread = new Thread(task, "targets");

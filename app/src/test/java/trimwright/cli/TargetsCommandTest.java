@@ -113,6 +113,18 @@ class TargetsCommandTest {
                 < free.path("boat_speed_kn").asDouble());
     }
 
+    /** A book of a boat that is hurt must not pass for the book of a sound one. */
+    @Test
+    void theDocumentSaysWhatIsStuck() throws JsonProcessingException {
+        String[] sound = {"--tws", "14", "--twa", "100", "--json"};
+        assertTrue(json(targets(sound)).path("fixed").isMissingNode());
+        JsonNode hurt = json(targets(
+                "--tws", "14", "--twa", "100", "--fix", "twist=20", "--fix", "board=down", "--json"));
+        assertEquals(20, hurt.path("fixed").path("twist_deg").asDouble(), 1e-9);
+        assertEquals("down", hurt.path("fixed").path("board").asText());
+        assertEquals(20, hurt.path("points").path(1).path("twist_deg").asDouble(), 1e-9);
+    }
+
     @Test
     void theTableAndTheValuesHaveOneLineAPoint() {
         CliRun table = targets("--tws", "14", "--twa", "100");
@@ -149,6 +161,9 @@ class TargetsCommandTest {
             {"--fix", "camber"},
             {"--fix", "camber=50"},
             {"--fix", "jib=3"},
+            {"--fix", "board=up"},
+            {"--fix", "camber=12", "--fix", "camber=14"},
+            {"--fix", "camber=5", "--fix", "twist=30"},
             {"--csv", "--json"}
         }) {
             CliRun run = targets(wrong);

@@ -4,6 +4,6 @@ package trimwright.platform;
 public enum FoilSet {
     /** The windward one is lifted: least drag, most righting moment. */
     LEEWARD_DOWN,
-    /** Both, as for taking off and in turns. Targets are sailed on the leeward one only, on the hulls too. */
+    /** Both, as for taking off and in turns. Targets are sailed on the leeward one only, on the hulls too, unless a board is held down. */
     BOTH_DOWN
 }

@@ -67,14 +67,15 @@ public final class Platform {
     }
 
     /**
-     * Moment (N m) of weights, hulls and elevators about body x through the lift centre of the leeward main foil's tip:
-     * what holds the wing up. Positive to windward.
+     * Moment (N m) of weights, hulls, elevators and, where it is down, the windward main foil about body x through the lift
+     * centre of the leeward main foil's tip: what holds the wing up. Positive to windward.
      */
     public double rightingMoment(SailingState state, Conditions conditions, WaterLoad load) {
         ForceSum sum = new ForceSum();
         weights.addTo(sum, state, conditions, Pose.of(state, conditions.windward()));
         sum.add(load.elevators());
         sum.add(load.hulls());
+        sum.add(load.windwardMain());
         double about = load.mainTip().pointY() * sum.z() - load.mainTip().pointZ() * sum.y();
         return conditions.windward().sign() * (sum.k() - about);
     }

@@ -18,6 +18,7 @@ public final class WaterLoad {
     final ForceSum force = new ForceSum();
     final ForceSum elevators = new ForceSum();
     final ForceSum hulls = new ForceSum();
+    final ForceSum windwardMain = new ForceSum();
     double mainTipDepth;
     double lowestHullClearance;
 
@@ -42,6 +43,11 @@ public final class WaterLoad {
     /** Share of the hulls. */
     ForceSum hulls() {
         return hulls;
+    }
+
+    /** Share of the windward main foil: nothing where it is lifted. */
+    ForceSum windwardMain() {
+        return windwardMain;
     }
 
     /** Shaft of the leeward main foil. */

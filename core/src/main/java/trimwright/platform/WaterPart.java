@@ -49,7 +49,7 @@ final class WaterPart {
         Stream stream = new Stream(pose);
         double rudderAngle = -conditions.windward().sign() * state.get(Variable.RUDDER);
         double rake = state.get(Variable.MAIN_RAKE);
-        Wash lee = main(conditions.leeward(), stream, rake, load.mainShaft, load.mainTip, load);
+        Wash lee = main(conditions.leeward(), stream, rake, load.mainShaft, load.mainTip, load.force);
         load.mainTipDepth = lee.tipDepth;
         Wash windward = Wash.NONE;
         if (conditions.foils() == FoilSet.BOTH_DOWN) {
@@ -57,7 +57,8 @@ final class WaterPart {
             FoilLoad tip = new FoilLoad();
             load.windwardShaft = shaft;
             load.windwardTip = tip;
-            windward = main(conditions.windward(), stream, rake, shaft, tip, load);
+            windward = main(conditions.windward(), stream, rake, shaft, tip, load.windwardMain);
+            load.force.add(load.windwardMain);
         }
         RudderModel leeward = rudder[conditions.leeward().ordinal()];
         rudderStrut(leeward, stream, lee, rudderAngle, load.leewardRudder, load);
@@ -71,7 +72,7 @@ final class WaterPart {
         return load;
     }
 
-    private Wash main(Side side, Stream stream, double rake, FoilLoad shaft, FoilLoad tip, WaterLoad load) {
+    private Wash main(Side side, Stream stream, double rake, FoilLoad shaft, FoilLoad tip, ForceSum sum) {
         MainFoilModel model = mainFoil[side.ordinal()];
         SurfaceStrut strut = model.shaft();
         Flow atShaft = stream.at(strut.x(), strut.y(), strut.endZ(), 0, 0);
@@ -79,8 +80,8 @@ final class WaterPart {
         SubmergedFoil lifting = model.tip();
         Flow atTip = stream.at(lifting.x(), lifting.y(), lifting.z(), 0, 0);
         model.tip(atTip, rake, tip);
-        add(shaft, load.force);
-        add(tip, load.force);
+        add(shaft, sum);
+        add(tip, sum);
         return washOf(side, stream, atShaft, shaft, atTip, tip);
     }
 

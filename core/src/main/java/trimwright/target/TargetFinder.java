@@ -3,6 +3,7 @@ package trimwright.target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import trimwright.platform.FoilSet;
 import trimwright.platform.Platform;
 import trimwright.platform.Variable;
 
@@ -13,6 +14,7 @@ import trimwright.platform.Variable;
 public final class TargetFinder {
     private final Platform platform;
     private final Map<Variable, Double> held;
+    private final FoilSet foils;
     private final Rungs rungs;
 
     /**
@@ -20,9 +22,15 @@ public final class TargetFinder {
      * @param held controls that are not free, with their values (SI); empty where all are
      */
     public TargetFinder(Platform platform, Map<Variable, Double> held) {
+        this(platform, held, FoilSet.LEEWARD_DOWN);
+    }
+
+    /** The same, on those main foils. */
+    public TargetFinder(Platform platform, Map<Variable, Double> held, FoilSet foils) {
         this.platform = platform;
         this.held = Map.copyOf(held);
-        this.rungs = WindTargets.rungs(platform, this.held);
+        this.foils = foils;
+        this.rungs = WindTargets.rungs(platform, this.held, foils);
     }
 
     /**
@@ -32,7 +40,7 @@ public final class TargetFinder {
      * @param angles true wind angles from the course through the water (rad), rising
      */
     public List<TargetPoint> pointsAt(double wind, List<Double> angles) {
-        return new WindTargets(platform, held, wind, angles, rungs).find();
+        return new WindTargets(platform, held, foils, wind, angles, rungs).find();
     }
 
     /** The book of a grid, wind after wind. */

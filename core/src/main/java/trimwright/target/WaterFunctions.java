@@ -1,6 +1,7 @@
 package trimwright.target;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
 import trimwright.foil.FoilLoad;
 import trimwright.platform.Conditions;
@@ -77,6 +78,12 @@ final class WaterFunctions implements Functions {
         put(row, load.windwardElevator(), LimitRow.CAVITATION_WINDWARD_ELEVATOR, LimitRow.STALL_WINDWARD_ELEVATOR);
         put(row, load.leewardRudder(), LimitRow.CAVITATION_LEEWARD_RUDDER, LimitRow.STALL_LEEWARD_RUDDER);
         put(row, load.windwardRudder(), LimitRow.CAVITATION_WINDWARD_RUDDER, LimitRow.STALL_WINDWARD_RUDDER);
+        FoilLoad windwardTip = load.windwardTip();
+        FoilLoad windwardShaft = load.windwardShaft();
+        put(row, windwardTip, LimitRow.CAVITATION_WINDWARD_TIP, LimitRow.STALL_WINDWARD_TIP);
+        put(row, windwardShaft, LimitRow.CAVITATION_WINDWARD_SHAFT, LimitRow.STALL_WINDWARD_SHAFT);
+        row[LimitRow.VENTILATION_WINDWARD_SHAFT.place()] =
+                windwardShaft == null ? 1 : 1 - windwardShaft.ventilationRatio();
         row[LimitRow.VENTILATION_SHAFT.place()] = 1 - load.mainShaft().ventilationRatio();
         row[LimitRow.VENTILATION_LEEWARD_RUDDER.place()] =
                 1 - load.leewardRudder().ventilationRatio();
@@ -84,7 +91,13 @@ final class WaterFunctions implements Functions {
                 1 - load.windwardRudder().ventilationRatio();
     }
 
-    private static void put(double[] row, FoilLoad foil, LimitRow cavitation, LimitRow stall) {
+    /** @param foil null where it is lifted: then it keeps its limits */
+    private static void put(double[] row, @Nullable FoilLoad foil, LimitRow cavitation, LimitRow stall) {
+        if (foil == null) {
+            row[cavitation.place()] = 1;
+            row[stall.place()] = 1;
+            return;
+        }
         row[cavitation.place()] = CAVITATION_SHARE - foil.cavitationRatio();
         row[stall.place()] = FOIL_STALL_SHARE - foil.stallRatio();
     }

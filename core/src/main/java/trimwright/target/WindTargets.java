@@ -29,13 +29,19 @@ final class WindTargets {
     private final Sweep hullSweep;
 
     /** @param rungs of the same platform and held controls, foiling */
-    WindTargets(Platform platform, Map<Variable, Double> held, double wind, List<Double> angles, Rungs rungs) {
+    WindTargets(
+            Platform platform,
+            Map<Variable, Double> held,
+            FoilSet foils,
+            double wind,
+            List<Double> angles,
+            Rungs rungs) {
         this.platform = platform;
         this.rungs = rungs;
         this.wind = wind;
         this.angles = angles;
-        foiling = task(platform, held, wind, Branch.FOILING);
-        onHulls = task(platform, held, wind, Branch.DISPLACEMENT);
+        foiling = task(platform, held, foils, wind, Branch.FOILING);
+        onHulls = task(platform, held, foils, wind, Branch.DISPLACEMENT);
         foilingMaker = new TargetMaker(foiling);
         hullMaker = new TargetMaker(onHulls);
         foilingSweep = new Sweep(foiling, angles);
@@ -43,12 +49,13 @@ final class WindTargets {
     }
 
     /** The foiling answers that lead from an easy wind to any other. */
-    static Rungs rungs(Platform platform, Map<Variable, Double> held) {
-        return new Rungs(task(platform, held, Rungs.EASY[0], Branch.FOILING));
+    static Rungs rungs(Platform platform, Map<Variable, Double> held, FoilSet foils) {
+        return new Rungs(task(platform, held, foils, Rungs.EASY[0], Branch.FOILING));
     }
 
-    private static Task task(Platform platform, Map<Variable, Double> held, double wind, Branch branch) {
-        Conditions conditions = new Conditions(WindProfile.overSea(wind), Side.STARBOARD, FoilSet.LEEWARD_DOWN);
+    private static Task task(
+            Platform platform, Map<Variable, Double> held, FoilSet foils, double wind, Branch branch) {
+        Conditions conditions = new Conditions(WindProfile.overSea(wind), Side.STARBOARD, foils);
         return new Task(platform, conditions, branch, held);
     }
 
