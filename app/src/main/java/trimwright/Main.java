@@ -17,6 +17,7 @@ import trimwright.cli.DebriefCommand;
 import trimwright.cli.DemoCommand;
 import trimwright.cli.Folders;
 import trimwright.cli.ImportCommand;
+import trimwright.cli.LoadsCommand;
 import trimwright.cli.ProgressStyle;
 import trimwright.cli.SectionCommand;
 import trimwright.cli.ServeCommand;
@@ -60,6 +61,7 @@ public final class Main {
                                 .run(arguments.toArray(String[]::new))),
                 new DebriefCommand(console, folders, books),
                 new ImportCommand(console, folders),
+                new LoadsCommand(console, books),
                 new ServeCommand(console, folders, books),
                 new SectionCommand(console),
                 new SessionsCommand(console, folders),

@@ -126,8 +126,22 @@ final class BoatKeys {
                     number("sensor.wind.x_m", -20, 20, "wind sensor"),
                     flag("sensor.wind.turns_with_wing", "whether it stands on the wing and so measures from its chord"),
                     number("antenna.aft_of_bow_m", 0, 40, "position antenna behind the foremost point of the bows"),
-                    number("antenna.starboard_m", -15, 15, "position antenna to starboard of the centreline")),
-            Set.of("wing[].flap_joint[]", "wing[].foot_plate"));
+                    number("antenna.starboard_m", -15, 15, "position antenna to starboard of the centreline"),
+                    number("handling.sheet_ease_deg_per_s", 1, 200, "how fast the wing goes out, the sheet let go"),
+                    number("handling.sheet_haul_m_per_s", 0.01, 3, "fastest that the rope comes in at the wing"),
+                    number("handling.camber_deg_per_s", 0.1, 100, "how fast the flap goes at the foot"),
+                    number("handling.twist_deg_per_s", 0.1, 100, "how fast the flap's head goes against its foot"),
+                    number("handling.sheet_straight_deg_per_min", 0, 500, "sheet hauled on a straight, all hauls"),
+                    number("handling.sheet_turn_deg", 0, 90, "sheet hauled after a turn, from slack to trimmed"),
+                    count("handling.grinders", 1, 20, "people on the handles"),
+                    number("handling.critical_power_w", 20, 600, "that one of them keeps up for long"),
+                    number("handling.work_above_critical_j", 1000, 60000, "that one can do above it, rested"),
+                    number("handling.peak_power_w", 100, 3000, "of one in the first instant, all out"),
+                    number("handling.oil_efficiency_ratio", 0.1, 1, "share of their power that arrives at the rams"),
+                    text("handling.oil[].name", "what oil drives, the first served first: rakes, boards, ..."),
+                    number("handling.oil[].straight_w", 0, 5000, "mean power at the ram on a straight"),
+                    number("handling.oil[].turn_j", 0, 100000, "work at the ram in one turn")),
+            Set.of("wing[].flap_joint[]", "wing[].foot_plate", "handling", "handling.oil[]"));
 
     private BoatKeys() {}
 }

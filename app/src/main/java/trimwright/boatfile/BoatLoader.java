@@ -7,6 +7,7 @@ import trimwright.boat.Boat;
 import trimwright.boat.Crew;
 import trimwright.boat.FlapPanels;
 import trimwright.boat.FootPlate;
+import trimwright.boat.Handling;
 import trimwright.boat.Hulls;
 import trimwright.boat.Limits;
 import trimwright.boat.MainFoil;
@@ -41,7 +42,30 @@ final class BoatLoader {
                         file.number("sensor.wind.height_m"),
                         file.number("sensor.wind.x_m"),
                         file.isSet("sensor.wind.turns_with_wing")),
-                new Antenna(file.number("antenna.aft_of_bow_m"), file.number("antenna.starboard_m")));
+                new Antenna(file.number("antenna.aft_of_bow_m"), file.number("antenna.starboard_m")),
+                handling(file));
+    }
+
+    private static @Nullable Handling handling(Values file) {
+        Double ease = file.findNumber("handling.sheet_ease_deg_per_s");
+        List<Handling.OilUser> users = file.list("handling.oil").stream()
+                .map(row -> new Handling.OilUser(row.getText("name"), row.number("straight_w"), row.number("turn_j")))
+                .toList();
+        Handling.Grinders grinders = new Handling.Grinders(
+                file.count("handling.grinders"),
+                file.number("handling.critical_power_w"),
+                file.number("handling.work_above_critical_j"),
+                file.number("handling.peak_power_w"));
+        Handling.SheetWork work = new Handling.SheetWork(
+                file.number("handling.sheet_straight_deg_per_min"), file.number("handling.sheet_turn_deg"));
+        double haul = file.number("handling.sheet_haul_m_per_s");
+        double camber = file.number("handling.camber_deg_per_s");
+        double twist = file.number("handling.twist_deg_per_s");
+        double efficiency = file.number("handling.oil_efficiency_ratio");
+        return ease == null
+                ? null
+                : new Handling(
+                        new Handling.ControlRates(ease, haul, camber, twist), grinders, work, efficiency, users);
     }
 
     private static Hulls hulls(Values file) {

@@ -117,6 +117,7 @@ final class PossibleBoat {
                 "main_foil.shaft_length_m less main_foil.immersion_min_m",
                 number("main_foil.shaft_length_m") - number("main_foil.immersion_min_m"));
         atMost(file, "limits.ride_height_max_m", "rudder.shaft_length_m", number("rudder.shaft_length_m"));
+        below(file, "handling.critical_power_w", "handling.peak_power_w");
     }
 
     private void wing(Values wing) {

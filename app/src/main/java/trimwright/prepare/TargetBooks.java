@@ -24,6 +24,12 @@ public final class TargetBooks {
         this.cache = cache;
     }
 
+    /** The book of a request if it was made before, null where it would have to be computed. */
+    public synchronized @Nullable TargetBook findKept(TargetRequest request) {
+        TargetBook known = books.get(request);
+        return known != null || cache == null ? known : cache.find(request);
+    }
+
     /** The book that is asked for. One is computed at a time, since it uses all processors. */
     public synchronized TargetBook of(TargetRequest request, Progress progress) throws InterruptedException {
         TargetBook known = books.get(request);

@@ -1,11 +1,6 @@
 package trimwright.prepare;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import trimwright.air.AirState;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
@@ -48,29 +43,10 @@ public final class TargetRun {
         TargetFinder finder = new TargetFinder(
                 platformOf(request.boat().boat(), request.wing()), request.held(), request.foils());
         TargetGrid grid = request.grid();
-        ExecutorService pool = Executors.newFixedThreadPool(threads, task -> {
-            Thread thread = new Thread(task, "targets");
-            thread.setDaemon(true);
-            return thread;
-        });
-        try {
-            List<Future<List<TargetPoint>>> tasks = new ArrayList<>();
-            for (double wind : grid.winds()) {
-                tasks.add(pool.submit(() -> {
-                    List<TargetPoint> points = finder.pointsAt(wind, grid.angles());
-                    progress.done(1);
-                    return points;
-                }));
-            }
-            List<List<TargetPoint>> winds = new ArrayList<>();
-            for (Future<List<TargetPoint>> task : tasks) {
-                winds.add(task.get());
-            }
-            return finder.assemble(grid, winds);
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("a wind's targets could not be computed", e.getCause());
-        } finally {
-            pool.shutdownNow();
-        }
+        return finder.assemble(grid, InParallel.map("targets", threads, grid.winds(), wind -> {
+            List<TargetPoint> points = finder.pointsAt(wind, grid.angles());
+            progress.done(1);
+            return points;
+        }));
     }
 }

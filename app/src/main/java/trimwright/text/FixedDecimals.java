@@ -25,6 +25,7 @@ public final class FixedDecimals extends JsonGeneratorDelegate {
             Map.entry("m2", 4),
             Map.entry("s", 3),
             Map.entry("w", 1),
+            Map.entry("j", 1),
             Map.entry("hz", 4),
             Map.entry("percent", 3),
             Map.entry("celsius", 2),

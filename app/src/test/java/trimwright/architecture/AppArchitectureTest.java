@@ -25,8 +25,9 @@ class AppArchitectureTest {
             Map.entry("store", Set.of("text")),
             Map.entry("intake", Set.of("text", "keyfile", "coursefile", "store")),
             Map.entry("prepare", Set.of("text", "boatfile")),
+            Map.entry("cards", Set.of("text", "boatfile", "prepare")),
             Map.entry("debrief", Set.of("text", "boatfile", "coursefile", "store", "prepare")),
-            Map.entry("web", Set.of("text", "keyfile", "boatfile", "store", "prepare", "debrief")),
+            Map.entry("web", Set.of("text", "keyfile", "boatfile", "store", "prepare", "cards", "debrief")),
             Map.entry(
                     "cli",
                     Set.of(
@@ -38,6 +39,7 @@ class AppArchitectureTest {
                             "store",
                             "intake",
                             "prepare",
+                            "cards",
                             "debrief",
                             "web")),
             Map.entry(
@@ -51,6 +53,7 @@ class AppArchitectureTest {
                             "store",
                             "intake",
                             "prepare",
+                            "cards",
                             "debrief",
                             "web",
                             "cli"))));

@@ -1,6 +1,7 @@
 package trimwright.boat;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One boat with the wings it may carry.
@@ -17,6 +18,7 @@ import java.util.List;
  * @param limits what must not be passed
  * @param windSensor where the wind is measured
  * @param antenna where position is measured
+ * @param handling who works the controls and how fast they go; null where the file does not say
  */
 public record Boat(
         String name,
@@ -30,7 +32,8 @@ public record Boat(
         Windage windage,
         Limits limits,
         WindSensor windSensor,
-        Antenna antenna) {
+        Antenna antenna,
+        @Nullable Handling handling) {
     public Boat {
         wings = List.copyOf(wings);
         if (wings.isEmpty()) {

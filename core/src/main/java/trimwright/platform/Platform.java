@@ -80,6 +80,17 @@ public final class Platform {
         return conditions.windward().sign() * (sum.k() - about);
     }
 
+    /**
+     * Moment (N m) of the air on the wing about the same axis as {@link #rightingMoment}: what the crew must hold. Positive to
+     * leeward.
+     */
+    public double heelingMoment(SailingState state, Conditions conditions, WingLoad wingLoad) {
+        WaterLoad load = waterLoad(state, conditions);
+        ForceSum air = wingLoad.force();
+        double about = load.mainTip().pointY() * air.z() - load.mainTip().pointZ() * air.y();
+        return -conditions.windward().sign() * (air.k() - about);
+    }
+
     /** Weights and windage. */
     public ForceSum fixedLoad(SailingState state, Conditions conditions) {
         ForceSum sum = new ForceSum();

@@ -46,6 +46,7 @@ public record Perturbation(double mass, double drag, double moment) {
                         limits.pitchMax(),
                         limits.boatSpeedMax()),
                 boat.windSensor(),
-                boat.antenna());
+                boat.antenna(),
+                boat.handling());
     }
 }

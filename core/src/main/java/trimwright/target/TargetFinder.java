@@ -1,11 +1,16 @@
 package trimwright.target;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import trimwright.platform.Balance;
 import trimwright.platform.FoilSet;
 import trimwright.platform.Platform;
+import trimwright.platform.SailingState;
 import trimwright.platform.Variable;
+import trimwright.target.search.Answer;
 
 /**
  * Computes target books. Each wind is one task of its own; a caller may run winds on as many threads as it likes and gets
@@ -41,6 +46,28 @@ public final class TargetFinder {
      */
     public List<TargetPoint> pointsAt(double wind, List<Double> angles) {
         return new WindTargets(platform, held, foils, wind, angles, rungs).find();
+    }
+
+    /**
+     * The fastest state at an angle with more controls stuck, searched for from a state nearby: quicker than a book.
+     *
+     * @param branch foiling or on the hulls
+     * @param wind true wind speed at 10 m (m/s)
+     * @param near where to begin; its true wind angle is kept
+     * @param stuck controls beside those that this finder holds, with their values (SI)
+     * @return with all loads, or null where none was found
+     */
+    public @Nullable Balance bestNear(Branch branch, double wind, SailingState near, Map<Variable, Double> stuck) {
+        Map<Variable, Double> all = new EnumMap<>(Variable.class);
+        all.putAll(held);
+        all.putAll(stuck);
+        SailingState start = near;
+        for (Map.Entry<Variable, Double> entry : all.entrySet()) {
+            start = start.with(entry.getKey(), entry.getValue());
+        }
+        Task task = WindTargets.task(platform, all, foils, wind, branch);
+        Answer answer = task.atAngle(near.get(Variable.TRUE_WIND_ANGLE), start);
+        return answer.isConverged() ? task.balanceOf(SailingState.ofScaled(answer.x())) : null;
     }
 
     /** The book of a grid, wind after wind. */

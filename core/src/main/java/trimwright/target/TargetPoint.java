@@ -1,6 +1,8 @@
 package trimwright.target;
 
 import org.jspecify.annotations.Nullable;
+import trimwright.platform.SailingState;
+import trimwright.platform.Variable;
 
 /**
  * One place in a target book: either a target or the reason why there is none.
@@ -54,6 +56,31 @@ public record TargetPoint(
             throw new IllegalStateException("no target here: " + reason);
         }
         return target;
+    }
+
+    /**
+     * The state that the boat is in at this target; the crew's place, that no book holds, is in the middle. Throws {@link
+     * IllegalStateException} if there is no target.
+     */
+    public SailingState state() {
+        Target found = getTarget();
+        TrimSetting trim = found.trim();
+        Attitude attitude = found.attitude();
+        return SailingState.upright()
+                .with(Variable.BOAT_SPEED, found.boatSpeed())
+                .with(Variable.TRUE_WIND_ANGLE, trueWindAngle)
+                .with(Variable.CAMBER, trim.camber())
+                .with(Variable.TWIST, trim.twist())
+                .with(Variable.TWIST_MID_RATIO, trim.twistMidRatio())
+                .with(Variable.SHEET, trim.sheet())
+                .with(Variable.HEEL, attitude.heel())
+                .with(Variable.RIDE_HEIGHT, attitude.rideHeight())
+                .with(Variable.LEEWAY, attitude.leeway())
+                .with(Variable.PITCH, attitude.pitch())
+                .with(Variable.RUDDER, attitude.rudder())
+                .with(Variable.MAIN_RAKE, attitude.mainRake())
+                .with(Variable.ELEVATOR, attitude.elevator())
+                .with(Variable.ELEVATOR_DIFFERENTIAL, attitude.elevatorDifferential());
     }
 
     /** True wind angle from the bow (rad): the one to the course less the leeway. */

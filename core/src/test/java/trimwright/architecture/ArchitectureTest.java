@@ -36,6 +36,9 @@ class ArchitectureTest {
             Map.entry("hull", Set.of("units", "water", "boat")),
             Map.entry("platform", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "hull")),
             Map.entry("target", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "platform")),
+            Map.entry("power", Set.of("units", "boat")),
+            Map.entry(
+                    "card", Set.of("units", "air", "water", "boat", "wing", "foil", "platform", "target", "power")),
             Map.entry("motion", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "hull")),
             Map.entry("crew", Set.of("units", "boat", "course", "motion")),
             Map.entry(

@@ -54,6 +54,7 @@ public final class PerturbedBoats {
                 boat.windage(),
                 boat.limits(),
                 boat.windSensor(),
-                boat.antenna());
+                boat.antenna(),
+                boat.handling());
     }
 }

@@ -29,7 +29,22 @@ public final class Whimbrel14 {
                 limits(),
                 // chosen: 0.8 m above the tall wing's head, turning with it
                 new WindSensor(28.3, 0.2, true),
-                new Antenna(12.5, 0));
+                new Antenna(12.5, 0),
+                handling());
+    }
+
+    private static Handling handling() {
+        // Rates and powers of the size that references give; the rest chosen.
+        return new Handling(
+                new Handling.ControlRates(deg(40), 0.3, deg(9), deg(5)),
+                new Handling.Grinders(2, 230, 12_000, 1420),
+                new Handling.SheetWork(deg(20) / 60, deg(15)),
+                0.6,
+                List.of(
+                        new Handling.OilUser("rakes", 70, 900),
+                        new Handling.OilUser("boards", 0, 1600),
+                        new Handling.OilUser("camber", 15, 1400),
+                        new Handling.OilUser("twist", 10, 300)));
     }
 
     private static WingSpec tall() {

@@ -1,0 +1,34 @@
+package trimwright.cards;
+
+import java.util.List;
+import java.util.Map;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.prepare.TargetBooks;
+import trimwright.prepare.TargetRequest;
+import trimwright.target.TargetBook;
+import trimwright.target.TargetGrid;
+import trimwright.text.Progress;
+
+/**
+ * Books that cards are made from. A wind's targets do not depend on the other winds of a book, so the default book serves where
+ * it is kept and has the winds; else only the winds asked are computed.
+ */
+public final class CardBooks {
+    private CardBooks() {}
+
+    /** A book that has these winds (m/s) among its own, all default angles, all controls free. */
+    public static TargetBook of(
+            TargetBooks books, BoatFile file, WingSpec wing, List<Double> winds, Progress progress)
+            throws InterruptedException {
+        TargetGrid whole = TargetRequest.defaultGrid();
+        if (whole.winds().containsAll(winds)) {
+            TargetBook kept = books.findKept(TargetRequest.of(file, wing));
+            if (kept != null) {
+                return kept;
+            }
+        }
+        TargetGrid grid = new TargetGrid(winds, whole.angles());
+        return books.of(new TargetRequest(file, wing, grid, Map.of()), progress);
+    }
+}

@@ -1,0 +1,102 @@
+package trimwright.cards;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import trimwright.boat.SheetTackle;
+import trimwright.card.CamberLoad;
+import trimwright.card.LoadRow;
+import trimwright.card.SheetLoad;
+import trimwright.power.PowerAccount;
+import trimwright.target.Target;
+import trimwright.target.TargetCaveat;
+import trimwright.target.TargetPoint;
+import trimwright.text.JsonOut;
+import trimwright.text.Texts;
+import trimwright.units.Units;
+
+/** {@code loads/1}: what the load card says. */
+public final class LoadDocument {
+    private LoadDocument() {}
+
+    /** The document of a request's loads. */
+    public static ObjectNode of(LoadRequest request, List<LoadRun.WindLoads> winds) {
+        ObjectNode document = JsonOut.document("loads/1", request.file().hash())
+                .put("boat", request.file().boat().name())
+                .put("wing", request.wing().id())
+                .put("angle_deg", Units.toDegrees(SheetLoad.ANGLE))
+                .put("lap_s", request.lap())
+                .put("sheet_load_max_n", request.wing().sheet().loadMax());
+        ArrayNode rows = document.putArray("rows");
+        ArrayNode accounts = document.putArray("accounts");
+        for (LoadRun.WindLoads wind : winds) {
+            wind.rows().forEach(row -> write(row, request.wing().sheet(), rows.addObject()));
+            wind.accounts().forEach(account -> write(wind.wind(), account, accounts.addObject()));
+        }
+        document.put("caution", Texts.of("loads.caution"));
+        return document;
+    }
+
+    private static void write(LoadRow row, SheetTackle tackle, ObjectNode node) {
+        TargetPoint point = row.point();
+        Target target = point.getTarget();
+        node.put("mode", point.mode().key())
+                .put("tws_kn", Units.toKnots(point.trueWindSpeed()))
+                .put("twa_deg", Units.toDegrees(point.trueWindAngle()))
+                .put("foiling", point.isFoiling())
+                .put("boat_speed_kn", Units.toKnots(target.boatSpeed()))
+                .put("camber_deg", Units.toDegrees(target.trim().camber()))
+                .put("sheet_deg", Units.toDegrees(target.trim().sheet()));
+        write(row.sheet(), tackle, node);
+        ArrayNode cambers = node.putArray("cambers");
+        for (CamberLoad camber : row.cambers()) {
+            write(camber, tackle, cambers.addObject());
+        }
+        CamberLoad saving = row.cheapestSaving();
+        if (saving != null) {
+            node.putObject("cheapest_saving")
+                    .put("camber_deg", Units.toDegrees(saving.camber()))
+                    .put("work_spared_ratio", row.spared(saving))
+                    .put("speed_lost_kn", Units.toKnots(saving.speedLost()));
+        }
+        ArrayNode caveats = node.putArray("caveats");
+        for (TargetCaveat caveat : target.caveats()) {
+            caveats.add(caveat.name().toLowerCase(Locale.ROOT));
+        }
+    }
+
+    private static void write(CamberLoad camber, SheetTackle tackle, ObjectNode node) {
+        node.put("camber_deg", Units.toDegrees(camber.camber()))
+                .put("boat_speed_kn", Units.toKnots(camber.speed()))
+                .put("speed_lost_kn", Units.toKnots(camber.speedLost()));
+        write(camber.sheet(), tackle, node);
+    }
+
+    private static void write(SheetLoad sheet, SheetTackle tackle, ObjectNode node) {
+        node.put("sheet_load_n", sheet.load())
+                .put("sheet_load_eased_n", sheet.loadEased())
+                .put("hauling_load_n", sheet.load() / tackle.purchase())
+                .put("work_at_wing_j", sheet.work())
+                .put("ease_s", sheet.secondsEasing())
+                .put("haul_kept_up_s", sheet.secondsKept())
+                .put("haul_all_out_s", sheet.secondsAllOut());
+    }
+
+    private static void write(double wind, PowerAccount account, ObjectNode node) {
+        node.put("tws_kn", Units.toKnots(wind))
+                .put("fitness_ratio", account.fitness())
+                .put("supply_w", account.supply())
+                .put("oil_w", account.oil())
+                .put("sheet_w", account.sheet())
+                .put("left_for_sheet_w", account.leftForSheet())
+                .put("short", account.isShort())
+                .put("turn_work_j", account.turnWork())
+                .put("turns_per_lap", account.turns())
+                .put("rested_after_s", account.rested());
+        ArrayNode steps = node.putArray("turn_steps");
+        for (PowerAccount.Step step : account.steps()) {
+            steps.addObject().put("name", step.name()).put("work_j", step.work()).put("done_s", step.done());
+        }
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.card;
+
+import org.jspecify.annotations.NullMarked;

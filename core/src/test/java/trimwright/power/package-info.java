@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.power;
+
+import org.jspecify.annotations.NullMarked;
