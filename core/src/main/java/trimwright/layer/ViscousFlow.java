@@ -74,6 +74,17 @@ public final class ViscousFlow {
         return point != null ? point : approach(alpha, reynolds);
     }
 
+    /**
+     * The same, tried from an answer for a like state alone: at most 60 steps tell that it does not lead there.
+     *
+     * @param alpha (rad)
+     * @param reynolds on the length 1 (-), above 0
+     */
+    public ViscousAnswer follow(double alpha, double reynolds, ViscousPoint near) {
+        ViscousPoint point = solve(alpha, reynolds, near.state());
+        return point != null ? point : new NoAgreement(alpha, reynolds);
+    }
+
     /** From an angle of less load, which is easier to begin with. */
     private ViscousAnswer approach(double alpha, double reynolds) {
         SurfaceFlow flow = ideal().at(alpha);

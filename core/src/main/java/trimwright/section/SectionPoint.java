@@ -34,10 +34,13 @@ public final class SectionPoint {
     public double hingeFlap;
     public double hingeLogRe;
 
-    /** Angle of attack left before stall on the side that lifts (rad); negative: stalled. */
+    /** Angle of attack left before stall on the side that lifts, or by tables the nearer (rad); negative: stalled. */
     public double stallMargin;
 
     public double stallMarginAlpha;
     public double stallMarginFlap;
     public double stallMarginLogRe;
+
+    /** For sections from tables: made here, since sections are shared by threads and evaluation makes nothing. */
+    final HermiteTable.Spot spot = new HermiteTable.Spot();
 }

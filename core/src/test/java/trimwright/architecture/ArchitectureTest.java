@@ -31,6 +31,7 @@ class ArchitectureTest {
             Map.entry("panel", Set.of("profile")),
             Map.entry("layer", Set.of("profile", "panel")),
             Map.entry("section", Set.of("units", "air")),
+            Map.entry("polar", Set.of("profile", "panel", "layer", "section")),
             Map.entry("wing", Set.of("units", "air", "boat", "section")),
             Map.entry("foil", Set.of("units", "water", "boat")),
             Map.entry("hull", Set.of("units", "water", "boat")),

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.polar;
+
+import org.jspecify.annotations.NullMarked;

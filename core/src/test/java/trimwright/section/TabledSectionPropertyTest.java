@@ -1,0 +1,149 @@
+package trimwright.section;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class TabledSectionPropertyTest {
+    private static final SectionTable TABLE = ClosedFormTable.of(TableGrid.of(List.of(0.12, 0.16, 0.2)));
+    private static final SectionModel SECTION = TABLE.family(6).sectionOf(ClosedFormTable.shape(0.22, 0.15));
+
+    @Test
+    void portEqualsStarboardToTheLastBit() {
+        Random random = new Random(1);
+        SectionPoint a = new SectionPoint();
+        SectionPoint b = new SectionPoint();
+        for (int i = 0; i < 20_000; i++) {
+            double alpha = Math.PI * (2 * random.nextDouble() - 1);
+            double flap = i % 5 == 0 ? 0 : 0.8 * (2 * random.nextDouble() - 1);
+            double re = Math.exp(10 + 7 * random.nextDouble());
+            SECTION.evaluate(alpha, flap, re, a);
+            SECTION.evaluate(-alpha, -flap, re, b);
+            assertEquals(a.cl, -b.cl);
+            assertEquals(a.cd, b.cd);
+            assertEquals(a.cm, -b.cm);
+            assertEquals(a.hinge, -b.hinge);
+            assertEquals(a.stallMargin, b.stallMargin);
+            assertEquals(a.clAlpha, b.clAlpha);
+            assertEquals(a.cdFlap, -b.cdFlap);
+        }
+    }
+
+    @Test
+    void everyFiniteInputGivesAFiniteAnswerWithPositiveDrag() {
+        Random random = new Random(2);
+        SectionPoint out = new SectionPoint();
+        for (int i = 0; i < 50_000; i++) {
+            double alpha = 20 * random.nextGaussian();
+            double flap = 5 * random.nextGaussian();
+            double re = i % 7 == 0 ? 0 : Math.exp(25 * random.nextDouble());
+            SECTION.evaluate(alpha, flap, re, out);
+            double sum = out.cl + out.cd + out.cm + out.hinge + out.stallMargin;
+            sum += out.clAlpha + out.cdAlpha + out.cmAlpha + out.hingeAlpha + out.stallMarginAlpha;
+            sum += out.clFlap + out.cdFlap + out.cmFlap + out.hingeFlap + out.stallMarginFlap;
+            sum += out.clLogRe + out.cdLogRe + out.cmLogRe + out.hingeLogRe + out.stallMarginLogRe;
+            assertTrue(Double.isFinite(sum), () -> "alpha " + alpha + " flap " + flap + " re " + re);
+            assertTrue(out.cd > 0, () -> "drag at alpha " + alpha + " flap " + flap + " re " + re);
+        }
+    }
+
+    @Test
+    void derivativesAgreeWithCentralDifferences() {
+        Random random = new Random(3);
+        SectionPoint at = new SectionPoint();
+        SectionPoint low = new SectionPoint();
+        SectionPoint high = new SectionPoint();
+        double h = 1e-6;
+        for (int i = 0; i < 20_000; i++) {
+            double alpha = i % 2 == 0 ? Math.PI * (2 * random.nextDouble() - 1) : 0.3 * random.nextGaussian();
+            // Where the table's pieces meet: on nodes of the flap angle, the straight flap among them.
+            double flap = i % 3 == 0 ? Math.toRadians(5 * (random.nextInt(19) - 9)) : 1.5 * random.nextDouble() - 0.75;
+            double logRe = 10 + 7 * random.nextDouble();
+            SECTION.evaluate(alpha, flap, Math.exp(logRe), at);
+            SECTION.evaluate(alpha - h, flap, Math.exp(logRe), low);
+            SECTION.evaluate(alpha + h, flap, Math.exp(logRe), high);
+            String where = " at " + alpha + ", " + flap + ", " + logRe;
+            same("by alpha" + where, high, low, h, at.clAlpha, at.cdAlpha, at.cmAlpha, at.hingeAlpha);
+            same((high.stallMargin - low.stallMargin) / (2 * h), at.stallMarginAlpha, "margin by alpha" + where);
+            SECTION.evaluate(alpha, flap - h, Math.exp(logRe), low);
+            SECTION.evaluate(alpha, flap + h, Math.exp(logRe), high);
+            same("by flap" + where, high, low, h, at.clFlap, at.cdFlap, at.cmFlap, at.hingeFlap);
+            same((high.stallMargin - low.stallMargin) / (2 * h), at.stallMarginFlap, "margin by flap" + where);
+            SECTION.evaluate(alpha, flap, Math.exp(logRe - h), low);
+            SECTION.evaluate(alpha, flap, Math.exp(logRe + h), high);
+            same("by log Re" + where, high, low, h, at.clLogRe, at.cdLogRe, at.cmLogRe, at.hingeLogRe);
+            same((high.stallMargin - low.stallMargin) / (2 * h), at.stallMarginLogRe, "margin by log Re" + where);
+        }
+    }
+
+    /** The table machinery against the function that filled it, attached and at random off the nodes. */
+    @Test
+    void betweenNodesItIsTheFunctionThatFilledIt() {
+        Random random = new Random(4);
+        SectionPoint table = new SectionPoint();
+        SectionPoint exact = new SectionPoint();
+        for (int outline = 0; outline < 50; outline++) {
+            SectionShape shape = ClosedFormTable.shape(0.22, 0.12 + 0.08 * random.nextDouble());
+            SectionModel section = TABLE.family(6).sectionOf(shape);
+            SectionModel flow = new ClosedFormSection(shape, SectionTuning.DEFAULT);
+            double squares = 0;
+            for (int i = 0; i < 200; i++) {
+                double flap = Math.toRadians(40 * random.nextDouble());
+                double re = 5.5e5 * Math.exp(2.8 * random.nextDouble());
+                double high = ClosedFormTable.stall(flow, flap, re, 1);
+                double low = ClosedFormTable.stall(flow, flap, re, -1);
+                double alpha = low + (high - low) * random.nextDouble();
+                flow.evaluate(alpha, flap, re, exact);
+                section.evaluate(alpha, flap, re, table);
+                String where = "alpha " + alpha + ", flap " + flap + ", Re " + re;
+                // Cubics over steps of 5 degrees of flap and a factor 2.7 of Reynolds number; most off at the corners of
+                // the closed form: against the flap near stall, and where the flap's own limit begins.
+                assertEquals(exact.cl, table.cl, 0.05, where);
+                assertEquals(exact.cd, table.cd, 0.08 * exact.cd, where);
+                assertEquals(exact.cm, table.cm, 0.003, where);
+                assertEquals(exact.hinge, table.hinge, 0.01, where);
+                squares += (exact.cl - table.cl) * (exact.cl - table.cl);
+            }
+            assertEquals(0, Math.sqrt(squares / 200), 0.01, "rms of lift");
+        }
+    }
+
+    @Test
+    void liftNeverFallsBeforeFourDegreesPastStall() {
+        SectionPoint out = new SectionPoint();
+        for (double flap = 0; flap <= 0.6; flap += 0.05) {
+            for (double alpha = 0; alpha < 0.6; alpha += 0.002) {
+                SECTION.evaluate(alpha, flap, 2e6, out);
+                if (out.stallMargin > Math.toRadians(-4)) {
+                    assertTrue(out.clAlpha > -0.2, "alpha " + alpha + " flap " + flap + ": " + out.clAlpha);
+                }
+            }
+        }
+    }
+
+    @Test
+    void farFromStallItIsThePlate() {
+        SectionPoint out = new SectionPoint();
+        double abeam = Plate.dragAbeam(6);
+        SECTION.evaluate(Math.PI / 2, 0, 2e6, out);
+        // Friction of under 0.01 stays.
+        assertEquals(abeam, out.cd, 0.01);
+        assertEquals(0, out.cl, 1e-9);
+    }
+
+    private static void same(
+            String what, SectionPoint high, SectionPoint low, double h, double cl, double cd, double cm, double hinge) {
+        same((high.cl - low.cl) / (2 * h), cl, "cl " + what);
+        same((high.cd - low.cd) / (2 * h), cd, "cd " + what);
+        same((high.cm - low.cm) / (2 * h), cm, "cm " + what);
+        same((high.hinge - low.hinge) / (2 * h), hinge, "hinge " + what);
+    }
+
+    /** The second derivative jumps between pieces: differences over h are off by h times the jump, some hundreds at most. */
+    private static void same(double difference, double derivative, String what) {
+        assertEquals(difference, derivative, 5e-4 * (1 + Math.abs(derivative)), what);
+    }
+}
