@@ -107,7 +107,7 @@ public final class ColumnMaker {
         }
         double flap = profile.flapChord();
         put(SectionQuantity.LIFT, j, i, point.lift());
-        put(SectionQuantity.LOG_DRAG, j, i, Math.log(point.drag()));
+        put(SectionQuantity.LOG_DRAG, j, i, StrictMath.log(point.drag()));
         put(SectionQuantity.QUARTER_MOMENT, j, i, quarter);
         put(SectionQuantity.HINGE, j, i, point.surface().moment(1, profile.pivotX(), 0) / (flap * flap));
     }

@@ -79,7 +79,7 @@ public record CriticalPower(double power, double store, double peak) {
         if (held >= power) {
             return left - (held - power) * seconds;
         }
-        return store - (store - left) * Math.exp(-(power - held) * seconds / store);
+        return store - (store - left) * StrictMath.exp(-(power - held) * seconds / store);
     }
 
     /**
@@ -95,7 +95,7 @@ public record CriticalPower(double power, double store, double peak) {
         if (missing <= 1) {
             return 0;
         }
-        return held < power ? store / (power - held) * Math.log(missing) : Double.POSITIVE_INFINITY;
+        return held < power ? store / (power - held) * StrictMath.log(missing) : Double.POSITIVE_INFINITY;
     }
 
     /** Morton's k (s): how much earlier than at time zero the hyperbola would be infinite. */

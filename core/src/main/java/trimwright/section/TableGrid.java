@@ -53,7 +53,7 @@ public record TableGrid(List<Double> thicknesses, List<Double> reynolds, List<Do
             places.add(
                     Math.abs(i) == PLACES
                             ? Math.signum(even)
-                            : (1 - CROWDING) * even + CROWDING * Math.sin(0.5 * Math.PI * even));
+                            : (1 - CROWDING) * even + CROWDING * StrictMath.sin(0.5 * Math.PI * even));
         }
         return new TableGrid(thicknesses, REYNOLDS, flaps, places);
     }

@@ -109,7 +109,7 @@ final class TabledSection implements SectionModel {
         int n = grid.reynolds().size();
         double[] logRe = new double[n + 2];
         for (int k = 0; k < n; k++) {
-            logRe[k + 1] = Math.log(grid.reynolds().get(k));
+            logRe[k + 1] = StrictMath.log(grid.reynolds().get(k));
         }
         logRe[0] = logRe[1] - RE_FADE;
         logRe[n + 1] = logRe[n] + RE_FADE;
@@ -161,7 +161,7 @@ final class TabledSection implements SectionModel {
         double a = side * around;
         HermiteTable.Spot spot = out.spot;
         double[] v = spot.value;
-        double logRe = Math.log(Math.max(reynolds, 1));
+        double logRe = StrictMath.log(Math.max(reynolds, 1));
         limits.placeYz(
                 Math.min(side * flapAngle, limits.y().last()),
                 Math.max(limits.z().first(), Math.min(limits.z().last(), logRe)),
@@ -195,7 +195,7 @@ final class TabledSection implements SectionModel {
         out.clFlap = v[2] + v[1] * sF;
         out.clLogRe = side * (v[3] + v[1] * sR);
         table.at(SectionQuantity.LOG_DRAG.ordinal(), spot, v);
-        out.cd = Math.exp(v[0]);
+        out.cd = StrictMath.exp(v[0]);
         out.cdAlpha = side * out.cd * v[1] * sA;
         out.cdFlap = side * out.cd * (v[2] + v[1] * sF);
         out.cdLogRe = out.cd * (v[3] + v[1] * sR);
@@ -207,8 +207,8 @@ final class TabledSection implements SectionModel {
 
         // From the quarter chord to the turning axis by the force across the chord.
         table.at(SectionQuantity.QUARTER_MOMENT.ordinal(), spot, v);
-        double cos = Math.cos(alpha);
-        double sin = Math.sin(alpha);
+        double cos = StrictMath.cos(alpha);
+        double sin = StrictMath.sin(alpha);
         double across = out.cl * cos + out.cd * sin;
         out.cm = side * v[0] + arm * across;
         out.cmAlpha = v[1] * sA + arm * (out.clAlpha * cos + out.cdAlpha * sin - out.cl * sin + out.cd * cos);
