@@ -64,8 +64,7 @@ final class BoatLoader {
         double efficiency = file.number("handling.oil_efficiency_ratio");
         return ease == null
                 ? null
-                : new Handling(
-                        new Handling.ControlRates(ease, haul, camber, twist), grinders, work, efficiency, users);
+                : new Handling(new Handling.ControlRates(ease, haul, camber, twist), grinders, work, efficiency, users);
     }
 
     private static Hulls hulls(Values file) {

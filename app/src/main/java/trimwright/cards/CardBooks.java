@@ -18,8 +18,7 @@ public final class CardBooks {
     private CardBooks() {}
 
     /** A book that has these winds (m/s) among its own, all default angles, all controls free. */
-    public static TargetBook of(
-            TargetBooks books, BoatFile file, WingSpec wing, List<Double> winds, Progress progress)
+    public static TargetBook of(TargetBooks books, BoatFile file, WingSpec wing, List<Double> winds, Progress progress)
             throws InterruptedException {
         TargetGrid whole = TargetRequest.defaultGrid();
         if (whole.winds().containsAll(winds)) {

@@ -96,7 +96,10 @@ public final class LoadDocument {
                 .put("rested_after_s", account.rested());
         ArrayNode steps = node.putArray("turn_steps");
         for (PowerAccount.Step step : account.steps()) {
-            steps.addObject().put("name", step.name()).put("work_j", step.work()).put("done_s", step.done());
+            steps.addObject()
+                    .put("name", step.name())
+                    .put("work_j", step.work())
+                    .put("done_s", step.done());
         }
     }
 }

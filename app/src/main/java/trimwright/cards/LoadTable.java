@@ -63,8 +63,8 @@ public final class LoadTable {
                 for (double camber : columns) {
                     cells.add(row.cambers().stream()
                             .filter(load -> load.camber() == camber)
-                            .map(load -> decimal(load.sheet().load() / 1000, 1) + " (-"
-                                    + knots(load.speedLost(), 1) + ")")
+                            .map(load ->
+                                    decimal(load.sheet().load() / 1000, 1) + " (-" + knots(load.speedLost(), 1) + ")")
                             .findFirst()
                             .orElse("-"));
                 }

@@ -74,8 +74,8 @@ record HeldControls(Map<Variable, Double> controls, FoilSet foils) {
         Double camber = held.get(Variable.CAMBER);
         Double twist = held.get(Variable.TWIST);
         if (camber != null && twist != null && camber - twist < trim.headFlapMin()) {
-            throw new UserInputException(Texts.of(
-                    "targets.fix_head", Units.toDegrees(camber - twist), Units.toDegrees(trim.headFlapMin())));
+            throw new UserInputException(
+                    Texts.of("targets.fix_head", Units.toDegrees(camber - twist), Units.toDegrees(trim.headFlapMin())));
         }
     }
 

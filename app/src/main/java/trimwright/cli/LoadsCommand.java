@@ -76,7 +76,8 @@ public final class LoadsCommand implements Callable<Integer> {
     }
 
     private void print(LoadRequest request, List<LoadRun.WindLoads> loads) {
-        console.line(Texts.of("loads.title", request.file().boat().title(), request.wing().id()));
+        console.line(Texts.of(
+                "loads.title", request.file().boat().title(), request.wing().id()));
         console.text(LoadTable.sheets(request, loads));
         console.line("");
         console.line(Texts.of("loads.camber_title"));

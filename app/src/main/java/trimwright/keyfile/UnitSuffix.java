@@ -58,6 +58,8 @@ public enum UnitSuffix {
 
     /** As written behind a number: {@code m2}, or nothing for ratios and plain numbers. */
     public String symbol() {
-        return this == RATIO || this == NONE ? "" : name().toLowerCase(Locale.ROOT).replace("_per_", "/");
+        return this == RATIO || this == NONE
+                ? ""
+                : name().toLowerCase(Locale.ROOT).replace("_per_", "/");
     }
 }

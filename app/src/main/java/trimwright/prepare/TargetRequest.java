@@ -19,8 +19,7 @@ import trimwright.units.Units;
  * @param held controls that are not free, with their values (SI)
  * @param foils which main foils are down
  */
-public record TargetRequest(
-        BoatFile boat, WingSpec wing, TargetGrid grid, Map<Variable, Double> held, FoilSet foils) {
+public record TargetRequest(BoatFile boat, WingSpec wing, TargetGrid grid, Map<Variable, Double> held, FoilSet foils) {
     public TargetRequest {
         held = Map.copyOf(held);
     }

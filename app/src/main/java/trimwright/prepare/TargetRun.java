@@ -40,8 +40,8 @@ public final class TargetRun {
 
     /** The book, on that many threads. */
     public static TargetBook of(TargetRequest request, int threads, Progress progress) throws InterruptedException {
-        TargetFinder finder = new TargetFinder(
-                platformOf(request.boat().boat(), request.wing()), request.held(), request.foils());
+        TargetFinder finder =
+                new TargetFinder(platformOf(request.boat().boat(), request.wing()), request.held(), request.foils());
         TargetGrid grid = request.grid();
         return finder.assemble(grid, InParallel.map("targets", threads, grid.winds(), wind -> {
             List<TargetPoint> points = finder.pointsAt(wind, grid.angles());

@@ -31,7 +31,8 @@ class LoadsCommandTest {
         assertTrue(loads.path("caution").asText().length() > 20);
         JsonNode upwind = loads.path("rows").path(0);
         JsonNode target = new ObjectMapper()
-                .readTree(run("targets", "--boat", "whimbrel14", "--tws", "14", "--json").out())
+                .readTree(run("targets", "--boat", "whimbrel14", "--tws", "14", "--json")
+                        .out())
                 .path("points")
                 .path(0);
         assertEquals("upwind", upwind.path("mode").asText());

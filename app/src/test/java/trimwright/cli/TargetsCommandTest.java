@@ -118,8 +118,8 @@ class TargetsCommandTest {
     void theDocumentSaysWhatIsStuck() throws JsonProcessingException {
         String[] sound = {"--tws", "14", "--twa", "100", "--json"};
         assertTrue(json(targets(sound)).path("fixed").isMissingNode());
-        JsonNode hurt = json(targets(
-                "--tws", "14", "--twa", "100", "--fix", "twist=20", "--fix", "board=down", "--json"));
+        JsonNode hurt =
+                json(targets("--tws", "14", "--twa", "100", "--fix", "twist=20", "--fix", "board=down", "--json"));
         assertEquals(20, hurt.path("fixed").path("twist_deg").asDouble(), 1e-9);
         assertEquals("down", hurt.path("fixed").path("board").asText());
         assertEquals(20, hurt.path("points").path(1).path("twist_deg").asDouble(), 1e-9);

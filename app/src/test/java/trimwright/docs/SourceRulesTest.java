@@ -63,7 +63,8 @@ class SourceRulesTest {
 
     @Test
     void numbersAreTheSameOnEveryMachine() {
-        // Math may answer differently in the last place from one Java or processor to another; a simulated race grows that
+        // Math may answer differently in the last place from one Java or processor to another; a simulated race grows
+        // that
         // into another race. What is exact by definition (sqrt, rounding, sign) is left.
         assertEquals(
                 List.of(),

@@ -9,7 +9,8 @@ package trimwright.air;
 public record TrueWind(double speed, double angle) {
     /** What a boat with this velocity through the water feels: ahead and to starboard (m/s), level axes. */
     public ApparentWind apparent(double ahead, double starboard) {
-        return ApparentWind.fromComponents(speed * StrictMath.cos(angle) + ahead, speed * StrictMath.sin(angle) + starboard);
+        return ApparentWind.fromComponents(
+                speed * StrictMath.cos(angle) + ahead, speed * StrictMath.sin(angle) + starboard);
     }
 
     /** What a boat without leeway feels at a speed (m/s). */

@@ -58,7 +58,8 @@ public final class RoundBilgeSeries {
         double[] near = INTERFERENCE[i][froudeTenths - FIRST];
         double[] far = INTERFERENCE[i + 1][froudeTenths - FIRST];
         double t = at - i;
-        return (1 - t) * near[0] * StrictMath.pow(slenderness, near[1]) + t * far[0] * StrictMath.pow(slenderness, far[1]);
+        return (1 - t) * near[0] * StrictMath.pow(slenderness, near[1])
+                + t * far[0] * StrictMath.pow(slenderness, far[1]);
     }
 
     /** Form factor 1 + k of one hull alone (-), eq. 10.58. */

@@ -81,8 +81,8 @@ final class Wake {
             for (int j = panels.begin(k); k != element && j < panels.end(k); j++) {
                 double along = (px - panels.x[j]) * panels.tx[j] + (py - panels.y[j]) * panels.ty[j];
                 double inside = Math.min(panels.length[j], Math.max(0, along));
-                double away =
-                        StrictMath.hypot(px - panels.x[j] - inside * panels.tx[j], py - panels.y[j] - inside * panels.ty[j]);
+                double away = StrictMath.hypot(
+                        px - panels.x[j] - inside * panels.tx[j], py - panels.y[j] - inside * panels.ty[j]);
                 if (away < nearest) {
                     nearest = away;
                     panel = j;

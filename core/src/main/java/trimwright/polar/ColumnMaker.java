@@ -5,7 +5,6 @@ import org.hipparchus.analysis.interpolation.AkimaSplineInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 import trimwright.layer.ViscousFlow;
 import trimwright.layer.ViscousPoint;
-import trimwright.profile.Contour;
 import trimwright.profile.TrailingEdge;
 import trimwright.profile.WingProfile;
 import trimwright.section.SectionColumn;
@@ -163,8 +162,7 @@ public final class ColumnMaker {
         double range = high[last] - low[last];
         low[j] = low[last];
         high[j] = Math.max(high[last] - beyond, low[last] + 0.5 * range);
-        double[] place =
-                grid.places().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] place = grid.places().stream().mapToDouble(Double::doubleValue).toArray();
         for (SectionQuantity quantity : SectionQuantity.values()) {
             double[][] rows = value[quantity.ordinal()];
             double[] row = rows[last];

@@ -15,9 +15,8 @@ import trimwright.boat.Handling;
 public record CriticalPower(double power, double store, double peak) {
     public CriticalPower {
         if (!(power > 0) || !(store > 0) || !(peak > power)) {
-            throw new IllegalArgumentException(
-                    "power and store are above 0 and the peak above the power, not " + power + " W, " + store + " J, "
-                            + peak + " W");
+            throw new IllegalArgumentException("power and store are above 0 and the peak above the power, not " + power
+                    + " W, " + store + " J, " + peak + " W");
         }
     }
 

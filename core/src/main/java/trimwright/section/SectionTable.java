@@ -19,7 +19,8 @@ public final class SectionTable {
         this.grid = grid;
         this.columns = columns.stream().map(List::copyOf).toList();
         if (columns.size() != grid.thicknesses().size()
-                || columns.stream().anyMatch(row -> row.size() != grid.reynolds().size())) {
+                || columns.stream()
+                        .anyMatch(row -> row.size() != grid.reynolds().size())) {
             throw new IllegalArgumentException("a column for each thickness and Reynolds number");
         }
     }

@@ -155,7 +155,8 @@ final class TabledSection implements SectionModel {
 
     @Override
     public void evaluate(double alpha, double flapAngle, double reynolds, SectionPoint out) {
-        // Endings: A by alpha, F by flap angle, R by log Reynolds number, of the state mirrored to a positive flap angle.
+        // Endings: A by alpha, F by flap angle, R by log Reynolds number, of the state mirrored to a positive flap
+        // angle.
         double around = Math.IEEEremainder(alpha, 2 * Math.PI);
         double side = flapAngle < 0 || flapAngle == 0 && around < 0 ? -1 : 1;
         double a = side * around;

@@ -24,8 +24,8 @@ public record ThinFlap(
         double cos = StrictMath.cos(phi);
         double a2 = 2 * (rest + sin);
         double b1 = -(2 * rest * (2 * cos - 1) + 4 * sin - StrictMath.sin(2 * phi)) / (4 * f * f);
-        double b2 =
-                -((1 - StrictMath.cos(2 * phi)) - 2 * rest * rest * (1 - 2 * cos) + 4 * rest * sin) / (4 * Math.PI * f * f);
+        double b2 = -((1 - StrictMath.cos(2 * phi)) - 2 * rest * rest * (1 - 2 * cos) + 4 * rest * sin)
+                / (4 * Math.PI * f * f);
         return new ThinFlap(a2, a2 / (2 * Math.PI), rest / Math.PI, -0.5 * sin * (1 - cos), b1, b2);
     }
 }

@@ -53,8 +53,7 @@ final class WindTargets {
         return new Rungs(task(platform, held, foils, Rungs.EASY[0], Branch.FOILING));
     }
 
-    static Task task(
-            Platform platform, Map<Variable, Double> held, FoilSet foils, double wind, Branch branch) {
+    static Task task(Platform platform, Map<Variable, Double> held, FoilSet foils, double wind, Branch branch) {
         Conditions conditions = new Conditions(WindProfile.overSea(wind), Side.STARBOARD, foils);
         return new Task(platform, conditions, branch, held);
     }

@@ -54,8 +54,9 @@ public final class Circular {
         for (int i = 0; i < n; i++) {
             int from = Math.max(0, i - half);
             int to = Math.min(n, i + half + 1);
-            smooth[i] =
-                    Double.isNaN(angles[i]) ? Double.NaN : Angles.compass(StrictMath.atan2(y[to] - y[from], x[to] - x[from]));
+            smooth[i] = Double.isNaN(angles[i])
+                    ? Double.NaN
+                    : Angles.compass(StrictMath.atan2(y[to] - y[from], x[to] - x[from]));
         }
         return smooth;
     }

@@ -77,6 +77,7 @@ public final class WakeTrail {
     private static double loss(double force, double diameter, double distance, double square, double growth) {
         double thrust = Math.min(MOST, force / (Math.PI * diameter * diameter / 4));
         double width = GaussianWake.width(distance, diameter, thrust, growth);
-        return GaussianWake.lossOnAxis(distance, diameter, thrust, growth) * StrictMath.exp(-square / (2 * width * width));
+        return GaussianWake.lossOnAxis(distance, diameter, thrust, growth)
+                * StrictMath.exp(-square / (2 * width * width));
     }
 }

@@ -192,7 +192,8 @@ public final class SailedWind {
         if (boat == null || Double.isNaN(speed)) {
             return 1;
         }
-        double height = known(Quantity.RIDE_HEIGHT, i) + boat.windSensor().height() * StrictMath.cos(known(Quantity.ROLL, i));
+        double height =
+                known(Quantity.RIDE_HEIGHT, i) + boat.windSensor().height() * StrictMath.cos(known(Quantity.ROLL, i));
         return SensorHeight.toReference(speed, height);
     }
 

@@ -31,7 +31,8 @@ public final class WindTriangle {
         double alongY = measured.speed() * StrictMath.sin(measured.angle());
         // Rows of the rotation from level to boat axes for a horizontal vector, solved for that vector.
         double ahead = alongX / cosPitch;
-        double starboard = (alongY - StrictMath.sin(attitude.pitch()) * StrictMath.sin(attitude.roll()) * ahead) / cosRoll;
+        double starboard =
+                (alongY - StrictMath.sin(attitude.pitch()) * StrictMath.sin(attitude.roll()) * ahead) / cosRoll;
         return ApparentWind.fromComponents(ahead, starboard);
     }
 }

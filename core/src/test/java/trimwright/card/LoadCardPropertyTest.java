@@ -73,14 +73,15 @@ class LoadCardPropertyTest {
                 .map(point -> new LoadRow(point, sheetOf(point, SheetLoad.PIECES), List.of()))
                 .toList();
         PowerAccount account = card.account(rows, 360, 1);
-        double moment = 0.5 * (rows.get(0).sheet().meanMoment() + rows.get(1).sheet().meanMoment());
+        double moment =
+                0.5 * (rows.get(0).sheet().meanMoment() + rows.get(1).sheet().meanMoment());
         double expected = moment * DemoTargets.HANDLING.sheetWork().straight() / 0.7;
         assertEquals(expected, account.sheet(), 1e-9 * expected);
     }
 
     private static SheetLoad sheetOf(TargetPoint point, int pieces) {
-        SheetLoad sheet = SheetLoad.of(
-                DemoTargets.PLATFORM, DemoTargets.HANDLING, point.state(), point.trueWindSpeed(), pieces);
+        SheetLoad sheet =
+                SheetLoad.of(DemoTargets.PLATFORM, DemoTargets.HANDLING, point.state(), point.trueWindSpeed(), pieces);
         assertNotNull(sheet);
         assertTrue(point.state().get(Variable.SHEET) > 0);
         return sheet;

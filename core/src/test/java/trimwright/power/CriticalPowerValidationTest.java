@@ -28,8 +28,10 @@ class CriticalPowerValidationTest {
     @Test
     @ValidatedAgainst(
             source = "GRINDING-POWER",
-            where = "abstract: onset of blood lactate 202 W, power at peak oxygen uptake 332 W, peak 1,192 to 1,617 W in 7 s sprints",
-            tolerance = "the demo boat's grinders lie between the published means and inside the published range of peaks")
+            where =
+                    "abstract: onset of blood lactate 202 W, power at peak oxygen uptake 332 W, peak 1,192 to 1,617 W in 7 s sprints",
+            tolerance =
+                    "the demo boat's grinders lie between the published means and inside the published range of peaks")
     void theDemoGrindersAreLikeThoseMeasured() {
         Boat boat = Whimbrel14.boat();
         Handling.Grinders grinders = Objects.requireNonNull(boat.handling()).grinders();
@@ -42,7 +44,8 @@ class CriticalPowerValidationTest {
     @ValidatedAgainst(
             source = "MORTON-1996",
             where = "abstract: a third parameter is the power at an instant; the plain hyperbola is its limit",
-            tolerance = "1e-12 at time zero; 1 per cent of the store's part after 100 k, since (t + k) / t = 1.01 there")
+            tolerance =
+                    "1e-12 at time zero; 1 per cent of the store's part after 100 k, since (t + k) / t = 1.01 there")
     void thePeakIsReachedAtOnceAndForgottenLater() {
         CriticalPower one = new CriticalPower(230, 12_000, 1_420);
         CriticalPower plain = new CriticalPower(230, 12_000, Double.POSITIVE_INFINITY);

@@ -81,7 +81,10 @@ class PowerPropertyTest {
         assertEquals(
                 List.of("rakes", "boards", "sheet"),
                 account.steps().stream().map(PowerAccount.Step::name).toList());
-        assertEquals(turn, account.steps().stream().mapToDouble(PowerAccount.Step::work).sum(), ROUNDING * turn);
+        assertEquals(
+                turn,
+                account.steps().stream().mapToDouble(PowerAccount.Step::work).sum(),
+                ROUNDING * turn);
     }
 
     @Test

@@ -58,7 +58,8 @@ class HermiteTableValidationTest {
     @Test
     @ValidatedAgainst(
             source = "HIPPARCHUS",
-            where = "PiecewiseBicubicSplineInterpolator, Akima's splines crosswise, of a smooth function of two coordinates",
+            where =
+                    "PiecewiseBicubicSplineInterpolator, Akima's splines crosswise, of a smooth function of two coordinates",
             tolerance = "twice the library's own distance from the function: both are approximations of one order")
     void betweenNodesAsNearAsALibrarysCubics() {
         int n = 21;

@@ -99,7 +99,8 @@ class TabledSectionPropertyTest {
                 flow.evaluate(alpha, flap, re, exact);
                 section.evaluate(alpha, flap, re, table);
                 String where = "alpha " + alpha + ", flap " + flap + ", Re " + re;
-                // Cubics over steps of 5 degrees of flap and a factor 2.7 of Reynolds number; most off at the corners of
+                // Cubics over steps of 5 degrees of flap and a factor 2.7 of Reynolds number; most off at the corners
+                // of
                 // the closed form: against the flap near stall, and where the flap's own limit begins.
                 assertEquals(exact.cl, table.cl, 0.05, where);
                 assertEquals(exact.cd, table.cd, 0.08 * exact.cd, where);
