@@ -16,6 +16,7 @@ import trimwright.cli.Console;
 import trimwright.cli.DebriefCommand;
 import trimwright.cli.DemoCommand;
 import trimwright.cli.Folders;
+import trimwright.cli.GustCommand;
 import trimwright.cli.ImportCommand;
 import trimwright.cli.LoadsCommand;
 import trimwright.cli.ProgressStyle;
@@ -60,6 +61,7 @@ public final class Main {
                         (other, arguments) -> new CommandRunner(commands(other, folders, books), other)
                                 .run(arguments.toArray(String[]::new))),
                 new DebriefCommand(console, folders, books),
+                new GustCommand(console, books),
                 new ImportCommand(console, folders),
                 new LoadsCommand(console, books),
                 new ServeCommand(console, folders, books),

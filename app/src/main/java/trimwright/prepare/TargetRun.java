@@ -21,11 +21,19 @@ public final class TargetRun {
     /** Temperature of air and sea (K): that of the standard atmosphere at sea level, ISO 2533. */
     private static final double TEMPERATURE = Units.fromCelsius(15);
 
+    /** Air that books are made for. */
+    public static final AirState AIR = AirState.STANDARD;
+
     private TargetRun() {}
+
+    /** Sea that books are made for. */
+    public static WaterState water() {
+        return WaterState.sea(TEMPERATURE);
+    }
 
     /** The boat and wing in the air and water that books are made for. */
     public static Platform platformOf(Boat boat, WingSpec wing) {
-        return new Platform(boat, wing, AirState.STANDARD, WaterState.sea(TEMPERATURE));
+        return new Platform(boat, wing, AIR, water());
     }
 
     /** Steps that {@link Progress} is told about: one a wind. */

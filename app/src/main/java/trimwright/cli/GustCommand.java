@@ -1,0 +1,98 @@
+package trimwright.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.cards.CardBooks;
+import trimwright.cards.GustDocument;
+import trimwright.cards.GustRequest;
+import trimwright.cards.GustRun;
+import trimwright.cards.GustTable;
+import trimwright.prepare.TargetBooks;
+import trimwright.target.TargetBook;
+import trimwright.text.NoAnswerException;
+import trimwright.text.Progress;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+
+/** Says what a gust does to a boat at its target and what to do about it, first and then. */
+@Command(name = "gust")
+public final class GustCommand implements Callable<Integer> {
+    private static final double WIND_LEAST = 1;
+    private static final double WIND_MOST = 40;
+
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
+
+    @Mixin
+    private final BoatOption boat = new BoatOption();
+
+    @Mixin
+    private final WingOption wing = new WingOption();
+
+    @Option(names = "--tws", paramLabel = "KN", defaultValue = "14", descriptionKey = "gust.tws")
+    private double tws;
+
+    @Option(names = "--twa", paramLabel = "DEG", descriptionKey = "gust.twa")
+    private @Nullable Double twa;
+
+    @Option(names = "--change", paramLabel = "KN", defaultValue = "-4,-2,2,4,6", descriptionKey = "gust.change")
+    private String change;
+
+    private final Console console;
+    private final TargetBooks books;
+
+    public GustCommand(Console console, TargetBooks books) {
+        this.console = console;
+        this.books = books;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        BoatFile file = boat.load();
+        WingSpec spec = wing.of(file.boat());
+        NumberCheck.within("--tws", tws, WIND_LEAST, WIND_MOST);
+        if (twa != null) {
+            NumberCheck.within("--twa", twa, 30, 170);
+        }
+        List<Double> changes = Steps.parse("--change", change, WIND_LEAST - tws, WIND_MOST - tws);
+        if (changes.contains(0.0)) {
+            throw new UserInputException(Texts.of("gust.no_change"));
+        }
+        GustRequest request = new GustRequest(file, spec, HandlingOf.boat(file), tws, twa, changes);
+        List<GustRun.PointGusts> points = compute(request);
+        if (points.isEmpty()) {
+            throw new NoAnswerException(Texts.of("gust.none", tws));
+        }
+        if (common.json()) {
+            console.json(GustDocument.of(request, points));
+        } else {
+            print(request, points);
+        }
+        return CommandRunner.DONE;
+    }
+
+    private void print(GustRequest request, List<GustRun.PointGusts> points) {
+        console.line(Texts.of("gust.title", request.file().boat().title(), request.wing().id()));
+        for (GustRun.PointGusts gusts : points) {
+            console.line("");
+            console.line(GustTable.title(gusts.point()));
+            console.text(GustTable.text(request, gusts.gusts()));
+        }
+        console.line("");
+        console.line(Texts.of("gust.caution"));
+    }
+
+    private List<GustRun.PointGusts> compute(GustRequest request) throws InterruptedException {
+        try (Progress progress = console.progress(
+                Texts.of("targets.progress"), request.winds().size(), Texts.of("targets.progress_unit"))) {
+            TargetBook book = CardBooks.of(books, request.file(), request.wing(), request.winds(), progress);
+            return GustRun.of(request, book);
+        }
+    }
+}
