@@ -5,11 +5,14 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import trimwright.cli.BoatCheckCommand;
 import trimwright.cli.BoatExportCommand;
+import trimwright.cli.CardCommand;
 import trimwright.cli.CommandGroup;
 import trimwright.cli.CommandRunner;
 import trimwright.cli.Console;
@@ -55,6 +58,7 @@ public final class Main {
     private static List<Callable<Integer>> commands(Console console, Folders folders, TargetBooks books) {
         return List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
+                new CardCommand(console, books, Clock.system(ZoneId.systemDefault())),
                 new DemoCommand(
                         console,
                         folders,

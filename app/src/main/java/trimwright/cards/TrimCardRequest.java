@@ -1,0 +1,30 @@
+package trimwright.cards;
+
+import java.time.LocalDate;
+import java.util.List;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.target.TargetMode;
+
+/**
+ * What a trim card is wanted of.
+ *
+ * @param file boat file
+ * @param wing one of its wings
+ * @param winds true wind speeds at 10 m (m/s), rising, at most {@link #MOST_WINDS}
+ * @param sides best upwind, best downwind, or both: a page each
+ * @param date that stands on the card
+ */
+public record TrimCardRequest(
+        BoatFile file, WingSpec wing, List<Double> winds, List<TargetMode> sides, LocalDate date) {
+    /** More rows would need type that nobody reads at arm's length on a wet boat. */
+    public static final int MOST_WINDS = 5;
+
+    public TrimCardRequest {
+        winds = List.copyOf(winds);
+        sides = List.copyOf(sides);
+        if (winds.isEmpty() || winds.size() > MOST_WINDS || sides.contains(TargetMode.ANGLE)) {
+            throw new IllegalArgumentException("a card has one to five winds, upwind and downwind");
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package trimwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.cards.CardBooks;
+import trimwright.cards.TrimCard;
+import trimwright.cards.TrimCardPdf;
+import trimwright.cards.TrimCardRequest;
+import trimwright.prepare.TargetBooks;
+import trimwright.target.TargetBook;
+import trimwright.target.TargetMode;
+import trimwright.text.JsonOut;
+import trimwright.text.NoAnswerException;
+import trimwright.text.Progress;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+import trimwright.units.Units;
+
+/** Prints the trim card. */
+@Command(name = "card")
+public final class CardCommand implements Callable<Integer> {
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
+
+    @Mixin
+    private final BoatOption boat = new BoatOption();
+
+    @Mixin
+    private final WingOption wing = new WingOption();
+
+    @Option(names = "--tws", paramLabel = "KN", defaultValue = "8:24:4", descriptionKey = "card.tws")
+    private String tws;
+
+    @Option(names = "--side", paramLabel = "NAME", defaultValue = "both", descriptionKey = "card.side")
+    private String side;
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", descriptionKey = "card.date")
+    private @Nullable String date;
+
+    @Option(names = "--out", paramLabel = "FILE", descriptionKey = "card.out")
+    private @Nullable String out;
+
+    private final Console console;
+    private final TargetBooks books;
+    private final Clock clock;
+
+    /** @param clock gives the day that stands on a card where none is named */
+    public CardCommand(Console console, TargetBooks books, Clock clock) {
+        this.console = console;
+        this.books = books;
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        BoatFile file = boat.load();
+        WingSpec spec = wing.of(file.boat());
+        List<Double> winds = Steps.parse("--tws", tws, 1, 40);
+        if (winds.size() > TrimCardRequest.MOST_WINDS) {
+            throw new UserInputException(Texts.of("card.too_many", winds.size(), TrimCardRequest.MOST_WINDS));
+        }
+        TrimCardRequest request = new TrimCardRequest(
+                file, spec, winds.stream().map(Units::fromKnots).toList(), sides(), date());
+        Path target = target(file, spec);
+        List<TrimCard.Side> sides = compute(request);
+        if (sides.stream().flatMap(one -> one.rows().stream()).allMatch(row -> row.reason() != null)) {
+            throw new NoAnswerException(Texts.of("card.none"));
+        }
+        write(target, TrimCardPdf.bytes(request, sides));
+        if (common.json()) {
+            console.json(JsonOut.document("card/1", file.hash())
+                    .put("boat", file.boat().name())
+                    .put("wing", spec.id())
+                    .put("date", request.date().toString())
+                    .put("file", target.toString())
+                    .put("sides", sides.size()));
+        } else {
+            console.line(Texts.of("card.written", target, sides.size()));
+            console.line(Texts.of("web.caution.short"));
+        }
+        return CommandRunner.DONE;
+    }
+
+    private List<TargetMode> sides() {
+        return switch (side) {
+            case "both" -> List.of(TargetMode.UPWIND, TargetMode.DOWNWIND);
+            case "upwind" -> List.of(TargetMode.UPWIND);
+            case "downwind" -> List.of(TargetMode.DOWNWIND);
+            default -> throw new UserInputException(Texts.of("card.no_side", side));
+        };
+    }
+
+    private LocalDate date() {
+        if (date == null) {
+            return LocalDate.now(clock);
+        }
+        try {
+            return LocalDate.parse(date);
+        } catch (DateTimeParseException e) {
+            throw new UserInputException(Texts.of("card.no_date", date), e);
+        }
+    }
+
+    private Path target(BoatFile file, WingSpec spec) {
+        String name = out == null ? file.boat().name() + "-" + spec.id() + "-card.pdf" : out;
+        try {
+            Path target = Path.of(name);
+            Path folder = target.toAbsolutePath().getParent();
+            if (folder == null || !Files.isDirectory(folder) || Files.isDirectory(target)) {
+                throw new UserInputException(Texts.of("card.not_written", target, Texts.of("card.no_folder")));
+            }
+            return target;
+        } catch (InvalidPathException e) {
+            throw new UserInputException(Texts.of("card.not_written", name, e.getReason()), e);
+        }
+    }
+
+    private static void write(Path target, byte[] bytes) {
+        try {
+            Files.write(target, bytes);
+        } catch (IOException e) {
+            throw new UserInputException(
+                    Texts.of("card.not_written", target, e.getClass().getSimpleName()), e);
+        }
+    }
+
+    private List<TrimCard.Side> compute(TrimCardRequest request) throws InterruptedException {
+        try (Progress progress = console.progress(
+                Texts.of("targets.progress"), request.winds().size(), Texts.of("targets.progress_unit"))) {
+            TargetBook book = CardBooks.of(books, request.file(), request.wing(), request.winds(), progress);
+            return TrimCard.sides(request, book);
+        }
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.cards;
+
+import org.jspecify.annotations.NullMarked;
