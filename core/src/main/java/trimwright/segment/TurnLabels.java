@@ -6,10 +6,10 @@ import trimwright.wind.Quantity;
 import trimwright.wind.WindTrack;
 
 /**
- * Says why turns were made. In this order: a mark, if a leg ended during the turn or within 8 s of it; the boundary, if
- * the boat would have come to it within 9 s of the turn's begin; traffic, if within 10 s of it another boat, both held on,
- * would have come nearer than 25 m and nearer than it was; else free. All numbers are chosen: a turn takes some 5 s, in
- * which a boat moves on half of its way. Turns outside all legs get no label.
+ * Says why turns were made. In this order: a mark, if a leg ended in the first half of the turn or within 8 s before it; the
+ * boundary, if the boat would have come to it within 9 s of the turn's begin; traffic, if within 10 s of it another boat of
+ * which this one had to keep clear, both held on, would have come nearer than 25 m and nearer than it was; else free. All
+ * numbers are chosen: a turn takes some 5 s, in which a boat moves on half of its way. Turns outside all legs get no label.
  */
 final class TurnLabels {
     private static final double AT_MARK = 8;
@@ -40,11 +40,13 @@ final class TurnLabels {
         return turn.with(isInTheWay(from) ? TurnLabel.TRAFFIC : TurnLabel.FREE);
     }
 
+    /** A turn that is half done when the leg ends was made to reach the mark, not to round it. */
     private boolean isAtMark(Span turn) {
         int near = track.clock().steps(AT_MARK);
+        int middle = turn.from() + turn.length() / 2;
         for (SailedCourse.SailedLeg leg : on.sailed().legs()) {
             int end = leg.span().to();
-            if (leg.isEnded() && end >= turn.from() - near && end <= turn.to() + near) {
+            if (leg.isEnded() && end >= turn.from() - near && end <= middle) {
                 return true;
             }
         }
@@ -65,11 +67,28 @@ final class TurnLabels {
         }
         for (OnCourse.Neighbour other : on.others()) {
             PlanePoint theirs = other.bow().at(i);
-            if (theirs != null && comesNear(i, own, other.track(), theirs)) {
+            if (theirs != null
+                    && comesNear(i, own, other.track(), theirs)
+                    && keepsClear(i, own, other.track(), theirs)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /**
+     * Whether this boat has to keep clear: with the wind from port, of one that has it from starboard; on the same tack, to
+     * windward of the other or coming up from astern (COLREGS, rules 12 and 13).
+     */
+    private boolean keepsClear(int i, PlanePoint own, WindTrack other, PlanePoint theirs) {
+        Tack tack = Tack.of(track.get(Quantity.TWA, i));
+        if (tack != Tack.of(other.get(Quantity.TWA, i))) {
+            return tack == Tack.PORT;
+        }
+        double bearing = own.bearingTo(theirs);
+        boolean isAhead = Math.cos(bearing - track.get(Quantity.COURSE, i)) > 0;
+        boolean isToLeeward = Math.cos(bearing - track.get(Quantity.TWD, i)) < 0;
+        return isAhead || isToLeeward;
     }
 
     private boolean comesNear(int i, PlanePoint own, WindTrack other, PlanePoint theirs) {

@@ -48,9 +48,10 @@ class TurnLabelsTest {
         return path;
     }
 
-    private static WindTrack track(double[][] path, DoubleUnaryOperator heading) {
+    private static WindTrack track(double[][] path, DoubleUnaryOperator heading, double speed) {
         BoatTrack track = new SyntheticTrack(200, RATE)
                 .heading(heading)
+                .speed(t -> speed)
                 .with(Paths.LATITUDE, t -> at(path[0][at(t)], path[1][at(t)]).latitude())
                 .with(Paths.LONGITUDE, t -> at(path[0][at(t)], path[1][at(t)]).longitude())
                 .build();
@@ -73,14 +74,13 @@ class TurnLabelsTest {
                 List.of(at(-300, -2000), at(-300, east), at(5000, east), at(5000, -2000)));
     }
 
-    private static @Nullable TurnLabel label(Course course, double @Nullable [][] other) {
+    private static @Nullable TurnLabel label(Course course, @Nullable WindTrack theirs) {
         double[][] path = path(200);
-        WindTrack own = track(path, TurnLabelsTest::heading);
+        WindTrack own = track(path, TurnLabelsTest::heading, 10);
         CourseGeometry geometry = new CourseGeometry(course);
         BowTrack bow = BowTrack.of(own, geometry.plane(), null);
         List<OnCourse.Neighbour> others = new ArrayList<>();
-        if (other != null) {
-            WindTrack theirs = track(other, t -> -45);
+        if (theirs != null) {
             others.add(new OnCourse.Neighbour(theirs, BowTrack.of(theirs, geometry.plane(), null)));
         }
         SailedCourse sailed = CourseFollower.of(own, bow, geometry, course.gunNanos());
@@ -107,24 +107,34 @@ class TurnLabelsTest {
     @Test
     void aLegThatEndsInItMakesItARounding() {
         assertEquals(TurnLabel.MARK, label(course(730, 1500), null));
+        // 63 m further north the turn is nearly done: it was made to come there.
+        assertEquals(TurnLabel.FREE, label(course(770, 1500), null));
     }
 
+    /** With the wind from port she keeps clear of a boat that has it from starboard. */
     @Test
     void aBoatOnACollidingWayIsTraffic() {
-        assertEquals(TurnLabel.TRAFFIC, label(course(3000, 1900), crossing(105)));
-        assertEquals(TurnLabel.FREE, label(course(3000, 1900), crossing(130)));
+        assertEquals(TurnLabel.TRAFFIC, label(course(3000, 1900), meeting(105, -45, 10)));
+        assertEquals(TurnLabel.FREE, label(course(3000, 1900), meeting(130, -45, 10)));
     }
 
-    /** A boat on the other tack that would meet this one, had it held on, at that second. */
-    private static double[][] crossing(double meeting) {
+    /** A faster boat on the same tack comes up from astern: from leeward, then from windward, where it keeps clear itself. */
+    @Test
+    void aBoatThatKeepsClearItselfForcesNoTurn() {
+        assertEquals(TurnLabel.TRAFFIC, label(course(3000, 1900), meeting(105, 60, 16)));
+        assertEquals(TurnLabel.FREE, label(course(3000, 1900), meeting(105, 75, 16)));
+    }
+
+    /** A boat on that course (deg) at that speed (m/s) that would meet this one, had it held on, at that second. */
+    private static WindTrack meeting(double second, double course, double speed) {
         double[][] other = new double[2][200 * RATE + 1];
-        double place = 10 * meeting * Math.sqrt(0.5);
+        double place = 10 * second * Math.sqrt(0.5);
         for (int i = 0; i < other[0].length; i++) {
-            double toGo = 10 * (meeting - (double) i / RATE) * Math.sqrt(0.5);
-            other[0][i] = place - toGo;
-            other[1][i] = place + toGo;
+            double toGo = speed * (second - (double) i / RATE);
+            other[0][i] = place - toGo * Math.cos(Math.toRadians(course));
+            other[1][i] = place - toGo * Math.sin(Math.toRadians(course));
         }
-        return other;
+        return track(other, t -> course, speed);
     }
 
     @Test
