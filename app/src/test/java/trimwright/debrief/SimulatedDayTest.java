@@ -39,8 +39,11 @@ class SimulatedDayTest {
         TruthCount count = new TruthCount();
         count.add(day, report);
         assertTrue(count.turnsTrue >= 12, "turns: " + count.turnsTrue);
-        assertTrue(TruthCount.share(count.turnsMatched, count.turnsFound) >= 0.7);
-        assertTrue(TruthCount.share(count.turnsMatched, count.turnsTrue) >= 0.7);
+        // Whole days are held to 0.9 by the study; of the fewer than twenty of each here two or three are allowed more.
+        assertTrue(TruthCount.share(count.turnsMatched, count.turnsFound) >= 0.8, count.row("turns"));
+        assertTrue(TruthCount.share(count.turnsMatched, count.turnsTrue) >= 0.8, count.row("turns"));
+        assertTrue(TruthCount.share(count.phasesMatched, count.phasesFound) >= 0.7, count.row("phases"));
+        assertTrue(TruthCount.share(count.phasesMatched, count.phasesTrue) >= 0.7, count.row("phases"));
         double zero = day.zero(report);
         for (BoatDebrief boat : report.boats()) {
             List<Double> ends = day.ends(boat.boat());

@@ -36,8 +36,10 @@ public final class OwnBestReference implements Reference {
             Map<Long, List<Double>> byWind = samples.computeIfAbsent(phase.kind(), on -> new TreeMap<>());
             for (int i = phase.span().from(); i < phase.span().to(); i++) {
                 double made = track.get(Quantity.VMG, i) * phase.kind().windwardSign();
-                byWind.computeIfAbsent(bin(track.get(Quantity.TWS, i)), wind -> new ArrayList<>())
-                        .add(made);
+                if (!Double.isNaN(made)) {
+                    byWind.computeIfAbsent(bin(track.get(Quantity.TWS, i)), wind -> new ArrayList<>())
+                            .add(made);
+                }
             }
         }
         Map<PointOfSail, Map<Long, Double>> rates = new EnumMap<>(PointOfSail.class);

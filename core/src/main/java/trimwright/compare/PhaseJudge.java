@@ -20,6 +20,7 @@ final class PhaseJudge {
         double made = 0;
         double wanted = 0;
         double all = 0;
+        int known = 0;
         boolean doubtful = false;
         for (int k = 0; k < seconds; k++) {
             double madeSum = 0;
@@ -30,7 +31,10 @@ final class PhaseJudge {
                 wantedSum += progress.wanted(at);
                 doubtful |= progress.isDoubtful(at);
             }
-            all += madeSum / second;
+            if (!Double.isNaN(madeSum)) {
+                all += madeSum / second;
+                known++;
+            }
             if (!Double.isNaN(madeSum + wantedSum)) {
                 made += madeSum / second;
                 wanted += wantedSum / second;
@@ -40,7 +44,7 @@ final class PhaseJudge {
         Set<CompareCaveat> caveats = EnumSet.noneOf(CompareCaveat.class);
         if (judged < 2) {
             caveats.add(CompareCaveat.NO_REFERENCE);
-            return new PhaseResult(phase, all / seconds, null, null, caveats);
+            return new PhaseResult(phase, all / known, null, null, caveats);
         }
         if (judged < ENOUGH * seconds) {
             caveats.add(CompareCaveat.PARTLY_WITHOUT_REFERENCE);

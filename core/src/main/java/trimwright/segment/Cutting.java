@@ -26,7 +26,7 @@ public final class Cutting {
             turns = turns.stream().map(labels::label).toList();
         }
         List<Leg> legs = on == null ? LegFinder.find(track, courses) : legs(track, on.sailed());
-        List<Phase> phases = PhaseFinder.find(track, courses, legs, turns);
+        List<Phase> phases = PhaseFinder.find(track, courses, legs, turns, on);
         return new Pieces(legs, turns, phases, OffFoilFinder.find(track, foiling));
     }
 

@@ -2,26 +2,26 @@ package trimwright.segment;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import trimwright.units.Angles;
 import trimwright.units.Circular;
 import trimwright.wind.Quantity;
 import trimwright.wind.WindTrack;
 
 /**
- * Finds phases by growing each one as long as wind angle and speed stay near their medians and the bow goes round slowly.
- * Steering about a mean course and a gust's short answer are part of straight sailing: short departures are bridged.
+ * Finds phases in the straight stretches between turns: up and down the wind where the {@link HeldCourse} is kept, or
+ * the boat makes for its mark; on reaches by growing each as long as the wind angle stays near its median. Steering about a mean
+ * course, a gust's short answer and short gaps are part of straight sailing: short departures are bridged.
  */
 final class PhaseFinder {
     private static final double SHORTEST = 10.0;
     private static final double STEADY_RATE = Math.toRadians(3);
     private static final double NEAR_MEDIAN = Math.toRadians(8);
-
-    /** Speed stays within this share of its median (-), chosen: a boat that gathers speed is not judged. */
-    private static final double NEAR_SPEED = 0.25;
-
-    /** A stretch whose last third is faster than its first by more is gathering speed (-): chosen. */
-    private static final double GAIN = 0.15;
 
     /** The rate of turn that counts is the slope over this time to either side (s), chosen: longer than steering. */
     private static final double RATE_WINDOW = 3.0;
@@ -29,174 +29,186 @@ final class PhaseFinder {
     /** A departure that is over sooner (s) does not end a phase (chosen: the shortest phase). */
     private static final double DEPARTURE = 10.0;
 
+    /** A turn ends near the new course; this long (s) it is left to settle (chosen). */
+    private static final double SETTLES = 1.0;
+
+    /** On a tack sailed for less (s) of a leg both tacks together say what is held (chosen). */
+    private static final double LEAST_ON_TACK = 30.0;
+
     private final WindTrack track;
     private final Courses courses;
+    private final @Nullable OnCourse on;
+    private final boolean[] turning;
     private final int shortest;
     private final int departure;
     private final int rateWindow;
 
-    private PhaseFinder(WindTrack track, Courses courses) {
+    private PhaseFinder(WindTrack track, Courses courses, List<Turn> turns, @Nullable OnCourse on) {
         this.track = track;
         this.courses = courses;
+        this.on = on;
         this.shortest = track.clock().steps(SHORTEST);
         this.departure = track.clock().steps(DEPARTURE);
         this.rateWindow = track.clock().steps(RATE_WINDOW);
+        this.turning = new boolean[track.size()];
+        int settles = track.clock().steps(SETTLES);
+        for (Turn turn : turns) {
+            int to = Math.min(track.size(), turn.span().to() + settles);
+            Arrays.fill(turning, turn.span().from(), to, true);
+        }
     }
 
-    static List<Phase> find(WindTrack track, Courses courses, List<Leg> legs, List<Turn> turns) {
-        PhaseFinder finder = new PhaseFinder(track, courses);
-        boolean[] turning = new boolean[track.size()];
-        turns.forEach(
-                turn -> Arrays.fill(turning, turn.span().from(), turn.span().to(), true));
+    /** @param on the boat on its course, or null without one */
+    static List<Phase> find(
+            WindTrack track, Courses courses, List<Leg> legs, List<Turn> turns, @Nullable OnCourse on) {
+        PhaseFinder finder = new PhaseFinder(track, courses, turns, on);
         List<Phase> phases = new ArrayList<>();
         for (Leg leg : legs) {
-            int i = leg.span().from();
-            while (i < leg.span().to()) {
-                int from = i;
-                while (i < leg.span().to() && !turning[i] && finder.isKnown(from, i)) {
-                    i++;
-                }
-                finder.cut(leg.kind(), from, i, phases);
-                i = Math.max(i, from + 1);
-            }
+            finder.cut(leg, phases);
         }
         return phases;
     }
 
-    /** Whether the sample may stand in a phase that began at {@code from}. */
-    private boolean isKnown(int from, int i) {
-        return !Double.isNaN(courses.windAngle[i])
-                && !Double.isNaN(track.get(Quantity.SPEED, i))
-                && courses.tack[i] == courses.tack[from];
+    private void cut(Leg leg, List<Phase> phases) {
+        List<Span> stretches = stretches(leg.span());
+        List<Span> found = new ArrayList<>();
+        if (leg.kind().isJudgedByVmg()) {
+            Map<Tack, HeldCourse> held = held(leg.kind(), stretches);
+            Laying laying = on == null ? null : Laying.of(track, on, leg, stretches);
+            for (Span stretch : stretches) {
+                HeldCourse course = held.get(courses.tack[stretch.from()]);
+                IntPredicate holds = i -> isSteady(i, stretch)
+                        && ((course != null && course.isKept(i)) || (laying != null && laying.isOnItsWay(i)));
+                found.addAll(kept(stretch, holds));
+            }
+        } else {
+            stretches.forEach(stretch -> found.addAll(grown(stretch)));
+        }
+        for (Span span : found) {
+            if (Math.abs(Circular.mean(courses.windAngle, span.from(), span.to())) > LegFinder.NO_GO) {
+                phases.add(new Phase(leg.kind(), span, courses.tack[span.from()]));
+            }
+        }
     }
 
-    private void cut(PointOfSail on, int from, int to, List<Phase> phases) {
-        int start = from;
-        while (to - start >= shortest) {
-            int end = isSteady(start, from, to) ? grow(start, from, to) : start;
+    /** Stretches on one tack outside turns, begun and ended by known instants; short gaps stay inside. */
+    private List<Span> stretches(Span leg) {
+        List<Span> stretches = new ArrayList<>();
+        int i = leg.from();
+        while (i < leg.to()) {
+            if (turning[i] || !isKnown(i)) {
+                i++;
+                continue;
+            }
+            int from = i;
+            int end = i + 1;
+            while (i < leg.to()
+                    && !turning[i]
+                    && i - end < departure
+                    && (!isKnown(i) || courses.tack[i] == courses.tack[from])) {
+                end = isKnown(i) ? i + 1 : end;
+                i++;
+            }
+            stretches.add(new Span(from, end));
+            i = end;
+        }
+        return stretches;
+    }
+
+    private boolean isKnown(int i) {
+        return !Double.isNaN(courses.windAngle[i]) && !Double.isNaN(track.get(Quantity.SPEED, i));
+    }
+
+    /** What is held on each tack. */
+    private Map<Tack, HeldCourse> held(PointOfSail kind, List<Span> stretches) {
+        Map<Tack, HeldCourse> held = new EnumMap<>(Tack.class);
+        int[] both = instants(stretches);
+        for (Tack tack : Tack.values()) {
+            int[] own = instants(stretches.stream()
+                    .filter(stretch -> courses.tack[stretch.from()] == tack)
+                    .toList());
+            boolean isEnough = own.length >= track.clock().steps(LEAST_ON_TACK);
+            HeldCourse course = HeldCourse.of(track, courses, kind, isEnough ? own : both);
+            if (course != null) {
+                held.put(tack, course);
+            }
+        }
+        return held;
+    }
+
+    private static int[] instants(List<Span> spans) {
+        return spans.stream()
+                .flatMapToInt(span -> IntStream.range(span.from(), span.to()))
+                .toArray();
+    }
+
+    /** Parts of a stretch in which something holds but for short departures. */
+    private List<Span> kept(Span stretch, IntPredicate holds) {
+        List<Span> kept = new ArrayList<>();
+        int i = stretch.from();
+        while (i < stretch.to()) {
+            if (!holds.test(i)) {
+                i++;
+                continue;
+            }
+            int end = i + 1;
+            for (int k = end; k < stretch.to() && k - end < departure; k++) {
+                end = holds.test(k) ? k + 1 : end;
+            }
+            if (end - i >= shortest) {
+                kept.add(new Span(i, end));
+            }
+            i = end;
+        }
+        return kept;
+    }
+
+    /** Parts of a stretch in which wind angles are near their median but for short departures. */
+    private List<Span> grown(Span stretch) {
+        List<Span> grown = new ArrayList<>();
+        int start = stretch.from();
+        while (stretch.to() - start >= shortest) {
+            int end = isSteady(start, stretch) && isKnown(start) ? grow(start, stretch) : start;
             if (end - start >= shortest) {
-                if (sails(on, start, end) && !isGathering(start, end)) {
-                    add(new Phase(on, new Span(start, end), courses.tack[start]), from, phases);
-                }
+                grown.add(new Span(start, end));
                 start = end;
             } else {
                 start++;
             }
         }
+        return grown;
     }
 
-    /** Adds a phase, or lengthens the last one of the same straight stretch where both are sailed alike. */
-    private void add(Phase phase, int first, List<Phase> phases) {
-        if (!phases.isEmpty()) {
-            Span last = phases.get(phases.size() - 1).span();
-            boolean isSameStretch = last.from() >= first && phase.span().from() - last.to() < departure;
-            if (isSameStretch && isAlike(last, phase.span())) {
-                Span both = new Span(last.from(), phase.span().to());
-                phases.set(phases.size() - 1, new Phase(phase.kind(), both, phase.tack()));
-                return;
-            }
-        }
-        phases.add(phase);
-    }
-
-    /** Whether means of wind angle and speed differ by no more than a phase may depart from its median. */
-    private boolean isAlike(Span a, Span b) {
-        double angle = Angles.difference(
-                Circular.mean(courses.windAngle, a.from(), a.to()), Circular.mean(courses.windAngle, b.from(), b.to()));
-        double before = mean(a.from(), a.to());
-        return Math.abs(angle) < NEAR_MEDIAN && Math.abs(mean(b.from(), b.to()) - before) < NEAR_SPEED * before;
-    }
-
-    /** Off the wind far enough, and on a beat or run at such an angle: else the boat gathers speed on a reach. */
-    private boolean sails(PointOfSail on, int from, int to) {
-        double angle = Circular.mean(courses.windAngle, from, to);
-        return Math.abs(angle) > LegFinder.NO_GO && (!on.isJudgedByVmg() || on.next(angle) == on);
-    }
-
-    /** Whether the last third is that much faster than the first. */
-    private boolean isGathering(int from, int to) {
-        int third = (to - from) / 3;
-        double first = mean(from, from + third);
-        return mean(to - third, to) > (1 + GAIN) * first;
-    }
-
-    private double mean(int from, int to) {
-        double sum = 0;
-        for (int i = from; i < to; i++) {
-            sum += track.get(Quantity.SPEED, i);
-        }
-        return sum / (to - from);
-    }
-
-    /** Whether the bow goes round slowly there, by headings of the straight stretch only. */
-    private boolean isSteady(int i, int first, int end) {
-        int from = Math.max(first, i - rateWindow);
-        int to = Math.min(end - 1, i + rateWindow);
-        double way = Angles.difference(courses.heading[to], courses.heading[from]);
-        return Math.abs(way) < STEADY_RATE * (to - from) * track.clock().step();
-    }
-
-    /** The greatest end up to which wind angles and speeds are near their medians, short departures apart. */
-    private int grow(int start, int first, int to) {
-        Growing angles = new Growing(shortest);
-        Growing speeds = new Growing(shortest);
-        double firstAngle = courses.windAngle[start];
+    private int grow(int start, Span stretch) {
+        RunningMedian angles = new RunningMedian(shortest);
+        double first = courses.windAngle[start];
         int end = start;
-        for (int i = start; i < to && i - end <= departure; i++) {
-            double way = Angles.difference(courses.windAngle[i], firstAngle);
-            double speed = track.get(Quantity.SPEED, i);
-            if (!isSteady(i, first, to)) {
+        for (int i = start; i < stretch.to() && i - end <= departure; i++) {
+            if (!isKnown(i) || !isSteady(i, stretch)) {
                 continue;
             }
+            double way = Angles.difference(courses.windAngle[i], first);
             angles.add(way);
-            speeds.add(speed);
-            if (angles.isWithin(NEAR_MEDIAN) && speeds.isWithin(NEAR_SPEED * speeds.median())) {
+            if (angles.isWithin(NEAR_MEDIAN)) {
                 end = i + 1;
             } else {
                 angles.remove(way);
-                speeds.remove(speed);
             }
         }
         return end;
     }
 
-    /** Values kept sorted, so that their median is at hand. */
-    private static final class Growing {
-        private double[] sorted;
-        private int size;
-
-        Growing(int capacity) {
-            this.sorted = new double[capacity];
+    /** Whether the bow goes round slowly there, by known headings of the straight stretch only. */
+    private boolean isSteady(int i, Span stretch) {
+        int from = Math.max(stretch.from(), i - rateWindow);
+        while (from < i && Double.isNaN(courses.heading[from])) {
+            from++;
         }
-
-        void add(double value) {
-            if (size == sorted.length) {
-                sorted = Arrays.copyOf(sorted, 2 * size);
-            }
-            int place = place(value);
-            System.arraycopy(sorted, place, sorted, place + 1, size - place);
-            sorted[place] = value;
-            size++;
+        int to = Math.min(stretch.to() - 1, i + rateWindow);
+        while (to > i && Double.isNaN(courses.heading[to])) {
+            to--;
         }
-
-        void remove(double value) {
-            int place = place(value);
-            System.arraycopy(sorted, place + 1, sorted, place, size - place - 1);
-            size--;
-        }
-
-        private int place(double value) {
-            int place = Arrays.binarySearch(sorted, 0, size, value);
-            return place < 0 ? -place - 1 : place;
-        }
-
-        double median() {
-            return (sorted[(size - 1) / 2] + sorted[size / 2]) / 2;
-        }
-
-        /** Whether all values are so near to their median. */
-        boolean isWithin(double distance) {
-            return sorted[size - 1] - median() <= distance && median() - sorted[0] <= distance;
-        }
+        double way = Angles.difference(courses.heading[to], courses.heading[from]);
+        return Math.abs(way) < STEADY_RATE * (to - from) * track.clock().step();
     }
 }

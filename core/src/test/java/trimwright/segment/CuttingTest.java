@@ -128,6 +128,92 @@ class CuttingTest {
         assertEquals(4, pieces.phases().size());
     }
 
+    /** As at a mark: hardly a second of straight sailing between the two, and the bow goes on the same way. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 130, 275})
+    void twoTurnsInOneSweepPartWhereTheBowSlowsDown(double twd) {
+        Pieces pieces = cut(new SyntheticTrack(240, RATE)
+                .wind(t -> 8, t -> twd)
+                .heading(
+                        steer(10, new Course(100, twd - 45), new Course(110.5, twd - 140), new Course(240, twd - 220))));
+        assertEquals(
+                List.of(TurnKind.BEAR_AWAY, TurnKind.GYBE),
+                pieces.turns().stream().map(Turn::kind).toList());
+        assertEquals(109.5, seconds(pieces.turns().get(0).span().to()), 1.0);
+        assertEquals(111, seconds(pieces.turns().get(1).span().from()), 1.0);
+        // Three in one: the same two, then a round-up.
+        Pieces more = cut(new SyntheticTrack(240, RATE)
+                .wind(t -> 8, t -> twd)
+                .heading(steer(
+                        10,
+                        new Course(100, twd - 45),
+                        new Course(110.5, twd - 140),
+                        new Course(119.5, twd - 220),
+                        new Course(240, twd - 315))));
+        assertEquals(
+                List.of(TurnKind.BEAR_AWAY, TurnKind.GYBE, TurnKind.ROUND_UP),
+                more.turns().stream().map(Turn::kind).toList());
+    }
+
+    @Test
+    void aGybeThatSlowsDownInTheMiddleIsOne() {
+        DoubleUnaryOperator heading = t -> t < 100
+                ? -140
+                : t < 103 ? -140 - 10 * (t - 100) : t < 104 ? -170 : Math.max(-220, -170 - 10 * (t - 104));
+        Pieces pieces = cut(new SyntheticTrack(200, RATE).heading(heading));
+        assertEquals(
+                List.of(TurnKind.GYBE), pieces.turns().stream().map(Turn::kind).toList());
+    }
+
+    /** A tack, then bearing away further by 30 deg at 3.5 deg/s: neither part of the tack nor a turn of its own. */
+    @Test
+    void steeringForSpeedBehindATackIsNoTurn() {
+        DoubleUnaryOperator heading =
+                t -> t < 100 ? -45 : t < 106 ? -45 + 15 * (t - 100) : Math.min(75, 45 + 3.5 * (t - 106));
+        Pieces pieces = cut(new SyntheticTrack(200, RATE).heading(heading));
+        assertEquals(1, pieces.turns().size());
+        assertEquals(TurnKind.TACK, pieces.turns().get(0).kind());
+        assertEquals(106, seconds(pieces.turns().get(0).span().to()), 1.0);
+    }
+
+    /** Behind a tack 30 s at 6 m/s on an angle 20 deg wider, then 10 m/s at 45 deg as before: two phases, not three. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 200})
+    void gatheringSpeedOffTheHeldAngleIsNoPhase(double twd) {
+        DoubleUnaryOperator angle = t -> t < 100
+                ? -45
+                : t < 109
+                        ? -45 + 10 * (t - 100)
+                        : t < 119 ? 45 + 2 * (t - 109) : t < 149 ? 65 : Math.max(45, 65 - 2 * (t - 149));
+        Pieces pieces = cut(new SyntheticTrack(300, RATE)
+                .wind(t -> 8, t -> twd)
+                .speed(t -> t > 102 && t < 149 ? 6 : 10)
+                .heading(t -> twd + angle.applyAsDouble(t)));
+        assertEquals(2, pieces.phases().size());
+        Span second = pieces.phases().get(1).span();
+        // Back within 8 deg at 155 s.
+        assertEquals(155, seconds(second.from()), 2.0);
+        assertEquals(300, seconds(second.to()), 1.0);
+    }
+
+    /** The same angle throughout, but a boat that is slow on it for half of the time: only at speed it can be judged. */
+    @Test
+    void aSlowBoatAtTheHeldAngleIsNotUpToSpeed() {
+        Pieces pieces = cut(new SyntheticTrack(300, RATE)
+                .speed(t -> t < 100 ? 5 : 10)
+                .heading(t -> 135));
+        assertEquals(1, pieces.phases().size());
+        assertEquals(100, seconds(pieces.phases().get(0).span().from()), 2.0);
+    }
+
+    @Test
+    void aShortGapInTheHeadingDoesNotPartAPhase() {
+        SyntheticTrack gap = new SyntheticTrack(200, RATE).heading(t -> t > 100 && t < 106 ? Double.NaN : -45);
+        SyntheticTrack longer = new SyntheticTrack(200, RATE).heading(t -> t > 100 && t < 115 ? Double.NaN : -45);
+        assertEquals(1, cut(gap).phases().size());
+        assertEquals(2, cut(longer).phases().size());
+    }
+
     @Test
     void aWindShiftThatCrossesABorderIsNoTurn() {
         Pieces pieces = cut(new SyntheticTrack(400, RATE)
