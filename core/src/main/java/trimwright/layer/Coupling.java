@@ -30,6 +30,12 @@ final class Coupling {
     /** Steps after which only a part of each is taken: where transition hops to and fro between two panels. Chosen. */
     private static final int PATIENCE = 15;
 
+    /** Root mean square below which whole steps are taken again, chosen. */
+    private static final double NEAR = 0.01;
+
+    /** Exponent by which waves may then fall short at a station that is turbulent, chosen. */
+    private static final double SLACK = 1;
+
     /** Steps of which less than this share could be taken, and how many of them mean that there is no way. Chosen. */
     private static final double TINY = 0.02;
 
@@ -37,13 +43,18 @@ final class Coupling {
 
     private final DisplacedFlow flow;
     private final Residuals residuals;
-    private final WaveFollower waves;
+    private final double caution;
     private int tiny;
 
-    Coupling(DisplacedFlow flow, Residuals residuals) {
+    /**
+     * Of an outer flow and layers.
+     *
+     * @param caution weight of holding back (-), 0 for none
+     */
+    Coupling(DisplacedFlow flow, Residuals residuals, double caution) {
+        this.caution = caution;
         this.flow = flow;
         this.residuals = residuals;
-        waves = new WaveFollower(residuals);
     }
 
     /**
@@ -52,8 +63,10 @@ final class Coupling {
      * @return number of steps taken, or -1 if it did not arrive within {@code most}
      */
     int solve(LayerState state, int most) {
+        double change = 1;
         for (int step = 1; step <= most; step++) {
-            double change = step(state, step > PATIENCE ? 0.6 : 1);
+            boolean impatient = step > PATIENCE;
+            change = step(state, impatient && change > NEAR ? 0.6 : 1, impatient ? SLACK : 0);
             if (!(change < Double.POSITIVE_INFINITY)) {
                 return -1;
             }
@@ -65,35 +78,31 @@ final class Coupling {
     }
 
     /** One step; root mean square of the relative changes asked for, infinite if there was none to take. */
-    private double step(LayerState state, double boldness) {
-        Linearised layers = new Linearised(flow, state, residuals);
+    private double step(LayerState state, double boldness, double slack) {
+        LayerSweep sweep = new LayerSweep(flow, state, residuals, slack);
+        LayerChanges layers = new LayerChanges(flow, sweep);
         int n = flow.stations();
-        int size = n + flow.elements();
         double[] sign = new double[n];
         Arrays.fill(sign, 1);
-        double[][] matrix = new double[size][size];
-        double[] right = new double[size];
-        for (int k = 0; k < flow.elements(); k++) {
-            Path upper = Path.upper(flow, state, k);
-            Path lower = Path.lower(flow, state, k);
-            waves.follow(state, upper);
-            waves.follow(state, lower);
-            for (int station : upper.station) {
+        for (Path path : sweep.upper) {
+            for (int station : path.station) {
                 sign[station] = -1;
             }
-            layers.sweep(k, upper, lower);
-            stagnationRow(state, layers, k, matrix, right);
         }
         double[] displaced = new double[n];
         for (int i = 0; i < n; i++) {
             displaced[i] = sign[i] * state.displaced[i];
         }
+        double[][] matrix = new double[n + flow.elements()][n + flow.elements()];
+        double[] right = new double[n + flow.elements()];
         for (int i = 0; i < n; i++) {
-            double[] row = matrix[i];
-            for (int j = 0; j < size; j++) {
-                row[j] = layers.speed[i][j] - (j < n ? sign[i] * flow.response(i, j) * sign[j] : 0);
-            }
-            right[i] = sign[i] * flow.speed(i, displaced) - state.speed[i] - layers.speed[i][layers.constantColumn()];
+            flow.addResponse(i, -sign[i], sign, matrix[i]);
+            right[i] = sign[i] * flow.speed(i, displaced) - state.speed[i];
+        }
+        layers.addSpeeds(matrix, right);
+        hold(state, matrix, right);
+        for (int k = 0; k < flow.elements(); k++) {
+            stagnationRow(state, sweep, n + k, k, matrix, right);
         }
         double[] change;
         try {
@@ -101,38 +110,55 @@ final class Coupling {
         } catch (NoFlowException e) {
             return Double.POSITIVE_INFINITY;
         }
-        return apply(state, layers, change, boldness);
+        return apply(state, layers.follow(change), change, boldness);
+    }
+
+    /**
+     * Holds the displaced flow back as time would: a layer thickens at a rate in proportion to the speed that it lacks. The farther
+     * from agreement, the shorter the time of a step; near agreement the steps are Newton's own.
+     *
+     * <p>Source: KELLEY-KEYES-1998, pseudo-transient continuation.
+     */
+    private void hold(LayerState state, double[][] matrix, double[] right) {
+        double worst = 0;
+        for (int i = 0; i < flow.stations(); i++) {
+            if (state.speed[i] > NEARLY_AT_REST) {
+                worst = Math.max(worst, Math.abs(right[i] / state.speed[i]));
+            }
+        }
+        double rate = caution * Math.min(1, worst);
+        for (int i = 0; i < flow.stations(); i++) {
+            matrix[i][i] -= rate * state.speed[i] / state.displaced[i];
+        }
     }
 
     /** The stagnation point moves with the speeds of its two neighbours. */
-    private void stagnationRow(LayerState state, Linearised layers, int k, double[][] matrix, double[] right) {
-        int a = state.stagnation[k];
+    private void stagnationRow(
+            LayerState state, LayerSweep sweep, int row, int element, double[][] matrix, double[] right) {
+        int a = state.stagnation[element];
         int b = a + 1;
         double sum = state.speed[a] + state.speed[b];
         double byA = flow.panelLength(a) * state.speed[b] / (sum * sum);
         double byB = -flow.panelLength(a) * state.speed[a] / (sum * sum);
-        int row = layers.shiftColumn(k);
-        for (int j = 0; j < matrix.length; j++) {
-            matrix[row][j] = -byA * layers.speed[a][j] - byB * layers.speed[b][j];
-        }
-        matrix[row][row] += 1;
-        right[row] = byA * layers.speed[a][layers.constantColumn()] + byB * layers.speed[b][layers.constantColumn()];
+        StationChange atA = sweep.change[a];
+        StationChange atB = sweep.change[b];
+        matrix[row][a] = -byA * atA.displaced[StationChange.SPEED];
+        matrix[row][b] = -byB * atB.displaced[StationChange.SPEED];
+        matrix[row][row] = 1 - byA * atA.shift[StationChange.SPEED] - byB * atB.shift[StationChange.SPEED];
+        right[row] = byA * atA.constant[StationChange.SPEED] + byB * atB.constant[StationChange.SPEED];
     }
 
-    private double apply(LayerState state, Linearised layers, double[] change, double boldness) {
+    private double apply(LayerState state, double[][] all, double[] change, double boldness) {
         int n = flow.stations();
-        double[] stress = new double[n];
-        double[] theta = new double[n];
-        double[] speed = new double[n];
+        double[] stress = all[StationChange.STRESS];
+        double[] theta = all[StationChange.THETA];
+        double[] speed = all[StationChange.SPEED];
         double sum = 0;
         double relax = boldness;
         for (int i = 0; i < n; i++) {
-            stress[i] = total(layers.stress[i], change);
-            theta[i] = total(layers.theta[i], change);
-            speed[i] = total(layers.speed[i], change);
             double byStress = state.turbulent[i] ? stress[i] / state.stress[i] : 0;
             double byTheta = theta[i] / state.theta[i];
-            double bySpeed = speed[i] / 0.25;
+            double bySpeed = speed[i] / Math.max(0.25, 0.8 * state.speed[i]);
             double byThickness = relativeThickness(state, i, change[i], speed[i]);
             relax = limited(relax, byStress);
             relax = limited(relax, byTheta);
@@ -166,14 +192,6 @@ final class Coupling {
     /** Relative change of displacement thickness; none where the speed is next to nothing and says nothing about it. */
     private static double relativeThickness(LayerState state, int i, double displaced, double speed) {
         return state.speed[i] < NEARLY_AT_REST ? 0 : displaced / state.displaced[i] - speed / state.speed[i];
-    }
-
-    private static double total(double[] row, double[] change) {
-        double sum = row[row.length - 1];
-        for (int j = 0; j < change.length; j++) {
-            sum += row[j] * change[j];
-        }
-        return sum;
     }
 
     private static double limited(double relax, double change) {

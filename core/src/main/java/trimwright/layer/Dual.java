@@ -1,143 +1,154 @@
 package trimwright.layer;
 
 /**
- * A number with its first derivatives by the unknowns at both ends of an interval: every formula of the layer is written once
- * and brings its derivatives with it.
+ * A number with its first derivatives by the four unknowns of one station and by the place of the stagnation point: every formula
+ * of the layer is written once and brings its derivatives with it. Which station that is, the later or the earlier of an interval,
+ * the caller says by making the other one's numbers constants.
  */
 final class Dual {
-    /** Derivatives carried: displaced flow and shape at both ends and the shift of the stagnation point. */
-    static final int SIZE = 9;
-
-    /** Shared by all constants, and told by its identity. */
-    private static final double[] NONE = new double[SIZE];
-
     final double value;
-    private final double[] slope;
+    private final double byStress;
+    private final double byTheta;
+    private final double byDisplaced;
+    private final double bySpeed;
+    private final double byShift;
 
-    private Dual(double value, double[] slope) {
+    // Fields and no array: numbers that live for one formula then need no memory, which decides the speed of a layer.
+    private Dual(
+            double value, double byStress, double byTheta, double byDisplaced, double bySpeed, double byShift) {
         this.value = value;
-        this.slope = slope;
+        this.byStress = byStress;
+        this.byTheta = byTheta;
+        this.byDisplaced = byDisplaced;
+        this.bySpeed = bySpeed;
+        this.byShift = byShift;
     }
 
     static Dual constant(double value) {
-        return new Dual(value, NONE);
+        return new Dual(value, 0, 0, 0, 0, 0);
     }
 
-    /** The unknown of that number. */
+    /** The unknown of that number, see {@link Unknowns}. */
     static Dual unknown(double value, int number) {
-        double[] slope = new double[SIZE];
-        slope[number] = 1;
-        return new Dual(value, slope);
+        return new Dual(
+                value,
+                number == Unknowns.STRESS ? 1 : 0,
+                number == Unknowns.THETA ? 1 : 0,
+                number == Unknowns.DISPLACED ? 1 : 0,
+                number == Unknowns.SPEED ? 1 : 0,
+                number == Unknowns.SHIFT ? 1 : 0);
     }
 
-    /** The same with the derivatives of the later station's unknowns as those of the earlier station's. */
-    Dual asEarlier() {
-        if (slope == NONE) {
-            return this;
-        }
-        double[] result = new double[SIZE];
-        System.arraycopy(slope, Unknowns.LATER, result, 0, Unknowns.LATER);
-        return new Dual(value, result);
+    /** A distance that moves with the stagnation point at a rate. */
+    static Dual distance(double value, double rate) {
+        return new Dual(value, 0, 0, 0, 0, rate);
+    }
+
+    /** The same number without derivatives. */
+    Dual fixed() {
+        return constant(value);
     }
 
     /** Value known from elsewhere, with the derivatives of an expression that is zero there: an implicit solution. */
     static Dual implicit(double value, Dual zero, double zeroByValue) {
-        return new Dual(value, zero.scaled(-1 / zeroByValue));
+        return zero.scaled(value, -1 / zeroByValue);
     }
 
     double slope(int number) {
-        return slope[number];
+        return switch (number) {
+            case Unknowns.STRESS -> byStress;
+            case Unknowns.THETA -> byTheta;
+            case Unknowns.DISPLACED -> byDisplaced;
+            case Unknowns.SPEED -> bySpeed;
+            default -> byShift;
+        };
     }
 
-    private double[] scaled(double factor) {
-        if (slope == NONE) {
-            return NONE;
-        }
-        double[] result = new double[SIZE];
-        for (int i = 0; i < SIZE; i++) {
-            result[i] = factor * slope[i];
-        }
-        return result;
+    private Dual scaled(double result, double factor) {
+        return new Dual(
+                result,
+                factor * byStress,
+                factor * byTheta,
+                factor * byDisplaced,
+                factor * bySpeed,
+                factor * byShift);
     }
 
-    private double[] mixed(double mine, Dual other, double others) {
-        if (other.slope == NONE) {
-            return scaled(mine);
-        }
-        if (slope == NONE) {
-            return other.scaled(others);
-        }
-        double[] result = new double[SIZE];
-        for (int i = 0; i < SIZE; i++) {
-            result[i] = mine * slope[i] + others * other.slope[i];
-        }
-        return result;
+    private Dual mixed(double result, double mine, Dual other, double others) {
+        return new Dual(
+                result,
+                mine * byStress + others * other.byStress,
+                mine * byTheta + others * other.byTheta,
+                mine * byDisplaced + others * other.byDisplaced,
+                mine * bySpeed + others * other.bySpeed,
+                mine * byShift + others * other.byShift);
     }
 
     Dual plus(Dual other) {
-        return new Dual(value + other.value, mixed(1, other, 1));
+        return mixed(value + other.value, 1, other, 1);
     }
 
     Dual minus(Dual other) {
-        return new Dual(value - other.value, mixed(1, other, -1));
+        return mixed(value - other.value, 1, other, -1);
     }
 
     Dual times(Dual other) {
-        return new Dual(value * other.value, mixed(other.value, other, value));
+        return mixed(value * other.value, other.value, other, value);
     }
 
     Dual over(Dual other) {
-        double quotient = value / other.value;
-        return new Dual(quotient, mixed(1 / other.value, other, -quotient / other.value));
+        double inverse = 1 / other.value;
+        double quotient = value * inverse;
+        return mixed(quotient, inverse, other, -quotient * inverse);
     }
 
     Dual plus(double other) {
-        return new Dual(value + other, slope);
+        return scaled(value + other, 1);
     }
 
     Dual minus(double other) {
-        return new Dual(value - other, slope);
+        return scaled(value - other, 1);
     }
 
     Dual times(double other) {
-        return new Dual(value * other, scaled(other));
+        return scaled(value * other, other);
     }
 
     /** A number less this. */
     Dual from(double other) {
-        return new Dual(other - value, scaled(-1));
+        return scaled(other - value, -1);
     }
 
     /** A number over this. */
     Dual under(double other) {
-        return new Dual(other / value, scaled(-other / (value * value)));
+        return scaled(other / value, -other / (value * value));
     }
 
     Dual squared() {
-        return new Dual(value * value, scaled(2 * value));
+        return scaled(value * value, 2 * value);
     }
 
     Dual cubed() {
-        return new Dual(value * value * value, scaled(3 * value * value));
+        return scaled(value * value * value, 3 * value * value);
     }
 
     Dual root() {
         double root = Math.sqrt(value);
-        return new Dual(root, scaled(0.5 / root));
+        return scaled(root, 0.5 / root);
     }
 
     Dual log() {
-        return new Dual(StrictMath.log(value), scaled(1 / value));
+        return scaled(Math.log(value), 1 / value);
     }
 
     Dual exp() {
-        double exp = StrictMath.exp(value);
-        return new Dual(exp, scaled(exp));
+        double exp = Math.exp(value);
+        return scaled(exp, exp);
     }
 
     Dual power(double exponent) {
-        double power = StrictMath.pow(value, exponent);
-        return new Dual(power, scaled(exponent * power / value));
+        double power = Math.pow(value, exponent);
+        return scaled(power, exponent * power / value);
     }
 
     Dual power(Dual exponent) {
@@ -146,7 +157,7 @@ final class Dual {
 
     Dual tanh() {
         double tanh = StrictMath.tanh(value);
-        return new Dual(tanh, scaled(1 - tanh * tanh));
+        return scaled(tanh, 1 - tanh * tanh);
     }
 
     /** The larger of this and a bound. */
@@ -165,6 +176,6 @@ final class Dual {
     }
 
     static Dual mean(Dual first, Dual second) {
-        return new Dual(0.5 * (first.value + second.value), first.mixed(0.5, second, 0.5));
+        return first.mixed(0.5 * (first.value + second.value), 0.5, second, 0.5);
     }
 }

@@ -60,10 +60,10 @@ final class LayerMarch {
             int to = path.station[i];
             Dual xa = Dual.constant(path.distance[i - 1]);
             Dual xb = Dual.constant(path.distance[i]);
-            Station a = Unknowns.station(state, at, Residuals.regime(state, at), residuals.reynolds(), 0);
+            Station a = Unknowns.given(state, at, Residuals.regime(state, at), residuals.reynolds());
             if (!turbulent) {
                 solver.wall(state, at, to, Regime.LAMINAR, a, xa, xb);
-                Station b = Unknowns.station(state, to, Regime.LAMINAR, residuals.reynolds(), Unknowns.LATER);
+                Station b = Unknowns.given(state, to, Regime.LAMINAR, residuals.reynolds());
                 double place = Transition.place(a, b, xa, xb, residuals.critical(), residuals.reynolds());
                 if (Double.isNaN(place)) {
                     state.stress[to] = a.stress().value + Interval.growth(a, b).value * (xb.value - xa.value);
@@ -88,7 +88,8 @@ final class LayerMarch {
             int to = flow.wakeStation(element, w);
             state.turbulent[to] = true;
             state.speed[to] = Math.max(LEAST_SPEED, flow.idealSpeed(to));
-            Station a = Unknowns.station(Regime.WAKE, residuals.reynolds(), 0, stress, theta, displaced, speed);
+            Station a = Unknowns.station(Regime.WAKE, residuals.reynolds(), stress, theta, displaced, speed)
+                    .fixed();
             Dual xa = Dual.constant(x);
             x += flow.wakeLength(element, w);
             Dual xb = Dual.constant(x);

@@ -18,13 +18,7 @@ record Residuals(double reynolds, double critical) {
         };
     }
 
-    /** Interval from station {@code i - 1} of a path to station {@code i}. */
-    Dual[] interval(Path path, int i, Station a, Station b) {
-        Dual xa = Unknowns.distance(path.distance[i - 1], path.shift);
-        Dual xb = Unknowns.distance(path.distance[i], path.shift);
-        return between(a, b, xa, xb);
-    }
-
+    /** Interval between two stations, distances from the stagnation point. */
     Dual[] between(Station a, Station b, Dual xa, Dual xb) {
         if (b.regime() == Regime.LAMINAR) {
             return Interval.laminar(a, b, xa, xb);

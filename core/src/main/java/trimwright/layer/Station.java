@@ -13,6 +13,9 @@ package trimwright.layer;
  * @param slip speed at the edge of the wall's own layer over edge speed (-), 0 in a laminar layer
  * @param friction coefficient (-)
  * @param dissipation twice the coefficient over the energy shape (-)
+ * @param growth of the exponent of the largest wave in a laminar layer per length, 0 in others
+ * @param thickness of a turbulent layer, 0 in a laminar one
+ * @param equilibriumStress root of the shear stress coefficient that a turbulent layer tends to here (-), 0 in a laminar one
  */
 record Station(
         Regime regime,
@@ -25,7 +28,10 @@ record Station(
         Dual energyShape,
         Dual slip,
         Dual friction,
-        Dual dissipation) {
+        Dual dissipation,
+        Dual growth,
+        Dual thickness,
+        Dual equilibriumStress) {
     private static final double WALL_SLIP = 0.95;
     private static final double WAKE_SLIP = 0.99995;
 
@@ -46,7 +52,10 @@ record Station(
                     LaminarLaw.energyShape(h),
                     zero,
                     LaminarLaw.friction(h, reTheta),
-                    LaminarLaw.dissipation(h, reTheta));
+                    LaminarLaw.dissipation(h, reTheta),
+                    LaminarLaw.growth(h, reTheta).over(theta),
+                    zero,
+                    zero);
         }
         Dual energyShape = TurbulentLaw.energyShape(h, reTheta);
         Dual slip = TurbulentLaw.slip(h, energyShape, regime == Regime.WAKE ? WAKE_SLIP : WALL_SLIP);
@@ -70,26 +79,24 @@ record Station(
             dissipation = larger(dissipation, LaminarLaw.dissipation(h, reTheta));
         }
         return new Station(
-                regime, stress, theta, displacement, speed, h, reTheta, energyShape, slip, friction, dissipation);
+                regime,
+                stress,
+                theta,
+                displacement,
+                speed,
+                h,
+                reTheta,
+                energyShape,
+                slip,
+                friction,
+                dissipation,
+                zero,
+                TurbulentLaw.thickness(h).times(theta),
+                TurbulentLaw.equilibriumStress(h, energyShape, slip, wallShape(regime, h, reTheta)));
     }
 
     private static Dual larger(Dual a, Dual b) {
         return a.value >= b.value ? a : b;
-    }
-
-    /** Root of the shear stress coefficient that a turbulent layer tends to here (-). */
-    Dual equilibriumStress() {
-        return TurbulentLaw.equilibriumStress(h, energyShape, slip, wallShape(regime, h, reTheta));
-    }
-
-    /** Thickness of a turbulent layer. */
-    Dual thickness() {
-        return TurbulentLaw.thickness(h).times(theta);
-    }
-
-    /** Growth of the exponent of the largest wave in a laminar layer per length. */
-    Dual growth() {
-        return LaminarLaw.growth(h, reTheta).over(theta);
     }
 
     /** H - 1 less the wall's own layer (-). */
@@ -100,20 +107,42 @@ record Station(
                 : shape.minus(reTheta.under(TurbulentLaw.G_WALL)).atLeast(0.01);
     }
 
-    /** The same station as the earlier one of the next interval. */
-    Station asEarlier() {
+    /** The same station with all its numbers as constants. */
+    Station fixed() {
         return new Station(
                 regime,
-                stress.asEarlier(),
-                theta.asEarlier(),
-                displacement.asEarlier(),
-                speed.asEarlier(),
-                h.asEarlier(),
-                reTheta.asEarlier(),
-                energyShape.asEarlier(),
-                slip.asEarlier(),
-                friction.asEarlier(),
-                dissipation.asEarlier());
+                stress.fixed(),
+                theta.fixed(),
+                displacement.fixed(),
+                speed.fixed(),
+                h.fixed(),
+                reTheta.fixed(),
+                energyShape.fixed(),
+                slip.fixed(),
+                friction.fixed(),
+                dissipation.fixed(),
+                growth.fixed(),
+                thickness.fixed(),
+                equilibriumStress.fixed());
+    }
+
+    /** The same laminar station with another exponent of the largest wave. */
+    Station withExponent(double exponent) {
+        return new Station(
+                regime,
+                Dual.unknown(exponent, Unknowns.STRESS),
+                theta,
+                displacement,
+                speed,
+                h,
+                reTheta,
+                energyShape,
+                slip,
+                friction,
+                dissipation,
+                growth,
+                thickness,
+                equilibriumStress);
     }
 
     /** The same place with the layer just become turbulent. */

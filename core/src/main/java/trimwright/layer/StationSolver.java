@@ -4,6 +4,14 @@ package trimwright.layer;
 final class StationSolver {
     private static final int MOST_STEPS = 30;
 
+    /** Steps of mending a station, and the relative change of one, chosen: what takes longer is left to the next step of all. */
+    private static final int MOST_MENDS = 12;
+
+    private static final double MOST_MEND = 0.3;
+
+    /** Relative change at which a station is in accord: what is left the step of all takes away. Chosen. */
+    private static final double MENDED = 1e-4;
+
     /** Shape factors beyond which a layer is taken as separating, chosen inside the range of the laws. */
     private static final double LAMINAR_LIMIT = 3.8;
 
@@ -38,15 +46,6 @@ final class StationSolver {
         }
     }
 
-    /** One station of a wall, laminar with a given shape, at the speed that it has. */
-    void laminar(LayerState state, int at, int to, double shape, Station a, Dual xa, Dual xb) {
-        double speed = state.speed[to];
-        state.theta[to] = state.theta[at];
-        solve(state, to, Regime.LAMINAR, b -> Interval.laminar(a, b, xa, xb), shape);
-        state.speed[to] = speed;
-        state.displaced[to] = shape * state.theta[to] * speed;
-    }
-
     /** One station of a wake, at the given speed if that can be, else at a shape that decays from {@code h}. */
     void wake(LayerState state, int to, Station a, Dual xa, Dual xb, double h) {
         Law law = b -> Interval.turbulent(a, b, xa, xb);
@@ -56,6 +55,76 @@ final class StationSolver {
             solve(state, to, Regime.WAKE, law, Math.max(1.05, decayed));
         }
     }
+
+    /**
+     * Brings a station of a state into accord with the one before it, as near to what it was as the flow outside would go by
+     * itself: where the layer displaces more the speed rises as that station's own displaced flow raises it. With this line in
+     * place of a given speed or thickness the equations have a solution on both sides of separation.
+     *
+     * <p>Source: VELDMAN-1981.
+     *
+     * @param response speed at the station by the flow that it displaces
+     * @return the station with its residuals, which do not vanish if it could not be brought into accord and stays as it was
+     */
+    Mended mend(LayerState state, int to, Regime regime, Law law, double response) {
+        double stress = state.stress[to];
+        double theta = state.theta[to];
+        double displaced = state.displaced[to];
+        double speed = state.speed[to];
+        for (int step = 0; step < MOST_MENDS; step++) {
+            Station b = Unknowns.station(regime, residuals.reynolds(), stress, theta, displaced, speed);
+            Dual[] r = law.at(b);
+            double[] change = ThreeByThree.solve(rows(r, response));
+            double largest = Math.max(Math.abs(change[1] / theta), Math.abs(change[2] / displaced));
+            largest = Math.max(largest, Math.abs(response * change[2] / speed));
+            largest = regime == Regime.LAMINAR ? largest : Math.max(largest, Math.abs(change[0] / stress));
+            if (!(largest < Double.POSITIVE_INFINITY)) {
+                break;
+            }
+            if (largest < MENDED) {
+                state.stress[to] = stress;
+                state.theta[to] = theta;
+                state.displaced[to] = displaced;
+                state.speed[to] = speed;
+                return settled(state, to, b, r);
+            }
+            double relax = largest > MOST_MEND ? MOST_MEND / largest : 1;
+            stress = regime == Regime.LAMINAR ? stress : stress + relax * change[0];
+            theta += relax * change[1];
+            displaced += relax * change[2];
+            speed += relax * response * change[2];
+        }
+        Station b = Unknowns.station(state, to, regime, residuals.reynolds());
+        return settled(state, to, b, law.at(b));
+    }
+
+    /** Rows of the equations for the changes of stress, momentum thickness and displaced flow. */
+    private static double[][] rows(Dual[] r, double response) {
+        double[][] rows = new double[3][];
+        for (int i = 0; i < 3; i++) {
+            rows[i] = new double[] {
+                r[i].slope(Unknowns.STRESS),
+                r[i].slope(Unknowns.THETA),
+                r[i].slope(Unknowns.DISPLACED) + response * r[i].slope(Unknowns.SPEED),
+                -r[i].value
+            };
+        }
+        return rows;
+    }
+
+    /** The exponent of waves follows from the rest. */
+    private static Mended settled(LayerState state, int to, Station b, Dual[] r) {
+        if (b.regime() != Regime.LAMINAR) {
+            return new Mended(b, r);
+        }
+        double less = r[2].value;
+        state.stress[to] -= less;
+        r[2] = r[2].minus(less);
+        return new Mended(b.withExponent(state.stress[to]), r);
+    }
+
+    /** A station in accord, and what must vanish there. */
+    record Mended(Station station, Dual[] residual) {}
 
     @FunctionalInterface
     interface Law {
@@ -74,14 +143,14 @@ final class StationSolver {
         double speed = state.speed[to];
         double displaced = shape > 0 ? shape * theta * speed : state.displaced[to];
         for (int step = 0; step < MOST_STEPS; step++) {
-            Station b = Unknowns.station(regime, residuals.reynolds(), Unknowns.LATER, stress, theta, displaced, speed);
+            Station b = Unknowns.station(regime, residuals.reynolds(), stress, theta, displaced, speed);
             Dual[] r = law.at(b);
             double[][] a = new double[3][4];
             for (int i = 0; i < 3; i++) {
-                a[i][0] = r[i].slope(Unknowns.LATER + Unknowns.STRESS);
-                double byFlow = r[i].slope(Unknowns.LATER + Unknowns.DISPLACED);
-                a[i][1] = r[i].slope(Unknowns.LATER + Unknowns.THETA) + (shape > 0 ? byFlow * shape * speed : 0);
-                a[i][2] = shape > 0 ? r[i].slope(Unknowns.LATER + Unknowns.SPEED) + byFlow * shape * theta : byFlow;
+                a[i][0] = r[i].slope(Unknowns.STRESS);
+                double byFlow = r[i].slope(Unknowns.DISPLACED);
+                a[i][1] = r[i].slope(Unknowns.THETA) + (shape > 0 ? byFlow * shape * speed : 0);
+                a[i][2] = shape > 0 ? r[i].slope(Unknowns.SPEED) + byFlow * shape * theta : byFlow;
                 a[i][3] = -r[i].value;
             }
             double[] change = ThreeByThree.solve(a);

@@ -35,6 +35,11 @@ public final class ViscousFlow {
 
     private static final int APPROACH_STEPS = 3;
 
+    /** How much a step is held back, by attempt: little first, more where a section is stalled. Found by trial. */
+    private static final double BOLD = 0.05;
+
+    private static final double[] CAUTIONS = {BOLD, 0.15};
+
     private final SourceResponse response;
     private final double critical;
     private final int wakeSteps;
@@ -56,21 +61,19 @@ public final class ViscousFlow {
     }
 
     /**
-     * At one angle of attack. Takes at most 60 steps of Newton's method from a like state, 60 from a guess, and 60 at each
-     * of four angles on the way from less load.
+     * At one angle of attack. Newton's method takes at most 60 steps from a like state, then 60 from each of two guesses, then 60 at
+     * each of four angles on the way from less load.
      *
      * @param alpha (rad)
      * @param reynolds on the length 1 (-), above 0
-     * @param near an answer for a like state to start from, or null
+     * @param near an answer for a like state to start from, also of elements that differ in place only; or null
      */
     public ViscousAnswer at(double alpha, double reynolds, @Nullable ViscousPoint near) {
-        if (near != null) {
-            ViscousPoint point = solve(alpha, reynolds, near.state());
-            if (point != null) {
-                return point;
-            }
+        DisplacedFlow flow = response.at(alpha, wakeSteps, WAKE_REACH);
+        ViscousPoint point = near == null ? null : solve(flow, reynolds, near.state(), BOLD);
+        for (double caution : CAUTIONS) {
+            point = point == null ? solve(flow, reynolds, null, caution) : point;
         }
-        ViscousPoint point = solve(alpha, reynolds, null);
         return point != null ? point : approach(alpha, reynolds);
     }
 
@@ -87,25 +90,30 @@ public final class ViscousFlow {
 
     /** From an angle of less load, which is easier to begin with. */
     private ViscousAnswer approach(double alpha, double reynolds) {
-        SurfaceFlow flow = ideal().at(alpha);
+        SurfaceFlow ideal = ideal().at(alpha);
         double load = 0;
-        for (int k = 0; k < flow.elements(); k++) {
-            load += flow.circulationLift(k);
+        for (int k = 0; k < ideal.elements(); k++) {
+            load += ideal.circulationLift(k);
         }
         double step = Math.copySign(STEP, load);
-        ViscousPoint point = solve(alpha - APPROACH_STEPS * step, reynolds, null);
-        for (int i = APPROACH_STEPS - 1; i >= 0 && point != null; i--) {
-            point = solve(alpha - i * step, reynolds, point.state());
+        ViscousPoint point = null;
+        for (int i = APPROACH_STEPS; i >= 0; i--) {
+            LayerState from = point == null ? null : point.state();
+            DisplacedFlow flow = response.at(alpha - i * step, wakeSteps, WAKE_REACH);
+            point = solve(flow, reynolds, from, BOLD);
+            if (point == null) {
+                return new NoAgreement(alpha, reynolds);
+            }
         }
         return point != null ? point : new NoAgreement(alpha, reynolds);
     }
 
     /** From a state, or from a guess if null; null if there is no agreement. */
-    private @Nullable ViscousPoint solve(double alpha, double reynolds, @Nullable LayerState from) {
-        DisplacedFlow flow = response.at(alpha, wakeSteps, WAKE_REACH);
+    private @Nullable ViscousPoint solve(
+            DisplacedFlow flow, double reynolds, @Nullable LayerState from, double caution) {
         Residuals residuals = new Residuals(reynolds, critical);
         LayerState state = from == null ? new LayerMarch(flow, residuals).guess() : from;
-        int steps = new Coupling(flow, residuals).solve(state, MOST_STEPS);
+        int steps = new Coupling(flow, residuals, caution).solve(state, MOST_STEPS);
         ViscousPoint point = steps > 0 ? new ViscousPoint(flow, state, residuals, steps) : null;
         return point != null && point.isFinite() ? point : null;
     }

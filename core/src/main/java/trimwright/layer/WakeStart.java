@@ -29,8 +29,13 @@ final class WakeStart {
         stressSlope[1][Unknowns.THETA] += (lowerStress.value - stress) / theta;
     }
 
+    /** The station that the first interval of the wake begins with, its values as unknowns. */
+    Station station(double reynolds) {
+        return Unknowns.station(Regime.WAKE, reynolds, stress, theta, displaced, speed);
+    }
+
     private static Dual stress(LayerState state, int station, double reynolds) {
-        Station edge = Unknowns.station(state, station, Residuals.regime(state, station), reynolds, 0);
+        Station edge = Unknowns.station(state, station, Residuals.regime(state, station), reynolds);
         return edge.regime() == Regime.TURBULENT
                 ? edge.stress()
                 : edge.becomeTurbulent(reynolds).stress();

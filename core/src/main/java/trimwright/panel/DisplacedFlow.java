@@ -183,6 +183,19 @@ public final class DisplacedFlow {
         return response[station][displacedAt];
     }
 
+    /**
+     * Adds the responses of the speed at a station to a row.
+     *
+     * @param factor for all
+     * @param factors by station of the displaced flow
+     */
+    public void addResponse(int station, double factor, double[] factors, double[] row) {
+        double[] from = response[station];
+        for (int j = 0; j < stations; j++) {
+            row[j] += factor * factors[j] * from[j];
+        }
+    }
+
     /** Speed at a station for a displaced flow at all stations. */
     public double speed(int station, double[] displaced) {
         double sum = speed[station];

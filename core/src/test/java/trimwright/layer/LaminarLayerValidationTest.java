@@ -40,7 +40,7 @@ class LaminarLayerValidationTest {
         state.displaced[0] = 2.591 * state.theta[0] * state.speed[0];
         while (x < 1) {
             double next = Math.min(1, x + Math.min(2e-4, 0.02 * x));
-            Station a = Unknowns.station(state, 0, Regime.LAMINAR, REYNOLDS, 0);
+            Station a = Unknowns.given(state, 0, Regime.LAMINAR, REYNOLDS);
             Dual from = Dual.constant(x);
             Dual to = Dual.constant(next);
             state.theta[1] = state.theta[0];
