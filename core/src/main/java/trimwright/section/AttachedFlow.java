@@ -107,12 +107,25 @@ final class AttachedFlow {
         return DRAG_RE_POWER * logReSlope(reynolds) * friction(reynolds);
     }
 
-    void evaluate(double alpha, double flapAngle, double reynolds, SectionPoint out) {
+    /** Notes what does not depend on the angle of attack. */
+    void hold(double flapAngle, double reynolds, AttachedState at) {
+        at.logRe = logRe(reynolds);
+        at.logReR = logReSlope(reynolds);
+        at.d = Math.sin(FLAP_FADE * flapAngle) / FLAP_FADE;
+        at.dD = Math.cos(FLAP_FADE * flapAngle);
+        double u = NOSE_STEEPNESS * (at.logRe - NOSE_LOG_RE);
+        double uRoot = Math.sqrt(1 + u * u);
+        at.nose = NOSE_LOW + NOSE_RISE * 0.5 * (1 + u / uRoot);
+        at.noseR = NOSE_RISE * 0.5 / (uRoot * uRoot * uRoot) * NOSE_STEEPNESS * at.logReR;
+        at.scale = dragScale(at.logRe);
+    }
+
+    /** Lift, and the stall margin where it is negative; where it is positive, a positive number that is not above it. */
+    void lift(double alpha, SectionPoint out) {
         // Endings: A by alpha, D by flap angle, R by log Reynolds number.
-        double logRe = logRe(reynolds);
-        double logReR = logReSlope(reynolds);
-        double d = StrictMath.sin(FLAP_FADE * flapAngle) / FLAP_FADE;
-        double dD = StrictMath.cos(FLAP_FADE * flapAngle);
+        AttachedState at = out.attached;
+        double d = at.d;
+        double dD = at.dD;
 
         // Lift before saturation, and the side it is on (-1 to 1).
         double eff = flap.effectiveness();
@@ -128,15 +141,11 @@ final class AttachedFlow {
         double sideA = cos * SIDE * SIDE / (root * root * root);
 
         // Maximum lift: nose load angle at the pressure-difference limit, more with flap to the lifting side.
-        double u = NOSE_STEEPNESS * (logRe - NOSE_LOG_RE);
-        double uRoot = Math.sqrt(1 + u * u);
-        double nose = NOSE_LOW + NOSE_RISE * 0.5 * (1 + u / uRoot);
-        double noseR = NOSE_RISE * 0.5 / (uRoot * uRoot * uRoot) * NOSE_STEEPNESS * logReR;
         double sigma = side * d;
         double over = sigma - FLAP_LIMIT;
         double overRoot = Math.sqrt(over * over + FLAP_LIMIT_WIDTH * FLAP_LIMIT_WIDTH);
         double gain = eff - flap.noseLoad();
-        double limit = nose + gain * sigma - FLAP_LIMIT_LOSS * 0.5 * (over + overRoot);
+        double limit = at.nose + gain * sigma - FLAP_LIMIT_LOSS * 0.5 * (over + overRoot);
         double limitSigma = gain - FLAP_LIMIT_LOSS * 0.5 * (1 + over / overRoot);
         double limitRoot = Math.sqrt(limit * limit + FLOOR * FLOOR);
         double top = 0.5 * (limit + limitRoot);
@@ -145,7 +154,7 @@ final class AttachedFlow {
         double maxSigma = maxLimit * limitSigma;
         double maxA = maxSigma * sideA * d;
         double maxD = maxSigma * (sideA * thetaD * d + side * dD);
-        double maxR = maxLimit * noseR;
+        double maxR = maxLimit * at.noseR;
 
         double z = load / max;
         double z2 = z * z;
@@ -159,21 +168,49 @@ final class AttachedFlow {
         out.clFlap = liftLoad * loadD + liftMax * maxD;
         out.clLogRe = liftMax * maxR;
 
+        // Stall where the load reaches STALL_LOAD of the maximum. The arcsine is dear and never below its argument.
+        double q = STALL_LOAD / slope * max;
+        double size = theta * theta / Math.sqrt(theta * theta + SIDE * SIDE);
+        at.theta = theta;
+        at.thetaD = thetaD;
+        at.q = q;
+        at.size = size;
+        at.maxA = maxA;
+        at.maxD = maxD;
+        at.maxR = maxR;
+        if (q > size) {
+            out.stallMargin = q - size;
+        } else {
+            putStallMargin(out);
+        }
+
+        at.load = load;
+        at.loadA = loadA;
+        at.loadD = loadD;
+    }
+
+    /** All else, after {@link #lift} at the same angle of attack. */
+    void complete(double alpha, SectionPoint out) {
+        AttachedState at = out.attached;
+        double d = at.d;
+        double dD = at.dD;
+        putStallMargin(out);
+
         // Profile drag; what saturation takes from lift comes back as drag.
-        double scale = dragScale(logRe);
+        double scale = at.scale;
         double beta = alpha + flap.noseLoad() * d;
         double sinBeta = StrictMath.sin(beta);
         double sin2Beta = StrictMath.sin(2 * beta);
         double d3 = d * d * d;
         double shape = friction + DRAG_LIFT * out.cl * out.cl + DRAG_NOSE * sinBeta * sinBeta + flapDrag * d3 * d;
-        double loss = load - out.cl;
+        double loss = at.load - out.cl;
         out.cd = scale * shape + DRAG_LOSS * loss * loss;
         out.cdAlpha = scale * (2 * DRAG_LIFT * out.cl * out.clAlpha + DRAG_NOSE * sin2Beta)
-                + 2 * DRAG_LOSS * loss * (loadA - out.clAlpha);
+                + 2 * DRAG_LOSS * loss * (at.loadA - out.clAlpha);
         double flapShape = DRAG_NOSE * sin2Beta * flap.noseLoad() + 4 * flapDrag * d3;
         out.cdFlap = scale * (2 * DRAG_LIFT * out.cl * out.clFlap + flapShape * dD)
-                + 2 * DRAG_LOSS * loss * (loadD - out.clFlap);
-        out.cdLogRe = scale * (DRAG_RE_POWER * logReR * shape + 2 * DRAG_LIFT * out.cl * out.clLogRe)
+                + 2 * DRAG_LOSS * loss * (at.loadD - out.clFlap);
+        out.cdLogRe = scale * (DRAG_RE_POWER * at.logReR * shape + 2 * DRAG_LIFT * out.cl * out.clLogRe)
                 - 2 * DRAG_LOSS * loss * out.clLogRe;
 
         // Moment: normal force at the quarter chord, and the flap's own couple.
@@ -189,16 +226,17 @@ final class AttachedFlow {
         out.hingeAlpha = hinge * flap.hingeAlpha() * ca;
         out.hingeFlap = hinge * flap.hingeFlap() * dD;
         out.hingeLogRe = 0;
+    }
 
-        // Stall where the load reaches STALL_LOAD of the maximum.
-        double q = STALL_LOAD / slope * max;
-        double stallMax = STALL_LOAD / slope / Math.sqrt(1 - q * q);
-        double reach = Math.sqrt(theta * theta + SIDE * SIDE);
-        double sizeTheta = theta * (2 - theta * theta / (reach * reach)) / reach;
-        out.stallMargin = StrictMath.asin(q) - theta * theta / reach;
-        out.stallMarginAlpha = stallMax * maxA - sizeTheta;
-        out.stallMarginFlap = stallMax * maxD - sizeTheta * thetaD;
-        out.stallMarginLogRe = stallMax * maxR;
+    private void putStallMargin(SectionPoint out) {
+        AttachedState at = out.attached;
+        double stallMax = STALL_LOAD / slope / Math.sqrt(1 - at.q * at.q);
+        double reach = Math.sqrt(at.theta * at.theta + SIDE * SIDE);
+        double sizeTheta = at.theta * (2 - at.theta * at.theta / (reach * reach)) / reach;
+        out.stallMargin = Math.asin(at.q) - at.size;
+        out.stallMarginAlpha = stallMax * at.maxA - sizeTheta;
+        out.stallMarginFlap = stallMax * at.maxD - sizeTheta * at.thetaD;
+        out.stallMarginLogRe = stallMax * at.maxR;
     }
 
     private static double logRe(double reynolds) {

@@ -13,4 +13,27 @@ public interface SectionModel {
      * @param reynolds on the total chord (-), not negative
      */
     void evaluate(double alpha, double flapAngle, double reynolds, SectionPoint out);
+
+    /**
+     * First of three steps to the same answer as {@link #evaluate}, for those who look for the angle of attack: notes in
+     * {@code out} what stays meanwhile.
+     *
+     * @param flapAngle as there
+     * @param reynolds as there
+     */
+    default void hold(double flapAngle, double reynolds, SectionPoint out) {
+        out.flapAngle = flapAngle;
+        out.reynolds = reynolds;
+    }
+
+    /**
+     * Second step, as often as it takes: lift at an angle of attack (rad), and the stall margin where it is negative. Where
+     * it is positive it may yet be too small; that and the rest of {@code out} wait for {@link #complete}.
+     */
+    default void lift(double alpha, SectionPoint out) {
+        evaluate(alpha, out.flapAngle, out.reynolds, out);
+    }
+
+    /** Third step: all else at the angle of attack of the last {@link #lift} (rad). */
+    default void complete(double alpha, SectionPoint out) {}
 }

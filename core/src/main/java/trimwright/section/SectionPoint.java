@@ -41,6 +41,11 @@ public final class SectionPoint {
     public double stallMarginFlap;
     public double stallMarginLogRe;
 
-    /** For sections from tables: made here, since sections are shared by threads and evaluation makes nothing. */
-    final HermiteTable.Spot spot = new HermiteTable.Spot();
+    /** Flap angle (rad) and Reynolds number that are held through a search for the angle of attack. */
+    public double flapAngle;
+
+    public double reynolds;
+
+    /** What the attached flow hands from one of its steps to the next. */
+    final AttachedState attached = new AttachedState();
 }

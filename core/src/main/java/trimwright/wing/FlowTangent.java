@@ -13,6 +13,12 @@ final class FlowTangent {
     private final double[] vy;
     private final double[] alpha;
     private final double[] gamma;
+
+    /** Direction of the air past each strip. */
+    private final double[] alongX;
+
+    private final double[] alongY;
+
     private final InfluenceChange byAirAngle;
     private final InfluenceChange byHeel;
     private final InfluenceChange byFootHeight;
@@ -26,6 +32,12 @@ final class FlowTangent {
         vy = new double[flow.n];
         alpha = new double[flow.n];
         gamma = new double[flow.n];
+        alongX = new double[flow.n];
+        alongY = new double[flow.n];
+        for (int i = 0; i < flow.n; i++) {
+            alongX[i] = flow.vx[i] / flow.speed[i];
+            alongY[i] = flow.vy[i] / flow.speed[i];
+        }
         byAirAngle = InfluenceChange.byAirAngle(influence);
         byHeel = InfluenceChange.byHeel(influence);
         byFootHeight = InfluenceChange.byFootHeight(influence);
@@ -35,10 +47,11 @@ final class FlowTangent {
     void solve(WingControl control, LuFactors lu) {
         double turned = control == WingControl.SHEET ? -1 : 0;
         moveAir(control);
+        boolean windMoves = control == WingControl.AIR_SPEED
+                || control == WingControl.AIR_ANGLE
+                || control == WingControl.HEEL;
         for (int i = 0; i < flow.n; i++) {
-            double ax = flow.air.x(i);
-            double ay = flow.air.y(i);
-            logRe[i] = (ax * vx[i] + ay * vy[i]) / (ax * ax + ay * ay + StripFlow.STILL);
+            logRe[i] = windMoves ? logReBy(i) : 0;
             flap[i] = flow.setting.flapAngleBy(control, flow.wing.flapShare(i));
         }
         InfluenceChange change = changeBy(control);
@@ -47,19 +60,29 @@ final class FlowTangent {
         }
         for (int i = 0; i < flow.n; i++) {
             SectionPoint point = flow.point[i];
-            alpha[i] = turned + turn(i);
-            double cl = point.clAlpha * alpha[i] + point.clFlap * flap[i] + point.clLogRe * logRe[i];
-            double margin = point.stallMarginAlpha * alpha[i]
-                    + point.stallMarginFlap * flap[i]
-                    + point.stallMarginLogRe * logRe[i];
-            gamma[i] = 0.5 * flow.wing.stripChord(i) * (flow.speed[i] * cl + quicken(i) * point.cl)
-                    + flow.mixingMargin[i] * flow.bend[i] * margin;
+            double speed = flow.speed[i];
+            double a = turned + across(i) / speed;
+            double cl = point.clAlpha * a + point.clFlap * flap[i] + point.clLogRe * logRe[i];
+            gamma[i] = 0.5 * flow.wing.stripChord(i) * (speed * cl + along(i) * point.cl);
+            if (flow.mixingMargin[i] != 0) {
+                gamma[i] += flow.mixingMargin[i] * flow.bend[i] * marginBy(point, a, i);
+            }
         }
         lu.solve(gamma);
         influence.add(gamma, vx, vy);
         for (int i = 0; i < flow.n; i++) {
-            alpha[i] = turned + turn(i);
+            alpha[i] = turned + across(i) / flow.speed[i];
         }
+    }
+
+    private double logReBy(int i) {
+        double ax = flow.air.x(i);
+        double ay = flow.air.y(i);
+        return (ax * vx[i] + ay * vy[i]) / (ax * ax + ay * ay + StripFlow.STILL);
+    }
+
+    private double marginBy(SectionPoint point, double a, int i) {
+        return point.stallMarginAlpha * a + point.stallMarginFlap * flap[i] + point.stallMarginLogRe * logRe[i];
     }
 
     /** Change of force and moment; fills in those of stall margin and hinge moment of each strip. */
@@ -71,12 +94,13 @@ final class FlowTangent {
         double k = 0;
         double m = 0;
         double couple = 0;
+        double flapShare = wing.flapChordRatio();
         for (int i = 0; i < flow.n; i++) {
             SectionPoint point = flow.point[i];
             double chord = wing.stripChord(i);
             double width = wing.stripWidth(i);
             double speed = flow.speed[i];
-            double quicken = quicken(i);
+            double quicken = along(i);
             double a = alpha[i];
             double d = flap[i];
             double r = logRe[i];
@@ -94,10 +118,10 @@ final class FlowTangent {
             y += fy;
             k += wing.stripHeight(i) * fy;
             m -= wing.stripHeight(i) * fx;
-            couple -= half * chord * speed * (2 * quicken * point.cm + speed * cm);
-            double flapShare = wing.flapChordRatio();
-            hinge[i] = half * flapShare * flapShare * chord * speed * (2 * quicken * point.hinge + speed * ch);
-            margin[i] = point.stallMarginAlpha * a + point.stallMarginFlap * d + point.stallMarginLogRe * r;
+            double moment = half * chord * speed;
+            couple -= moment * (2 * quicken * point.cm + speed * cm);
+            hinge[i] = moment * flapShare * flapShare * (2 * quicken * point.hinge + speed * ch);
+            margin[i] = marginBy(point, a, i);
         }
         return new WingForce(x, y, 0, k, m, couple);
     }
@@ -130,11 +154,13 @@ final class FlowTangent {
         };
     }
 
-    private double quicken(int i) {
-        return (flow.vx[i] * vx[i] + flow.vy[i] * vy[i]) / flow.speed[i];
+    /** Change of a strip's velocity along itself: of its size. */
+    private double along(int i) {
+        return alongX[i] * vx[i] + alongY[i] * vy[i];
     }
 
-    private double turn(int i) {
-        return (flow.vx[i] * vy[i] - flow.vy[i] * vx[i]) / (flow.speed[i] * flow.speed[i]);
+    /** And across: of its direction, times its size. */
+    private double across(int i) {
+        return alongX[i] * vy[i] - alongY[i] * vx[i];
     }
 }

@@ -49,15 +49,32 @@ final class Influence {
 
     /** Adds the velocities that circulations make to those of the air. */
     void add(double[] gamma, double[] vx, double[] vy) {
-        for (int j = 0; j < gamma.length; j++) {
-            add(x[j], gamma[j], vx);
-            add(y[j], gamma[j], vy);
-        }
+        add(x, gamma, vx);
+        add(y, gamma, vy);
     }
 
-    private static void add(double[] from, double factor, double[] to) {
-        for (int i = 0; i < to.length; i++) {
-            to[i] += from[i] * factor;
+    // Four at a time: one pass along memory instead of four.
+    private static void add(double[][] from, double[] gamma, double[] to) {
+        int j = 0;
+        for (; j + 4 <= gamma.length; j += 4) {
+            double[] f0 = from[j];
+            double[] f1 = from[j + 1];
+            double[] f2 = from[j + 2];
+            double[] f3 = from[j + 3];
+            double g0 = gamma[j];
+            double g1 = gamma[j + 1];
+            double g2 = gamma[j + 2];
+            double g3 = gamma[j + 3];
+            for (int i = 0; i < to.length; i++) {
+                to[i] = to[i] + f0[i] * g0 + f1[i] * g1 + f2[i] * g2 + f3[i] * g3;
+            }
+        }
+        for (; j < gamma.length; j++) {
+            double[] f = from[j];
+            double g = gamma[j];
+            for (int i = 0; i < to.length; i++) {
+                to[i] += f[i] * g;
+            }
         }
     }
 
@@ -73,9 +90,6 @@ final class Influence {
             leg(j + 1, clear, highX, highY);
             difference(highX, lowX, x[j]);
             difference(highY, lowY, y[j]);
-            if (placed.hasSea()) {
-                add(placed.imageBound(j), 1, x[j]);
-            }
             double[] t = lowX;
             lowX = highX;
             highX = t;
@@ -94,7 +108,7 @@ final class Influence {
         }
     }
 
-    /** Velocity at each strip of the line that trails from a node with unit strength, and of its image. */
+    /** Velocity at each strip of the line that trails from a node with unit strength, and of its image, its bound part too. */
     private void leg(int k, double[] clear, double[] toX, double[] toY) {
         double[] leg = placed.wing().legs(k);
         int n = leg.length;
@@ -119,29 +133,37 @@ final class Influence {
     }
 
     private void imageLeg(int k, double[] clear, double[] toX, double[] toY) {
-        double[] rz = placed.imageZ(k);
+        double[] height = placed.wing().stripHeights();
+        double along = placed.imageAlong(k);
         double[] near = placed.imageNearness(k);
         imageClearance(k, clear);
         // Reverse order of nodes: the image leg counts with the opposite sign.
-        double side = uz * placed.imageY(k) / (4 * Math.PI);
         double back = uy / (4 * Math.PI);
+        double side = uz * placed.imageY(k) / (4 * Math.PI) - back * along;
         double across = ux / (4 * Math.PI);
+        double[] bound = placed.imageBound(k);
+        double[] apart = placed.lineDistance();
+        double line = 1 / (4 * Math.PI);
         for (int i = 0; i < toX.length; i++) {
-            toX[i] += (side - back * rz[i]) * near[i] * clear[i];
+            toX[i] += near[i] * ((side + back * height[i]) * clear[i] - line * apart[i] * bound[i]);
         }
         for (int i = 0; i < toY.length; i++) {
-            toY[i] += across * rz[i] * near[i] * clear[i];
+            toY[i] += across * (along - height[i]) * near[i] * clear[i];
         }
     }
 
     /** 1/(r - u.r) of a node's image, seen from each strip. */
     void imageClearance(int k, double[] to) {
-        double[] rz = placed.imageZ(k);
-        double[] r = placed.imageDistance(k);
-        double across = uy * placed.imageY(k);
+        double[] height = placed.wing().stripHeights();
+        double along = placed.imageAlong(k);
+        double[] near = placed.imageNearness(k);
+        double aside = placed.imageY(k);
+        double aside2 = aside * aside;
+        double across = uy * aside;
         double down = uz;
         for (int i = 0; i < to.length; i++) {
-            to[i] = 1 / (r[i] - across - down * rz[i]);
+            double z = along - height[i];
+            to[i] = 1 / ((aside2 + z * z) * near[i] - across - down * z);
         }
     }
 }

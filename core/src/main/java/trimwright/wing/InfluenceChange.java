@@ -16,6 +16,7 @@ final class InfluenceChange {
     private final double cos;
     private final double[] x;
     private final double[] y;
+    private final double[] weaker;
 
     /**
      * @param trail change of the trailing direction, across it
@@ -34,6 +35,7 @@ final class InfluenceChange {
         cos = StrictMath.cos(placed.heel());
         x = new double[placed.wing().strips()];
         y = new double[x.length];
+        weaker = new double[x.length];
     }
 
     /** The wakes turn with the air about the sea's upright: per rad. */
@@ -59,36 +61,29 @@ final class InfluenceChange {
         Influence influence = changes[0].influence;
         PlacedWing placed = influence.placed;
         int n = gamma.length;
-        double[] clear = new double[n];
-        double[] force = new double[n];
         double[] above = new double[n];
         double[] below = new double[n];
+        ImageLeg image = new ImageLeg(influence);
         for (int k = 0; k <= n; k++) {
             double strength = (k > 0 ? gamma[k - 1] : 0) - (k < n ? gamma[k] : 0);
             add(placed.wing().legs(k), strength, 0, Math.min(k, n), above);
             add(placed.wing().legs(k), strength, Math.min(k, n), n, below);
             if (placed.hasSea()) {
-                influence.imageClearance(k, clear);
-                scale(placed.imageNearness(k), clear, strength / (4 * Math.PI), force);
+                image.at(k, strength);
                 for (InfluenceChange change : changes) {
-                    change.addImageLeg(k, clear, force);
+                    change.addImageLeg(k, image);
                 }
             }
         }
         PlateFlow plate = influence.plate();
         for (InfluenceChange change : changes) {
             change.addLegs(above, below);
+            if (placed.hasSea()) {
+                change.addLineDistance(image);
+            }
             if (plate != null) {
                 double[] trail = {change.dux, change.duy, change.duz};
                 plate.addChange(gamma, trail, change.heel, change.foot, change.x, change.y);
-            }
-        }
-        for (int j = 0; placed.hasSea() && j < n; j++) {
-            placed.boundClearance(j, clear);
-            for (InfluenceChange change : changes) {
-                if (change.heel != 0 || change.foot != 0) {
-                    change.addImageBound(j, gamma[j], clear);
-                }
             }
         }
     }
@@ -97,13 +92,9 @@ final class InfluenceChange {
     void addTo(double[] vx, double[] vy) {
         for (int i = 0; i < x.length; i++) {
             vx[i] += x[i];
-            vy[i] += y[i];
         }
-    }
-
-    private static void scale(double[] a, double[] b, double factor, double[] to) {
-        for (int i = 0; i < to.length; i++) {
-            to[i] = factor * a[i] * b[i];
+        for (int i = 0; i < y.length; i++) {
+            vy[i] += y[i];
         }
     }
 
@@ -130,62 +121,95 @@ final class InfluenceChange {
         }
     }
 
-    /** Clearance and force: the two factors of the image leg's velocity, 1/(r - u.r) and that over 4 pi r times strength. */
-    private void addImageLeg(int k, double[] clear, double[] force) {
-        double[] rz = placed.imageZ(k);
-        double[] near = placed.imageNearness(k);
-        double ry = placed.imageY(k);
+    /** The image of a node: its wake, and the bound line that goes on from it. */
+    private void addImageLeg(int k, ImageLeg image) {
+        boolean moves = heel != 0 || foot != 0;
+        if (moves) {
+            addMoved(k, image);
+        } else {
+            addTurned(k, image);
+        }
+    }
+
+    /** Only the wake turns. */
+    private void addTurned(int k, ImageLeg image) {
+        double along = placed.imageAlong(k);
+        double[] height = placed.wing().stripHeights();
+        double[] force = image.force;
+        double[] dense = image.dense;
+        double aside = placed.imageY(k);
+        double uy = influence.uy;
+        double over = influence.uz * aside;
+        double ux = influence.ux;
+        double gap = duy * aside;
+        double lean = duz;
+        double stillX = duz * aside;
+        double turnX = duy;
+        double turnY = dux;
+        double[] toX = x;
+        for (int i = 0; i < toX.length; i++) {
+            double z = along - height[i];
+            toX[i] += (uy * z - over) * -(gap + lean * z) * dense[i] - force[i] * (turnX * z - stillX);
+        }
+        double[] toY = y;
+        for (int i = 0; i < toY.length; i++) {
+            double z = along - height[i];
+            toY[i] += z * (force[i] * turnY + ux * (gap + lean * z) * dense[i]);
+        }
+    }
+
+    /** The node's image moves against the strips, and the wake may turn in their axes. */
+    private void addMoved(int k, ImageLeg image) {
+        double along = placed.imageAlong(k);
+        double[] height = placed.wing().stripHeights();
+        double aside = placed.imageY(k);
         double dy = dy(k);
         double dz = dz(k);
         double ux = influence.ux;
         double uy = influence.uy;
         double uz = influence.uz;
-        double turnX = duy;
-        double stillX = uy * dz - uz * dy - duz * ry;
-        double turnY = dux;
-        double stillY = ux * dz;
-        double gap = duy * ry + uy * dy + uz * dz;
+        double over = uz * aside;
+        double gap = duy * aside + uy * dy + uz * dz;
         double lean = duz;
-        double reach = ry * dy;
+        double reach = aside * dy;
+        double[] steep = image.steep;
+        double[] dense = image.dense;
+        for (int i = 0; i < weaker.length; i++) {
+            double z = along - height[i];
+            weaker[i] = (reach + z * dz) * steep[i] - (gap + lean * z) * dense[i];
+        }
+        double[] force = image.force;
+        double turnX = duy;
+        double stillX = uy * dz - uz * dy - duz * aside;
+        // The line's own direction turns by twice the heel: d(t.r) = line + slope z.
+        double sin2 = 2 * sin * cos;
+        double cos2 = cos * cos - sin * sin;
+        double line = sin2 * dy + cos2 * dz + 2 * heel * cos2 * aside;
+        double slope = -2 * heel * sin2;
+        double[] apart = placed.lineDistance();
+        double[] boundSteep = image.boundSteep;
+        double[] boundDense = image.boundDense;
         double[] toX = x;
         for (int i = 0; i < toX.length; i++) {
-            double dr = (reach + rz[i] * dz) * near[i];
-            double weaker = dr * near[i] + (dr - gap - lean * rz[i]) * clear[i];
-            toX[i] -= force[i] * (turnX * rz[i] + stillX - (uy * rz[i] - uz * ry) * weaker);
+            double z = along - height[i];
+            double bound = (reach + z * dz) * boundSteep[i] - (line + slope * z) * boundDense[i];
+            toX[i] += (uy * z - over) * weaker[i] - force[i] * (turnX * z + stillX) + apart[i] * bound;
         }
+        double turnY = dux;
+        double stillY = ux * dz;
         double[] toY = y;
         for (int i = 0; i < toY.length; i++) {
-            double dr = (reach + rz[i] * dz) * near[i];
-            double weaker = dr * near[i] + (dr - gap - lean * rz[i]) * clear[i];
-            toY[i] += force[i] * (turnY * rz[i] + stillY - ux * rz[i] * weaker);
+            double z = along - height[i];
+            toY[i] += force[i] * (turnY * z + stillY) - ux * z * weaker[i];
         }
     }
 
-    /** From node j+1 to node j, as {@link PlacedWing} has it; clearance 1/(r1 r2 + r1.r2). */
-    private void addImageBound(int j, double gamma, double[] clear) {
-        double[] z1 = placed.imageZ(j + 1);
-        double[] r1 = placed.imageDistance(j + 1);
-        double[] near1 = placed.imageNearness(j + 1);
-        double[] z2 = placed.imageZ(j);
-        double[] r2 = placed.imageDistance(j);
-        double[] near2 = placed.imageNearness(j);
-        double y1 = placed.imageY(j + 1);
-        double y2 = placed.imageY(j);
-        double dy1 = dy(j + 1);
-        double dz1 = dz(j + 1);
-        double dy2 = dy(j);
-        double dz2 = dz(j);
-        double share = gamma / (4 * Math.PI);
-        double[] toX = x;
-        for (int i = 0; i < toX.length; i++) {
-            double cross = y1 * z2[i] - z1[i] * y2;
-            double dCross = dy1 * z2[i] + y1 * dz2 - dz1 * y2 - z1[i] * dy2;
-            double dr1 = (y1 * dy1 + z1[i] * dz1) * near1[i];
-            double dr2 = (y2 * dy2 + z2[i] * dz2) * near2[i];
-            double dClear = dr1 * r2[i] + r1[i] * dr2 + dy1 * y2 + y1 * dy2 + dz1 * z2[i] + z1[i] * dz2;
-            double sum = r1[i] + r2[i];
-            double weaker = dr1 * near1[i] + dr2 * near2[i] + dClear * clear[i];
-            toX[i] += share * near1[i] * near2[i] * clear[i] * ((dr1 + dr2) * cross + sum * (dCross - cross * weaker));
+    /** The strips move against the line that the image lies on. */
+    private void addLineDistance(ImageLeg image) {
+        double rise = 2 * sin * foot + 2 * placed.footHeight() * cos * heel;
+        double slope = 2 * (cos * cos - sin * sin) * heel;
+        for (int i = 0; i < x.length; i++) {
+            x[i] -= (rise + slope * placed.wing().stripHeight(i)) * image.bound[i];
         }
     }
 

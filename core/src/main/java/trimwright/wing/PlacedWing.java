@@ -13,10 +13,10 @@ public final class PlacedWing {
     private final double footHeight;
     // [node][strip]: from the image of a node to a strip; across, the same for all strips.
     private final double[] imageY;
-    private final double[][] imageZ;
-    private final double[][] imageDistance;
+    private final double[] imageAlong;
     private final double[][] imageNearness;
     private final double[][] imageBound;
+    private final double[] lineDistance;
     private final @Nullable PlacedPlate plate;
 
     private PlacedWing(Wing wing, double heel, double footHeight) {
@@ -26,32 +26,47 @@ public final class PlacedWing {
         int n = wing.strips();
         int images = hasSea() ? n : -1;
         imageY = new double[images + 1];
-        imageZ = new double[images + 1][n];
-        imageDistance = new double[images + 1][n];
+        imageAlong = new double[images + 1];
         imageNearness = new double[images + 1][n];
-        imageBound = new double[Math.max(images, 0)][n];
-        for (int k = 0; k <= images; k++) {
-            placeNode(k);
-        }
-        for (int j = 0; j < images; j++) {
-            placeBound(j);
+        imageBound = new double[images + 1][n];
+        lineDistance = new double[n];
+        if (hasSea()) {
+            placeImage(Math.sin(heel), Math.cos(heel));
         }
         FootPlate below = wing.footPlate();
         plate = below == null ? null : PlacedPlate.of(this, below);
     }
 
-    private void placeNode(int k) {
-        double across = -imageDepth(k) * StrictMath.sin(heel);
-        double along = wing.node(k) - imageDepth(k) * StrictMath.cos(heel);
-        double[] z = imageZ[k];
-        double[] distance = imageDistance[k];
-        double[] nearness = imageNearness[k];
-        for (int i = 0; i < z.length; i++) {
-            z[i] = along - wing.stripHeight(i);
-            distance[i] = Math.sqrt(across * across + z[i] * z[i]);
-            nearness[i] = 1 / distance[i];
+    private void placeImage(double sin, double cos) {
+        for (int i = 0; i < lineDistance.length; i++) {
+            lineDistance[i] = 2 * (footHeight + wing.stripHeight(i) * cos) * sin;
         }
-        imageY[k] = across;
+        double lineY = 2 * sin * cos;
+        double lineZ = cos * cos - sin * sin;
+        for (int k = 0; k < imageY.length; k++) {
+            double depth = 2 * (footHeight + wing.node(k) * cos);
+            imageY[k] = -depth * sin;
+            imageAlong[k] = wing.node(k) - depth * cos;
+            placeNode(k, lineY, lineZ);
+        }
+    }
+
+    private void placeNode(int k, double lineY, double lineZ) {
+        double along = imageAlong[k];
+        double across = imageY[k];
+        double[] height = wing.stripHeights();
+        double[] nearness = imageNearness[k];
+        double[] bound = imageBound[k];
+        double aside = across * lineY;
+        double across2 = across * across;
+        for (int i = 0; i < height.length; i++) {
+            double z = along - height[i];
+            nearness[i] = 1 / Math.sqrt(across2 + z * z);
+        }
+        for (int i = 0; i < height.length; i++) {
+            double z = along - height[i];
+            bound[i] = 1 / ((across2 + z * z) * nearness[i] - aside - lineZ * z);
+        }
     }
 
     static PlacedWing overSea(Wing wing, double heel, double footHeight) {
@@ -113,15 +128,12 @@ public final class PlacedWing {
         return imageY[k];
     }
 
-    double[] imageZ(int k) {
-        return imageZ[k];
+    /** Along the wing from a node's image to its foot (m): less a strip's height, down to that strip. */
+    double imageAlong(int k) {
+        return imageAlong[k];
     }
 
-    double[] imageDistance(int k) {
-        return imageDistance[k];
-    }
-
-    /** One over the distance. */
+    /** One over the distance of a node's image from each strip (1/m). */
     double[] imageNearness(int k) {
         return imageNearness[k];
     }
@@ -131,37 +143,17 @@ public final class PlacedWing {
         return 2 * (footHeight + wing.node(k) * StrictMath.cos(heel));
     }
 
-    /** Forward velocity of a strip's image's bound line at each strip, for unit circulation. */
-    double[] imageBound(int j) {
-        return imageBound[j];
+    /**
+     * 1/(r - t.r) of a node's image, seen from each strip, t along the image from foot to head. The image's bound line is a
+     * straight one, so each node stands for a line that goes on from it along t without end: the velocity of that of unit
+     * strength is {@link #lineDistance}/(4 pi r) of this, forward.
+     */
+    double[] imageBound(int k) {
+        return imageBound[k];
     }
 
-    /** 1/(r1 r2 + r1.r2) of the ends of a strip's image, seen from each strip. */
-    void boundClearance(int j, double[] to) {
-        double[] z1 = imageZ[j + 1];
-        double[] r1 = imageDistance[j + 1];
-        double[] z2 = imageZ[j];
-        double[] r2 = imageDistance[j];
-        double across = imageY[j + 1] * imageY[j];
-        for (int i = 0; i < to.length; i++) {
-            to[i] = 1 / (r1[i] * r2[i] + across + z1[i] * z2[i]);
-        }
-    }
-
-    // From node j+1 to node j; all lie in the y-z plane of the strips.
-    private void placeBound(int j) {
-        double[] to = imageBound[j];
-        boundClearance(j, to);
-        double[] z1 = imageZ[j + 1];
-        double[] r1 = imageDistance[j + 1];
-        double[] near1 = imageNearness[j + 1];
-        double[] z2 = imageZ[j];
-        double[] r2 = imageDistance[j];
-        double[] near2 = imageNearness[j];
-        double y1 = imageY[j + 1] / (4 * Math.PI);
-        double y2 = imageY[j] / (4 * Math.PI);
-        for (int i = 0; i < to.length; i++) {
-            to[i] *= (r1[i] + r2[i]) * near1[i] * near2[i] * (y1 * z2[i] - z1[i] * y2);
-        }
+    /** Distance of each strip from the straight line that its image lies on (m), signed as the heel. */
+    double[] lineDistance() {
+        return lineDistance;
     }
 }

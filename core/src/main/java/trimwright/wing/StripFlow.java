@@ -65,10 +65,11 @@ final class StripFlow {
             flap[i] = setting.flapAngle(wing.flapShare(i));
             reynolds[i] = Math.sqrt(air.x(i) * air.x(i) + air.y(i) * air.y(i)) * wing.stripChord(i) / viscosity;
             point[i] = new SectionPoint();
+            wing.section(i).hold(flap[i], reynolds[i], point[i]);
         }
     }
 
-    /** Brings all up to date with {@code gamma}; returns the sum of squared errors. */
+    /** Brings lift and errors up to date with {@code gamma}; returns the sum of squared errors. */
     double update() {
         air.copy(vx, vy);
         influence.add(gamma, vx, vy);
@@ -77,13 +78,20 @@ final class StripFlow {
             double x = vx[i];
             double y = vy[i];
             speed[i] = Math.sqrt(x * x + y * y + STILL);
-            alpha[i] = StrictMath.atan2(chordX * y - chordY * x, chordX * x + chordY * y);
-            wing.section(i).evaluate(alpha[i], flap[i], reynolds[i], point[i]);
+            alpha[i] = Math.atan2(chordX * y - chordY * x, chordX * x + chordY * y);
+            wing.section(i).lift(alpha[i], point[i]);
             mix(i);
             error[i] = gamma[i] - 0.5 * wing.stripChord(i) * speed[i] * point[i].cl - mixing[i] * bend[i];
             sum += error[i] * error[i];
         }
         return sum;
+    }
+
+    /** Drag, moments and exact stall margins at the last {@link #update}. */
+    void complete() {
+        for (int i = 0; i < n; i++) {
+            wing.section(i).complete(alpha[i], point[i]);
+        }
     }
 
     /** Derivatives of the errors by the circulations, a column for each of these. */
@@ -93,8 +101,10 @@ final class StripFlow {
         for (int i = 0; i < n; i++) {
             double half = 0.5 * wing.stripChord(i) / speed[i];
             double cl = half * point[i].cl;
-            double slope = half * point[i].clAlpha
-                    + mixingMargin[i] * point[i].stallMarginAlpha * bend[i] / (speed[i] * speed[i]);
+            double slope = half * point[i].clAlpha;
+            if (mixingMargin[i] != 0) {
+                slope += mixingMargin[i] * point[i].stallMarginAlpha * bend[i] / (speed[i] * speed[i]);
+            }
             // d(speed) = (vx dvx + vy dvy)/speed; d(alpha) = (vx dvy - vy dvx)/speed^2.
             fx[i] = cl * vx[i] - slope * vy[i];
             fy[i] = cl * vy[i] + slope * vx[i];

@@ -180,6 +180,11 @@ public final class Wing {
         return node[k];
     }
 
+    /** Heights of the strips' middles, not to be changed. */
+    double[] stripHeights() {
+        return height;
+    }
+
     /** 1/(4 pi (node - strip)) of a node and each strip. */
     double[] legs(int k) {
         return leg[k];

@@ -3,20 +3,14 @@ package trimwright.wing;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Newton's method for the strips' circulations, after Phillips and Snyder (J. Aircraft 37(4), 2000), with halved steps
- * where a full one does not help and, where none does, pseudo-time steps that grow back to Newton's.
- */
+/** Finds the circulations of the strips that satisfy all their equations: from a neighbour, else from a guess, else from none. */
 final class WingEquations {
-    private static final int MOST_ITERATIONS = 200;
-
-    /** Error in circulation over mean chord times speed at which the equations count as solved. */
-    private static final double TOLERANCE = 1e-11;
-
-    /** Pseudo-time steps, in units of the circulation's own settling: the first, and the one from which Newton resumes. */
-    private static final double FIRST_TIME = 0.1;
-
-    private static final double LAST_TIME = 1e3;
+    /**
+     * Greatest force over dynamic pressure times area (-). A section's lift ends at 3.56 (NLR 7301 with slotted flap, the
+     * saturated value of the closed form), a plate's normal force at 1.98 (Hoerner): together 4.07, and a tenth more, chosen,
+     * for the speed that the wing's own flow adds. Deep in stall the equations have roots of several times that.
+     */
+    static final double MOST_FORCE = 4.5;
 
     private WingEquations() {}
 
@@ -37,19 +31,48 @@ final class WingEquations {
         Influence influence = influence(placed, trail, start);
         StripFlow flow = new StripFlow(wing, air, setting, influence);
         double scale = meanSpeed * wing.area() / wing.span();
-        int used = 0;
+        @Nullable WingAnswer answer = null;
         if (start != null && start.strips() == n) {
             System.arraycopy(start.circulations(), 0, flow.gamma, 0, n);
-            used = newton(flow, scale);
+            answer = search(flow, scale);
         }
-        if (start == null || used < 0) {
+        if (!(answer instanceof WingSolved)) {
+            StartingFlow.guess(flow);
+            answer = search(flow, scale);
+        }
+        if (!(answer instanceof WingSolved)) {
             Arrays.fill(flow.gamma, 0);
-            used = newton(flow, scale);
+            answer = search(flow, scale);
+        }
+        return answer;
+    }
+
+    /** From the circulations that the flow has; once more where end strips settled on the wrong side. */
+    private static WingAnswer search(StripFlow flow, double scale) {
+        int used = NewtonSearch.from(flow, scale);
+        if (used >= 0 && StartingFlow.setEndsRight(flow)) {
+            used = NewtonSearch.from(flow, scale);
         }
         if (used < 0) {
-            return new WingNotSolved(WingNotSolved.Reason.NOT_CONVERGED, largest(flow.error) / scale);
+            return new WingNotSolved(
+                    WingNotSolved.Reason.NOT_CONVERGED, NewtonSearch.largest(flow.error) / scale);
         }
-        return WingLoads.of(flow, used);
+        flow.complete();
+        WingSolved solved = WingLoads.of(flow, used);
+        return isTooMuch(solved.force(), flow)
+                ? new WingNotSolved(WingNotSolved.Reason.TOO_MUCH_FORCE, NewtonSearch.largest(flow.error) / scale)
+                : solved;
+    }
+
+    private static boolean isTooMuch(WingForce force, StripFlow flow) {
+        double sum = 0;
+        for (int i = 0; i < flow.n; i++) {
+            double ax = flow.air.x(i);
+            double ay = flow.air.y(i);
+            sum += (ax * ax + ay * ay) * flow.wing.stripChord(i) * flow.wing.stripWidth(i);
+        }
+        double most = MOST_FORCE * 0.5 * flow.air.state().density() * sum;
+        return !(force.x() * force.x() + force.y() * force.y() <= most * most);
     }
 
     /** The start's, where neither wing nor wakes moved since: a new one costs as much as the rest of a warm solve. */
@@ -86,67 +109,6 @@ final class WingEquations {
             trail[k] = common ? trail[k] / size : 0;
         }
         return meanSpeed < 1e-6 ? 0 : meanSpeed;
-    }
-
-    /** Iterations used, or -1. */
-    private static int newton(StripFlow flow, double scale) {
-        int n = flow.n;
-        LuFactors lu = new LuFactors(n);
-        double[] step = new double[n];
-        double[] before = new double[n];
-        double merit = flow.update();
-        // Pseudo-time step: infinite is Newton's step; finite ones follow the circulation as it would settle by itself.
-        double time = Double.POSITIVE_INFINITY;
-        for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
-            if (largest(flow.error) <= TOLERANCE * scale) {
-                return iteration;
-            }
-            System.arraycopy(flow.gamma, 0, before, 0, n);
-            flow.jacobian(lu.columns());
-            for (int i = 0; i < n; i++) {
-                lu.columns()[i][i] += 1 / time;
-            }
-            if (!lu.factor()) {
-                return -1;
-            }
-            System.arraycopy(flow.error, 0, step, 0, n);
-            lu.solve(step);
-            double next = take(flow, before, step, 1);
-            if (time == Double.POSITIVE_INFINITY) {
-                for (double omega = 0.5; omega > 0.1 && !(next < 0.9 * merit); omega *= 0.5) {
-                    next = take(flow, before, step, omega);
-                }
-                if (!(next < 0.9 * merit)) {
-                    System.arraycopy(before, 0, flow.gamma, 0, n);
-                    next = flow.update();
-                    time = FIRST_TIME;
-                }
-            } else {
-                time *= Math.max(0.5, Math.min(1.25, Math.sqrt(merit / next)));
-                time = time > LAST_TIME ? Double.POSITIVE_INFINITY : time;
-            }
-            merit = next;
-        }
-        return -1;
-    }
-
-    private static double take(StripFlow flow, double[] before, double[] step, double omega) {
-        for (int i = 0; i < flow.n; i++) {
-            flow.gamma[i] = before[i] - omega * step[i];
-        }
-        return flow.update();
-    }
-
-    // NaN counts as larger than anything.
-    private static double largest(double[] values) {
-        double largest = 0;
-        for (double value : values) {
-            double size = Math.abs(value);
-            if (!(size <= largest)) {
-                largest = size;
-            }
-        }
-        return largest;
     }
 
     private static WingSolved still(Wing wing, WingSetting setting) {

@@ -11,6 +11,8 @@ public record WingNotSolved(Reason reason, double residual) implements WingAnswe
     public enum Reason {
         /** Newton's method found no root, mostly deep in stall, where several may exist. */
         NOT_CONVERGED,
+        /** The root found has a force of more than 4.5 times dynamic pressure times area, which no wing has. */
+        TOO_MUCH_FORCE,
         /** The air at the strips has no common direction along the sea to trail to. */
         NO_COMMON_WIND
     }

@@ -32,6 +32,36 @@ class ClosedFormSectionPropertyTest {
     }
 
     @Test
+    void theThreeStepsGiveTheSameToTheLastBit() {
+        Random random = new Random(6);
+        SectionPoint once = new SectionPoint();
+        SectionPoint steps = new SectionPoint();
+        for (int i = 0; i < 20_000; i++) {
+            double alpha = (i % 2 == 0 ? 0.5 : Math.PI) * (2 * random.nextDouble() - 1);
+            double flap = 0.8 * (2 * random.nextDouble() - 1);
+            double re = Math.exp(10 + 7 * random.nextDouble());
+            SECTION.evaluate(alpha, flap, re, once);
+            SECTION.hold(flap, re, steps);
+            SECTION.lift(alpha + 0.3 * random.nextGaussian(), steps);
+            SECTION.lift(alpha, steps);
+            assertEquals(once.cl, steps.cl);
+            assertEquals(once.clAlpha, steps.clAlpha);
+            assertTrue(steps.stallMargin <= once.stallMargin && steps.stallMargin > 0 == once.stallMargin > 0);
+            if (once.stallMargin < 0) {
+                assertEquals(once.stallMargin, steps.stallMargin);
+                assertEquals(once.stallMarginAlpha, steps.stallMarginAlpha);
+            }
+            SECTION.complete(alpha, steps);
+            assertEquals(once.stallMargin, steps.stallMargin);
+            assertEquals(once.stallMarginFlap, steps.stallMarginFlap);
+            assertEquals(once.cd, steps.cd);
+            assertEquals(once.cdLogRe, steps.cdLogRe);
+            assertEquals(once.cm, steps.cm);
+            assertEquals(once.hingeFlap, steps.hingeFlap);
+        }
+    }
+
+    @Test
     void everyFiniteInputGivesAFiniteAnswerWithPositiveDrag() {
         Random random = new Random(2);
         SectionPoint out = new SectionPoint();

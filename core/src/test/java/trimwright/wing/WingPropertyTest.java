@@ -44,33 +44,6 @@ class WingPropertyTest {
     }
 
     @Test
-    void twentyThousandRandomStatesAreFiniteOrSayWhy() {
-        Random random = new Random(12);
-        Wing wing = Wing.of(TestWings.real(), 20);
-        int failed = 0;
-        for (int i = 0; i < 20_000; i++) {
-            RandomState s = RandomState.any(random, 20);
-            WingAnswer answer = wing.placedAt(s.heel(), s.footHeight()).solve(s.air(), s.setting());
-            if (answer instanceof WingSolved solved) {
-                WingForce f = solved.force();
-                double sum = f.x()
-                        + f.y()
-                        + f.k()
-                        + f.m()
-                        + f.n()
-                        + solved.inducedDrag()
-                        + solved.profileDrag()
-                        + solved.stallMargin();
-                assertTrue(Double.isFinite(sum), () -> "state " + s);
-            } else {
-                failed++;
-                assertTrue(Double.isFinite(((WingNotSolved) answer).residual()), () -> "state " + s);
-            }
-        }
-        assertTrue(failed < 600, "not solved " + failed);
-    }
-
-    @Test
     void sailingStatesAreAlwaysSolved() {
         Random random = new Random(13);
         int failed = 0;
@@ -80,7 +53,8 @@ class WingPropertyTest {
                 failed++;
             }
         }
-        assertTrue(failed <= 15, "not solved " + failed);
+        // 2 of 5,000 with this seed: past stall.
+        assertTrue(failed <= 5, "not solved " + failed);
     }
 
     @Test
