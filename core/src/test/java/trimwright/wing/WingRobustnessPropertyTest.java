@@ -21,8 +21,8 @@ class WingRobustnessPropertyTest {
     private static final Wing OVER_PLATE =
             Wing.of(TestWings.withPlate(TestWings.real(), new FootPlate(8, 0.3, 0.7)), STRIPS);
 
-    /** Share that may go unanswered: a little above what 100,000 states gave, 3.2 percent, so that a step back shows. */
-    private static final double UNSOLVED = 0.045;
+    /** Share that may go unanswered: 1.5 percent of 100,000 states did; 2,000 scatter about it by 0.3 percent. */
+    private static final double UNSOLVED = 0.025;
 
     @Test
     void eachIsFiniteWithinItsCapAndItsForceOrSaysWhy() {
