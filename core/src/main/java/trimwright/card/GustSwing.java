@@ -112,7 +112,7 @@ public record GustSwing(double heelAfterSecond, double heelAfterTwo, double seco
         double speed = state.get(Variable.BOAT_SPEED);
         double leeway = state.get(Variable.LEEWAY);
         Pose pose = new Pose(0, 0, height, Angles.compass(WIND_FROM - state.trueWindAngleToBow()), roll, pitch);
-        Rates rates = new Rates(speed * Math.cos(leeway), -speed * Math.sin(leeway), 0, 0, 0, 0);
+        Rates rates = new Rates(speed * StrictMath.cos(leeway), -speed * StrictMath.sin(leeway), 0, 0, 0, 0);
         return new MotionState(pose, rates, controls);
     }
 }

@@ -138,16 +138,16 @@ final class Dual {
     }
 
     Dual log() {
-        return scaled(Math.log(value), 1 / value);
+        return scaled(StrictMath.log(value), 1 / value);
     }
 
     Dual exp() {
-        double exp = Math.exp(value);
+        double exp = StrictMath.exp(value);
         return scaled(exp, exp);
     }
 
     Dual power(double exponent) {
-        double power = Math.pow(value, exponent);
+        double power = StrictMath.pow(value, exponent);
         return scaled(power, exponent * power / value);
     }
 

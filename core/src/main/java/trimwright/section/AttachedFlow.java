@@ -111,8 +111,8 @@ final class AttachedFlow {
     void hold(double flapAngle, double reynolds, AttachedState at) {
         at.logRe = logRe(reynolds);
         at.logReR = logReSlope(reynolds);
-        at.d = Math.sin(FLAP_FADE * flapAngle) / FLAP_FADE;
-        at.dD = Math.cos(FLAP_FADE * flapAngle);
+        at.d = StrictMath.sin(FLAP_FADE * flapAngle) / FLAP_FADE;
+        at.dD = StrictMath.cos(FLAP_FADE * flapAngle);
         double u = NOSE_STEEPNESS * (at.logRe - NOSE_LOG_RE);
         double uRoot = Math.sqrt(1 + u * u);
         at.nose = NOSE_LOW + NOSE_RISE * 0.5 * (1 + u / uRoot);
@@ -233,7 +233,7 @@ final class AttachedFlow {
         double stallMax = STALL_LOAD / slope / Math.sqrt(1 - at.q * at.q);
         double reach = Math.sqrt(at.theta * at.theta + SIDE * SIDE);
         double sizeTheta = at.theta * (2 - at.theta * at.theta / (reach * reach)) / reach;
-        out.stallMargin = Math.asin(at.q) - at.size;
+        out.stallMargin = StrictMath.asin(at.q) - at.size;
         out.stallMarginAlpha = stallMax * at.maxA - sizeTheta;
         out.stallMarginFlap = stallMax * at.maxD - sizeTheta * at.thetaD;
         out.stallMarginLogRe = stallMax * at.maxR;

@@ -59,14 +59,14 @@ public final class ClosedFormSection implements SectionModel {
 
         // The plate lies along the line from the main element's nose to the flap's trailing edge.
         double main = 1 - flapShare;
-        double cosFlap = Math.cos(flapAngle);
+        double cosFlap = StrictMath.cos(flapAngle);
         double lineX = main + flapShare * cosFlap;
-        double lineY = flapShare * Math.sin(flapAngle);
+        double lineY = flapShare * StrictMath.sin(flapAngle);
         double length2 = lineX * lineX + lineY * lineY + 1e-12; // never zero, even with the flap folded onto the main
-        double tilt = Math.atan2(lineY, lineX);
+        double tilt = StrictMath.atan2(lineY, lineX);
         double tiltD = flapShare * (flapShare + main * cosFlap) / length2;
-        double sin = Math.sin(alpha + tilt);
-        double cos = Math.cos(alpha + tilt);
+        double sin = StrictMath.sin(alpha + tilt);
+        double cos = StrictMath.cos(alpha + tilt);
         double size = Plate.size(sin);
         double cn = Plate.normal(sin, size, plateDrag);
         double cnA = Plate.normalSlope(sin, size, plateDrag) * cos;

@@ -86,8 +86,8 @@ final class TurnLabels {
             return tack == Tack.PORT;
         }
         double bearing = own.bearingTo(theirs);
-        boolean isAhead = Math.cos(bearing - track.get(Quantity.COURSE, i)) > 0;
-        boolean isToLeeward = Math.cos(bearing - track.get(Quantity.TWD, i)) < 0;
+        boolean isAhead = StrictMath.cos(bearing - track.get(Quantity.COURSE, i)) > 0;
+        boolean isToLeeward = StrictMath.cos(bearing - track.get(Quantity.TWD, i)) < 0;
         return isAhead || isToLeeward;
     }
 

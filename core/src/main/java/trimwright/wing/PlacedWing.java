@@ -31,7 +31,7 @@ public final class PlacedWing {
         imageBound = new double[images + 1][n];
         lineDistance = new double[n];
         if (hasSea()) {
-            placeImage(Math.sin(heel), Math.cos(heel));
+            placeImage(StrictMath.sin(heel), StrictMath.cos(heel));
         }
         FootPlate below = wing.footPlate();
         plate = below == null ? null : PlacedPlate.of(this, below);

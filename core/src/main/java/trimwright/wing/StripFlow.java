@@ -78,7 +78,7 @@ final class StripFlow {
             double x = vx[i];
             double y = vy[i];
             speed[i] = Math.sqrt(x * x + y * y + STILL);
-            alpha[i] = Math.atan2(chordX * y - chordY * x, chordX * x + chordY * y);
+            alpha[i] = StrictMath.atan2(chordX * y - chordY * x, chordX * x + chordY * y);
             wing.section(i).lift(alpha[i], point[i]);
             mix(i);
             error[i] = gamma[i] - 0.5 * wing.stripChord(i) * speed[i] * point[i].cl - mixing[i] * bend[i];
