@@ -39,7 +39,10 @@ public final class GustRun {
      * @param swing the boat with nobody moving; null on the hulls and where her state is not found again
      * @param steady the target of the same kind in the new wind; null where there is none
      */
-    public record Gust(GustRow row, @Nullable GustSwing swing, @Nullable TargetPoint steady) {}
+    public record Gust(
+            GustRow row,
+            @Nullable GustSwing swing,
+            @Nullable TargetPoint steady) {}
 
     /** Gusts at the targets asked for, from a book that has the winds; empty where none is solved. */
     public static List<PointGusts> of(GustRequest request, TargetBook book) throws InterruptedException {
@@ -71,8 +74,7 @@ public final class GustRun {
                 GustSwing swing = point.isFoiling()
                         ? GustSwing.of(platform, TargetRun.AIR, TargetRun.water(), point, change)
                         : null;
-                TargetPoint steady =
-                        find(book, point.mode(), request.windAfter(changeKn), point.trueWindAngle());
+                TargetPoint steady = find(book, point.mode(), request.windAfter(changeKn), point.trueWindAngle());
                 gusts.add(new Gust(row, swing, steady));
             }
         }
@@ -89,12 +91,11 @@ public final class GustRun {
                 return point.isSolved() ? point : null;
             }
         }
-        TargetLookup found =
-                switch (mode) {
-                    case UPWIND -> book.findUpwind(wind);
-                    case DOWNWIND -> book.findDownwind(wind);
-                    case ANGLE -> book.find(wind, angle);
-                };
+        TargetLookup found = switch (mode) {
+            case UPWIND -> book.findUpwind(wind);
+            case DOWNWIND -> book.findDownwind(wind);
+            case ANGLE -> book.find(wind, angle);
+        };
         return found.target() == null ? null : Objects.requireNonNull(found.point());
     }
 }

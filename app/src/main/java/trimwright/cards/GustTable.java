@@ -43,9 +43,7 @@ public final class GustTable {
                     String.format(Locale.ROOT, "%+.0f", row.jump() / 1000),
                     String.format(Locale.ROOT, "%+.0f", 100 * row.jump() / row.before()),
                     decimal(row.sheetLoadAtOnce() / 1000, 1)
-                            + (row.sheetLoadAtOnce() > request.wing().sheet().loadMax()
-                                    ? Texts.of("gust.over")
-                                    : ""),
+                            + (row.sheetLoadAtOnce() > request.wing().sheet().loadMax() ? Texts.of("gust.over") : ""),
                     first(row.first()),
                     act(row, row.acts().get(0)),
                     act(row, row.acts().get(1)),

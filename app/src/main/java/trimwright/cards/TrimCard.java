@@ -34,7 +34,11 @@ public final class TrimCard {
      * @param cells one a column; empty where there is no target
      * @param reason why there is none
      */
-    public record Row(String wind, String how, List<Cell> cells, @Nullable String reason) {
+    public record Row(
+            String wind,
+            String how,
+            List<Cell> cells,
+            @Nullable String reason) {
         public Row {
             cells = List.copyOf(cells);
         }
@@ -56,9 +60,7 @@ public final class TrimCard {
 
     /** All sides asked for, from a book that has the winds. */
     public static List<Side> sides(TrimCardRequest request, TargetBook book) {
-        return request.sides().stream()
-                .map(mode -> sideOf(request, book, mode))
-                .toList();
+        return request.sides().stream().map(mode -> sideOf(request, book, mode)).toList();
     }
 
     private static Side sideOf(TrimCardRequest request, TargetBook book, TargetMode mode) {
@@ -92,9 +94,7 @@ public final class TrimCard {
                 knots(point.trueWindSpeed(), 0),
                 marks.isEmpty() ? how : how + "  " + marks,
                 List.of(
-                        new Cell(
-                                knots(target.boatSpeed(), 1),
-                                Texts.of("card.angle", degrees(point.trueWindAngle()))),
+                        new Cell(knots(target.boatSpeed(), 1), Texts.of("card.angle", degrees(point.trueWindAngle()))),
                         banded(target.trim().camber(), target.bands().camber()),
                         banded(target.trim().twist(), target.bands().twist()),
                         banded(target.trim().sheet(), target.bands().sheet()),

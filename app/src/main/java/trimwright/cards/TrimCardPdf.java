@@ -87,7 +87,10 @@ public final class TrimCardPdf {
 
     private void describe(PDDocument document) {
         PDDocumentInformation information = document.getDocumentInformation();
-        information.setTitle(Texts.of("card.document_title", request.file().boat().title(), request.wing().id()));
+        information.setTitle(Texts.of(
+                "card.document_title",
+                request.file().boat().title(),
+                request.wing().id()));
         information.setCreator("Trimwright " + Version.get());
         information.setCreationDate(midnight(request.date()));
     }

@@ -78,7 +78,8 @@ public final class GustCommand implements Callable<Integer> {
     }
 
     private void print(GustRequest request, List<GustRun.PointGusts> points) {
-        console.line(Texts.of("gust.title", request.file().boat().title(), request.wing().id()));
+        console.line(Texts.of(
+                "gust.title", request.file().boat().title(), request.wing().id()));
         for (GustRun.PointGusts gusts : points) {
             console.line("");
             console.line(GustTable.title(gusts.point()));

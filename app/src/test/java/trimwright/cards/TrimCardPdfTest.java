@@ -79,7 +79,8 @@ class TrimCardPdfTest {
             for (TextPosition glyph : glyphs.all) {
                 float size = glyph.getFontSizeInPt();
                 assertTrue(size >= 9, glyph + " at " + size + " points");
-                boolean isFigure = glyph.getY() > 68 && Character.isDigit(glyph.getUnicode().charAt(0));
+                boolean isFigure = glyph.getY() > 68
+                        && Character.isDigit(glyph.getUnicode().charAt(0));
                 boolean isInTable = glyph.getY() < 68 + 5 * 44;
                 assertTrue(!isFigure || !isInTable || size >= 15, glyph + " at " + size + " points");
                 assertTrue(glyph.getX() >= 19 && glyph.getX() + glyph.getWidth() <= width - 19, glyph.toString());
@@ -97,8 +98,7 @@ class TrimCardPdfTest {
         for (int i = 1; i < sorted.size(); i++) {
             TextPosition left = sorted.get(i - 1);
             assertTrue(
-                    sorted.get(i).getX() >= left.getX() + left.getWidth() - 0.1f,
-                    left + " runs into " + sorted.get(i));
+                    sorted.get(i).getX() >= left.getX() + left.getWidth() - 0.1f, left + " runs into " + sorted.get(i));
         }
     }
 
@@ -117,7 +117,8 @@ class TrimCardPdfTest {
                     darkest = Math.min(darkest, red);
                 }
             }
-            // Contrast 21 to 1, the most there is (WCAG's ratio of black to white); paper shows through for the most part.
+            // Contrast 21 to 1, the most there is (WCAG's ratio of black to white); paper shows through for the most
+            // part.
             assertEquals(0, darkest);
             assertTrue(white > 0.6 * image.getWidth() * image.getHeight());
         }

@@ -21,7 +21,8 @@ class CardCommandTest {
 
     /** Two lines a wind, as they stand on the page from left to right. */
     private static final Pattern ROW = Pattern.compile(NUMBER + " " + NUMBER + " " + NUMBER + " " + NUMBER + " "
-            + NUMBER + " " + NUMBER + " kN\\R(foiling|on hulls)(?: +[a-z]+)? " + NUMBER + "\u00b0 TWA " + NUMBER + " to "
+            + NUMBER + " " + NUMBER + " kN\\R(foiling|on hulls)(?: +[a-z]+)? " + NUMBER + "\u00b0 TWA " + NUMBER
+            + " to "
             + NUMBER + " " + NUMBER + " to " + NUMBER + " " + NUMBER + " to " + NUMBER + " " + NUMBER + " kN m");
 
     @TempDir
@@ -43,14 +44,23 @@ class CardCommandTest {
     void whatIsPrintedIsWhatTargetsSay() throws IOException {
         Path file = home.resolve("card.pdf");
         CliRun run = run(
-                "card", "--boat", "whimbrel14", "--tws", "8,14", "--date", "2027-03-06", "--out", file.toString(),
+                "card",
+                "--boat",
+                "whimbrel14",
+                "--tws",
+                "8,14",
+                "--date",
+                "2027-03-06",
+                "--out",
+                file.toString(),
                 "--json");
         assertEquals(0, run.exit(), run.err());
         JsonNode card = new ObjectMapper().readTree(run.out());
         assertEquals("card/1", card.path("schema").asText());
         assertEquals(2, card.path("sides").asInt());
         JsonNode points = new ObjectMapper()
-                .readTree(run("targets", "--boat", "whimbrel14", "--tws", "8,14", "--json").out())
+                .readTree(run("targets", "--boat", "whimbrel14", "--tws", "8,14", "--json")
+                        .out())
                 .path("points");
         try (PDDocument document = Loader.loadPDF(file.toFile())) {
             assertEquals(2, document.getNumberOfPages());
@@ -60,8 +70,14 @@ class CardCommandTest {
     }
 
     private static void compare(String page, String mode, JsonNode points) {
-        for (String part : List.of("Whimbrel 14, wing tall: " + mode, "2027-03-06", "Caution", "crew's judgement",
-                "whimbrel14", "Trimwright", "equations")) {
+        for (String part : List.of(
+                "Whimbrel 14, wing tall: " + mode,
+                "2027-03-06",
+                "Caution",
+                "crew's judgement",
+                "whimbrel14",
+                "Trimwright",
+                "equations")) {
             assertTrue(page.replaceAll("\\R", " ").contains(part), part + " in " + page);
         }
         List<MatchResult> rows = ROW.matcher(page).results().toList();

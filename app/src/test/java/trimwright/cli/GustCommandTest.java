@@ -33,8 +33,10 @@ class GustCommandTest {
             JsonNode row = point.path("gusts").path(0);
             assertTrue(row.path("jump_nm").asDouble() > 0);
             assertEquals(3, row.path("acts").size());
-            assertTrue(List.of("sheet", "camber", "twist").contains(row.path("first").asText()));
-            assertTrue(row.path("nobody_moves").path("heel_after_one_second_deg").isNumber());
+            assertTrue(List.of("sheet", "camber", "twist")
+                    .contains(row.path("first").asText()));
+            assertTrue(
+                    row.path("nobody_moves").path("heel_after_one_second_deg").isNumber());
             JsonNode steady = row.path("steady");
             JsonNode target = find(after, point.path("mode").asText(), 16);
             for (String key : List.of("twa_deg", "boat_speed_kn", "camber_deg", "twist_deg", "sheet_deg")) {
@@ -55,7 +57,12 @@ class GustCommandTest {
     @Test
     void whatIsTypedWronglyIsOneLine() {
         for (String[] wrong : new String[][] {
-            {"--tws", "0"}, {"--tws", "8:12:2"}, {"--twa", "20"}, {"--change", "4,2"}, {"--change", "0"}, {"--change", "-14"}
+            {"--tws", "0"},
+            {"--tws", "8:12:2"},
+            {"--twa", "20"},
+            {"--change", "4,2"},
+            {"--change", "0"},
+            {"--change", "-14"}
         }) {
             CliRun run = CliRun.in(home, "gust", "--boat", "whimbrel14", wrong[0], wrong[1]);
             assertEquals(2, run.exit(), String.join(" ", wrong));

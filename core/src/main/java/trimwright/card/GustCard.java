@@ -125,13 +125,12 @@ public final class GustCard {
         boolean isMore = way > 0;
         double camber = wing.get(Variable.CAMBER);
         double twist = wing.get(Variable.TWIST);
-        double end =
-                switch (control) {
-                    case SHEET -> isMore ? range.sheetMax() : 0;
-                    case CAMBER -> isMore ? range.camberMax() : Math.max(0, range.headFlapMin() + twist);
-                    case TWIST -> isMore ? Math.min(range.twistMax(), camber - range.headFlapMin()) : 0;
-                    default -> throw new IllegalArgumentException("not a control of the wing: " + control);
-                };
+        double end = switch (control) {
+            case SHEET -> isMore ? range.sheetMax() : 0;
+            case CAMBER -> isMore ? range.camberMax() : Math.max(0, range.headFlapMin() + twist);
+            case TWIST -> isMore ? Math.min(range.twistMax(), camber - range.headFlapMin()) : 0;
+            default -> throw new IllegalArgumentException("not a control of the wing: " + control);
+        };
         // A target may stand on a bound, a rounding beyond it.
         return isMore ? Math.max(end, wing.get(control)) : Math.min(end, wing.get(control));
     }

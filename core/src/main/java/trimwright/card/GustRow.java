@@ -53,8 +53,8 @@ public record GustRow(
                 ? Comparator.comparingDouble(act -> Math.abs(act.inOneSecond() - before))
                 : Comparator.comparingDouble(GustAct::seconds);
         return acts.stream()
-                .filter(act -> Double.isNaN(most)
-                        || (act.isInTime() && act.drive() >= most - EQUAL * Math.abs(driveBefore)))
+                .filter(act ->
+                        Double.isNaN(most) || (act.isInTime() && act.drive() >= most - EQUAL * Math.abs(driveBefore)))
                 .min(order)
                 .orElseThrow();
     }

@@ -85,8 +85,8 @@ public record GustSwing(double heelAfterSecond, double heelAfterTwo, double seco
         for (Variable variable : new Variable[] {Variable.CAMBER, Variable.TWIST, Variable.TWIST_MID_RATIO}) {
             trim.put(variable, shown.get(variable));
         }
-        Balance found = new TargetFinder(platform, Map.of())
-                .bestNear(point.branch(), point.trueWindSpeed(), shown, trim);
+        Balance found =
+                new TargetFinder(platform, Map.of()).bestNear(point.branch(), point.trueWindSpeed(), shown, trim);
         return found == null ? null : found.state();
     }
 

@@ -14,8 +14,7 @@ final class Dual {
     private final double byShift;
 
     // Fields and no array: numbers that live for one formula then need no memory, which decides the speed of a layer.
-    private Dual(
-            double value, double byStress, double byTheta, double byDisplaced, double bySpeed, double byShift) {
+    private Dual(double value, double byStress, double byTheta, double byDisplaced, double bySpeed, double byShift) {
         this.value = value;
         this.byStress = byStress;
         this.byTheta = byTheta;
@@ -66,12 +65,7 @@ final class Dual {
 
     private Dual scaled(double result, double factor) {
         return new Dual(
-                result,
-                factor * byStress,
-                factor * byTheta,
-                factor * byDisplaced,
-                factor * bySpeed,
-                factor * byShift);
+                result, factor * byStress, factor * byTheta, factor * byDisplaced, factor * bySpeed, factor * byShift);
     }
 
     private Dual mixed(double result, double mine, Dual other, double others) {

@@ -135,8 +135,8 @@ final class LayerSweep {
             Station before = a.fixed();
             StationSolver.Mended next =
                     solver.mend(state, to, Regime.WAKE, b -> Interval.turbulent(before, b, xa, xb), ownResponse(to));
-            change[to] =
-                    StationChange.of(next.residual(), Interval.turbulent(a, next.station().fixed(), xa, xb));
+            change[to] = StationChange.of(
+                    next.residual(), Interval.turbulent(a, next.station().fixed(), xa, xb));
             a = next.station();
         }
     }

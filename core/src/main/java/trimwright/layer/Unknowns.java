@@ -19,8 +19,7 @@ final class Unknowns {
             Regime regime, double reynolds, double stress, double theta, double displaced, double speed) {
         Dual u = Dual.unknown(speed, SPEED);
         Dual m = Dual.unknown(displaced, DISPLACED);
-        return Station.of(
-                regime, reynolds, Dual.unknown(stress, STRESS), Dual.unknown(theta, THETA), m.over(u), u);
+        return Station.of(regime, reynolds, Dual.unknown(stress, STRESS), Dual.unknown(theta, THETA), m.over(u), u);
     }
 
     /** A station of the state whose values are all given. */

@@ -79,9 +79,15 @@ final class HeldCourse {
 
     private void settle(int[] instants, double angleQuantile, double speedQuantile) {
         angle = quantile(
-                Arrays.stream(instants).mapToDouble(i -> Math.abs(courses.windAngle[i])).toArray(), angleQuantile);
+                Arrays.stream(instants)
+                        .mapToDouble(i -> Math.abs(courses.windAngle[i]))
+                        .toArray(),
+                angleQuantile);
         speed = quantile(
-                Arrays.stream(instants).mapToDouble(i -> track.get(Quantity.SPEED, i)).toArray(), speedQuantile);
+                Arrays.stream(instants)
+                        .mapToDouble(i -> track.get(Quantity.SPEED, i))
+                        .toArray(),
+                speedQuantile);
     }
 
     private static double quantile(double[] values, double part) {

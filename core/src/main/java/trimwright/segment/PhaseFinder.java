@@ -59,8 +59,7 @@ final class PhaseFinder {
     }
 
     /** @param on the boat on its course, or null without one */
-    static List<Phase> find(
-            WindTrack track, Courses courses, List<Leg> legs, List<Turn> turns, @Nullable OnCourse on) {
+    static List<Phase> find(WindTrack track, Courses courses, List<Leg> legs, List<Turn> turns, @Nullable OnCourse on) {
         PhaseFinder finder = new PhaseFinder(track, courses, turns, on);
         List<Phase> phases = new ArrayList<>();
         for (Leg leg : legs) {

@@ -47,9 +47,8 @@ final class FlowTangent {
     void solve(WingControl control, LuFactors lu) {
         double turned = control == WingControl.SHEET ? -1 : 0;
         moveAir(control);
-        boolean windMoves = control == WingControl.AIR_SPEED
-                || control == WingControl.AIR_ANGLE
-                || control == WingControl.HEEL;
+        boolean windMoves =
+                control == WingControl.AIR_SPEED || control == WingControl.AIR_ANGLE || control == WingControl.HEEL;
         for (int i = 0; i < flow.n; i++) {
             logRe[i] = windMoves ? logReBy(i) : 0;
             flap[i] = flow.setting.flapAngleBy(control, flow.wing.flapShare(i));

@@ -54,8 +54,7 @@ final class WingEquations {
             used = NewtonSearch.from(flow, scale);
         }
         if (used < 0) {
-            return new WingNotSolved(
-                    WingNotSolved.Reason.NOT_CONVERGED, NewtonSearch.largest(flow.error) / scale);
+            return new WingNotSolved(WingNotSolved.Reason.NOT_CONVERGED, NewtonSearch.largest(flow.error) / scale);
         }
         flow.complete();
         WingSolved solved = WingLoads.of(flow, used);

@@ -39,8 +39,8 @@ class ArchitectureTest {
             Map.entry("target", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "platform")),
             Map.entry("power", Set.of("units", "boat")),
             Map.entry(
-                    "card", Set.of(
-                            "units", "air", "water", "boat", "wing", "foil", "platform", "target", "power", "motion")),
+                    "card",
+                    Set.of("units", "air", "water", "boat", "wing", "foil", "platform", "target", "power", "motion")),
             Map.entry("motion", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "hull")),
             Map.entry("crew", Set.of("units", "boat", "course", "motion")),
             Map.entry(

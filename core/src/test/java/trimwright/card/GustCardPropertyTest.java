@@ -50,8 +50,7 @@ class GustCardPropertyTest {
                         enough++;
                         assertEquals(row.before(), act.heelingMoment(), HALVED * row.before(), act.toString());
                     } else {
-                        assertTrue(Math.abs(act.heelingMoment() - row.before())
-                                <= Math.abs(row.jump()) * (1 + HALVED));
+                        assertTrue(Math.abs(act.heelingMoment() - row.before()) <= Math.abs(row.jump()) * (1 + HALVED));
                     }
                 }
             }

@@ -28,7 +28,8 @@ class GustSwingPropertyTest {
         for (TargetPoint point : DemoTargets.FOILING) {
             double heel = point.getTarget().attitude().heel();
             GustSwing swing = swing(point, 0);
-            // A tenth of a degree: strips of the wing differ (24 and 18), and with them its moment by some tenths per cent.
+            // A tenth of a degree: strips of the wing differ (24 and 18), and with them its moment by some tenths per
+            // cent.
             assertEquals(heel, swing.heelAfterTwo(), Units.fromDegrees(0.1));
             assertEquals(Double.POSITIVE_INFINITY, swing.secondsToLimit());
         }

@@ -134,8 +134,8 @@ class CuttingTest {
     void twoTurnsInOneSweepPartWhereTheBowSlowsDown(double twd) {
         Pieces pieces = cut(new SyntheticTrack(240, RATE)
                 .wind(t -> 8, t -> twd)
-                .heading(
-                        steer(10, new Course(100, twd - 45), new Course(110.5, twd - 140), new Course(240, twd - 220))));
+                .heading(steer(
+                        10, new Course(100, twd - 45), new Course(110.5, twd - 140), new Course(240, twd - 220))));
         assertEquals(
                 List.of(TurnKind.BEAR_AWAY, TurnKind.GYBE),
                 pieces.turns().stream().map(Turn::kind).toList());
@@ -199,9 +199,8 @@ class CuttingTest {
     /** The same angle throughout, but a boat that is slow on it for half of the time: only at speed it can be judged. */
     @Test
     void aSlowBoatAtTheHeldAngleIsNotUpToSpeed() {
-        Pieces pieces = cut(new SyntheticTrack(300, RATE)
-                .speed(t -> t < 100 ? 5 : 10)
-                .heading(t -> 135));
+        Pieces pieces =
+                cut(new SyntheticTrack(300, RATE).speed(t -> t < 100 ? 5 : 10).heading(t -> 135));
         assertEquals(1, pieces.phases().size());
         assertEquals(100, seconds(pieces.phases().get(0).span().from()), 2.0);
     }

@@ -53,8 +53,12 @@ class LayingTest {
         double[][] path = path();
         BoatTrack made = new SyntheticTrack(END, RATE)
                 .heading(LayingTest::heading)
-                .with(Paths.LATITUDE, t -> at(path[0][index(t)], path[1][index(t)]).latitude())
-                .with(Paths.LONGITUDE, t -> at(path[0][index(t)], path[1][index(t)]).longitude())
+                .with(
+                        Paths.LATITUDE,
+                        t -> at(path[0][index(t)], path[1][index(t)]).latitude())
+                .with(
+                        Paths.LONGITUDE,
+                        t -> at(path[0][index(t)], path[1][index(t)]).longitude())
                 .build();
         SessionClock clock = SessionClock.covering(made.startNanos(), made.endNanos(), RATE);
         WindTrack track = SailedWind.of(made, clock, null, WindOptions.DEFAULT);
