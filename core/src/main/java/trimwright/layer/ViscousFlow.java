@@ -84,7 +84,7 @@ public final class ViscousFlow {
      * @param reynolds on the length 1 (-), above 0
      */
     public ViscousAnswer follow(double alpha, double reynolds, ViscousPoint near) {
-        ViscousPoint point = solve(alpha, reynolds, near.state());
+        ViscousPoint point = solve(response.at(alpha, wakeSteps, WAKE_REACH), reynolds, near.state(), BOLD);
         return point != null ? point : new NoAgreement(alpha, reynolds);
     }
 

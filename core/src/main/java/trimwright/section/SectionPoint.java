@@ -48,4 +48,7 @@ public final class SectionPoint {
 
     /** What the attached flow hands from one of its steps to the next. */
     final AttachedState attached = new AttachedState();
+
+    /** For sections from tables: made here, since sections are shared by threads and evaluation makes nothing. */
+    final HermiteTable.Spot spot = new HermiteTable.Spot();
 }

@@ -28,6 +28,11 @@ final class StalledPlate {
         plateDrag = tuning.plateDrag();
     }
 
+    /** Whether the stall margin of an answer says that the plate has a share in it. */
+    boolean isMixed(SectionPoint answer) {
+        return -answer.stallMargin > FALL_BEGIN;
+    }
+
     /** Changes an answer whose stall margin says that the section is stalled; others stay as they are. */
     void mixInto(double alpha, double flapAngle, double reynolds, SectionPoint out) {
         double x = (-out.stallMargin - FALL_BEGIN) / FALL_WIDTH;
