@@ -27,6 +27,7 @@ import trimwright.cli.SectionCommand;
 import trimwright.cli.ServeCommand;
 import trimwright.cli.SessionsCommand;
 import trimwright.cli.SimulateCommand;
+import trimwright.cli.TakeOffCommand;
 import trimwright.cli.TargetsCommand;
 import trimwright.cli.WhereCommand;
 import trimwright.cli.WingCommand;
@@ -72,6 +73,7 @@ public final class Main {
                 new SectionCommand(console),
                 new SessionsCommand(console, folders),
                 new SimulateCommand(console, books),
+                new TakeOffCommand(console, books),
                 new TargetsCommand(console, books),
                 new WingCommand(console),
                 new WhereCommand(console, folders));

@@ -27,7 +27,14 @@ public final class CardBooks {
                 return kept;
             }
         }
-        TargetGrid grid = new TargetGrid(winds, whole.angles());
+        return exactly(books, file, wing, winds, progress);
+    }
+
+    /** A book of these winds (m/s) and no others, all default angles, all controls free. */
+    public static TargetBook exactly(
+            TargetBooks books, BoatFile file, WingSpec wing, List<Double> winds, Progress progress)
+            throws InterruptedException {
+        TargetGrid grid = new TargetGrid(winds, TargetRequest.defaultGrid().angles());
         return books.of(new TargetRequest(file, wing, grid, Map.of()), progress);
     }
 }

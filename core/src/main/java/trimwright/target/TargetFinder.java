@@ -17,6 +17,9 @@ import trimwright.target.search.Answer;
  * the same book.
  */
 public final class TargetFinder {
+    /** The search keeps a limit to some 1e-6 of its scale, and the share is a tenth (-). */
+    private static final double SHARE_ROUNDING = 1e-4;
+
     private final Platform platform;
     private final Map<Variable, Double> held;
     private final FoilSet foils;
@@ -68,6 +71,20 @@ public final class TargetFinder {
         Task task = WindTargets.task(platform, all, foils, wind, branch);
         Answer answer = task.atAngle(near.get(Variable.TRUE_WIND_ANGLE), start);
         return answer.isConverged() ? task.balanceOf(SailingState.ofScaled(answer.x())) : null;
+    }
+
+    /** As {@link #bestNear} on the hulls, from a guess and with no neighbour. */
+    public @Nullable Balance bestOnHulls(double wind, double angle) {
+        return bestNear(Branch.DISPLACEMENT, wind, FirstGuess.onHulls(platform, wind, angle), Map.of());
+    }
+
+    /**
+     * Whether a best state on the hulls has lifted so far off them that the boat does not stay there: they carry the least
+     * share of the weight that counts as sailing on them.
+     */
+    public boolean isLiftedOff(Balance onHulls) {
+        double share = onHulls.water().buoyancy() / platform.weight();
+        return share < WaterFunctions.HULL_SHARE * (1 + SHARE_ROUNDING);
     }
 
     /** The book of a grid, wind after wind. */

@@ -1,0 +1,77 @@
+package trimwright.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.card.TakeOffCard;
+import trimwright.cards.CardBooks;
+import trimwright.cards.TakeOffDocument;
+import trimwright.cards.TakeOffRequest;
+import trimwright.cards.TakeOffRun;
+import trimwright.cards.TakeOffTable;
+import trimwright.prepare.TargetBooks;
+import trimwright.target.TargetBook;
+import trimwright.text.Progress;
+import trimwright.text.Texts;
+import trimwright.units.Units;
+
+/** Says in which wind and at which angle the boat takes off, how she is trimmed for it, and whether it pays. */
+@Command(name = "takeoff")
+public final class TakeOffCommand implements Callable<Integer> {
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
+
+    @Mixin
+    private final BoatOption boat = new BoatOption();
+
+    @Mixin
+    private final WingOption wing = new WingOption();
+
+    @Option(names = "--tws", paramLabel = "KN", defaultValue = "6:12:1", descriptionKey = "takeoff.tws")
+    private String tws;
+
+    private final Console console;
+    private final TargetBooks books;
+
+    public TakeOffCommand(Console console, TargetBooks books) {
+        this.console = console;
+        this.books = books;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        BoatFile file = boat.load();
+        WingSpec spec = wing.of(file.boat());
+        TakeOffRequest request = new TakeOffRequest(
+                file,
+                spec,
+                Steps.parse("--tws", tws, 1, 40).stream().map(Units::fromKnots).toList());
+        TakeOffRun.TakeOffs takeOffs = compute(request);
+        if (common.json()) {
+            console.json(TakeOffDocument.of(request, takeOffs));
+        } else {
+            print(request, takeOffs);
+        }
+        return CommandRunner.DONE;
+    }
+
+    private void print(TakeOffRequest request, TakeOffRun.TakeOffs takeOffs) {
+        console.line(Texts.of("takeoff.title", request.file().boat().title(), request.wing().id()));
+        console.text(TakeOffTable.text(takeOffs.rows()));
+        TakeOffCard.LastUp last = takeOffs.last();
+        console.line(last == null ? Texts.of("takeoff.never") : TakeOffTable.last(last.wind(), last.state()));
+        console.line(Texts.of("takeoff.caution"));
+    }
+
+    private TakeOffRun.TakeOffs compute(TakeOffRequest request) throws InterruptedException {
+        try (Progress progress = console.progress(
+                Texts.of("targets.progress"), 2 * TakeOffRun.steps(request), Texts.of("targets.progress_unit"))) {
+            TargetBook book = CardBooks.exactly(books, request.file(), request.wing(), request.winds(), progress);
+            return TakeOffRun.of(request, book, progress);
+        }
+    }
+}
