@@ -95,7 +95,7 @@ public final class TakeOffCard {
         }
         double way = mode == TargetMode.UPWIND ? 1 : -1;
         return at(points, TargetMode.ANGLE, branch).stream()
-                .filter(point -> way * Math.cos(point.trueWindAngle()) > 0)
+                .filter(point -> way * StrictMath.cos(point.trueWindAngle()) > 0)
                 .max(Comparator.comparingDouble(point -> point.getTarget().velocityMadeGood()))
                 .orElse(null);
     }
