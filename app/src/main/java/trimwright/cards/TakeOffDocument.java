@@ -88,7 +88,9 @@ public final class TakeOffDocument {
                     .put("twa_deg", Units.toDegrees(point.trueWindAngle()))
                     .put("boat_speed_kn", Units.toKnots(point.getTarget().boatSpeed()))
                     .put("made_good_kn", Units.toKnots(point.getTarget().velocityMadeGood()))
-                    .put("heel_deg", Units.toDegrees(point.getTarget().attitude().heel()));
+                    .put(
+                            "heel_deg",
+                            Units.toDegrees(point.getTarget().attitude().heel()));
         }
     }
 }

@@ -46,9 +46,7 @@ public final class TakeOffTable {
         return angles.isEmpty()
                 ? "-"
                 : Texts.of(
-                        "takeoff.span",
-                        Units.toDegrees(angles.get(0)),
-                        Units.toDegrees(angles.get(angles.size() - 1)));
+                        "takeoff.span", Units.toDegrees(angles.get(0)), Units.toDegrees(angles.get(angles.size() - 1)));
     }
 
     private static String lift(@Nullable LiftOff lift) {

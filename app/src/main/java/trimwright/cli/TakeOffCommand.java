@@ -1,6 +1,5 @@
 package trimwright.cli;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -60,7 +59,8 @@ public final class TakeOffCommand implements Callable<Integer> {
     }
 
     private void print(TakeOffRequest request, TakeOffRun.TakeOffs takeOffs) {
-        console.line(Texts.of("takeoff.title", request.file().boat().title(), request.wing().id()));
+        console.line(Texts.of(
+                "takeoff.title", request.file().boat().title(), request.wing().id()));
         console.text(TakeOffTable.text(takeOffs.rows()));
         TakeOffCard.LastUp last = takeOffs.last();
         console.line(last == null ? Texts.of("takeoff.never") : TakeOffTable.last(last.wind(), last.state()));

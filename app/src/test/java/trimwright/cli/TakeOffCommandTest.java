@@ -23,15 +23,18 @@ class TakeOffCommandTest {
         assertTrue(document.path("caution").asText().length() > 20);
         JsonNode row = document.path("rows").path(0);
         assertTrue(row.path("takes_off_twa_deg").size() > 0);
-        assertTrue(row.path("takes_off_twa_deg").size() < row.path("foiling_twa_deg").size());
+        assertTrue(row.path("takes_off_twa_deg").size()
+                < row.path("foiling_twa_deg").size());
         assertEquals(
                 row.path("takes_off_twa_deg").path(0).asDouble(),
                 row.path("from_beat").path("twa_deg").asDouble(),
                 1e-9);
         assertTrue(row.path("from_beat").path("takes_off").asBoolean());
         double gain = row.path("downwind").path("foiling_gains_kn").asDouble();
-        double onFoils = row.path("downwind").path("on_foils").path("made_good_kn").asDouble();
-        double onHulls = row.path("downwind").path("on_hulls").path("made_good_kn").asDouble();
+        double onFoils =
+                row.path("downwind").path("on_foils").path("made_good_kn").asDouble();
+        double onHulls =
+                row.path("downwind").path("on_hulls").path("made_good_kn").asDouble();
         // Each has three decimals in the document.
         assertEquals(onFoils - onHulls, gain, 0.002);
         assertTrue(document.path("stays_up_from").path("tws_kn").asDouble() < 10);
@@ -42,6 +45,9 @@ class TakeOffCommandTest {
         CliRun run = CliRun.in(home, "takeoff", "--boat", "whimbrel14", "--tws", "4");
         assertEquals(0, run.exit(), run.err());
         assertTrue(run.out().contains("In none of these winds"), run.out());
-        assertEquals(2, CliRun.in(home, "takeoff", "--boat", "whimbrel14", "--tws", "12:6:1").exit());
+        assertEquals(
+                2,
+                CliRun.in(home, "takeoff", "--boat", "whimbrel14", "--tws", "12:6:1")
+                        .exit());
     }
 }

@@ -42,9 +42,8 @@ public final class TakeOffCard {
                 .toList();
         List<TargetPoint> foiling = at(points, TargetMode.ANGLE, Branch.FOILING);
         List<TargetPoint> onHulls = at(points, TargetMode.ANGLE, Branch.DISPLACEMENT);
-        List<Double> byHerself = angles(foiling.stream()
-                .filter(point -> doubts(point).isEmpty())
-                .toList());
+        List<Double> byHerself =
+                angles(foiling.stream().filter(point -> doubts(point).isEmpty()).toList());
         List<Double> doubtful = angles(foiling.stream()
                 .filter(point -> doubts(point).contains(TargetCaveat.TAKE_OFF_NOT_KNOWN))
                 .toList());
@@ -152,7 +151,9 @@ public final class TakeOffCard {
         LastUp last = null;
         List<TargetPoint> starts = new ArrayList<>();
         for (TargetPoint point : book.points()) {
-            if (point.isSolved() && point.isFoiling() && point.mode() == TargetMode.ANGLE
+            if (point.isSolved()
+                    && point.isFoiling()
+                    && point.mode() == TargetMode.ANGLE
                     && point.trueWindSpeed() == lowest) {
                 starts.add(point);
             }

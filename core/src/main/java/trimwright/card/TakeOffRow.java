@@ -40,7 +40,8 @@ public record TakeOffRow(
      * @param onFoils best target foiling, null where there is none
      * @param onHulls best target on the hulls, null where there is none
      */
-    public record Choice(@Nullable TargetPoint onFoils, @Nullable TargetPoint onHulls) {
+    public record Choice(
+            @Nullable TargetPoint onFoils, @Nullable TargetPoint onHulls) {
         /** Made good on the foils over that on the hulls (m/s); NaN where one of them is missing. */
         public double gain() {
             return onFoils == null || onHulls == null
