@@ -32,6 +32,8 @@ import trimwright.cli.TargetsCommand;
 import trimwright.cli.WhereCommand;
 import trimwright.cli.WingCommand;
 import trimwright.prepare.BookCache;
+import trimwright.prepare.SectionTables;
+import trimwright.prepare.TableCache;
 import trimwright.prepare.TargetBooks;
 
 /** Wiring of the program: the only place where parts are put together. */
@@ -52,18 +54,22 @@ public final class Main {
             PrintStream out, PrintStream err, ProgressStyle style, Map<String, String> environment) {
         Console console = new Console(out, err, style);
         Folders folders = Folders.from(environment, Path.of(System.getProperty("user.home")));
-        TargetBooks books = new TargetBooks(new BookCache(folders.cache().resolve("targets"), console::note));
-        return new CommandRunner(commands(console, folders, books), console);
+        SectionTables tables =
+                new SectionTables(new TableCache(folders.cache().resolve("sections"), console::note));
+        TargetBooks books =
+                new TargetBooks(new BookCache(folders.cache().resolve("targets"), console::note), tables);
+        return new CommandRunner(commands(console, folders, books, tables), console);
     }
 
-    private static List<Callable<Integer>> commands(Console console, Folders folders, TargetBooks books) {
+    private static List<Callable<Integer>> commands(
+            Console console, Folders folders, TargetBooks books, SectionTables tables) {
         return List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
                 new CardCommand(console, books, Clock.system(ZoneId.systemDefault())),
                 new DemoCommand(
                         console,
                         folders,
-                        (other, arguments) -> new CommandRunner(commands(other, folders, books), other)
+                        (other, arguments) -> new CommandRunner(commands(other, folders, books, tables), other)
                                 .run(arguments.toArray(String[]::new))),
                 new DebriefCommand(console, folders, books),
                 new GustCommand(console, books),
@@ -74,8 +80,8 @@ public final class Main {
                 new SessionsCommand(console, folders),
                 new SimulateCommand(console, books),
                 new TakeOffCommand(console, books),
-                new TargetsCommand(console, books),
-                new WingCommand(console),
+                new TargetsCommand(console, books, tables),
+                new WingCommand(console, tables),
                 new WhereCommand(console, folders));
     }
 }

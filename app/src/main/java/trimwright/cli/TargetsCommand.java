@@ -8,6 +8,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.prepare.SectionSource;
+import trimwright.prepare.SectionTables;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetDocument;
 import trimwright.prepare.TargetRequest;
@@ -34,6 +36,9 @@ public final class TargetsCommand implements Callable<Integer> {
     @Mixin
     private final WingOption wing = new WingOption();
 
+    @Mixin
+    private final SectionOption section = new SectionOption();
+
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "6:26:2", descriptionKey = "targets.tws")
     private String tws;
 
@@ -48,10 +53,13 @@ public final class TargetsCommand implements Callable<Integer> {
 
     private final Console console;
     private final TargetBooks books;
+    private final SectionTables tables;
 
-    public TargetsCommand(Console console, TargetBooks books) {
+    /** @param tables the same that the books take their sections from */
+    public TargetsCommand(Console console, TargetBooks books, SectionTables tables) {
         this.console = console;
         this.books = books;
+        this.tables = tables;
     }
 
     @Override
@@ -67,8 +75,8 @@ public final class TargetsCommand implements Callable<Integer> {
                 .map(Units::fromDegrees)
                 .toList();
         HeldControls held = HeldControls.parse(fix, file, spec);
-        TargetRequest request =
-                new TargetRequest(file, spec, new TargetGrid(winds, angles), held.controls(), held.foils());
+        TargetRequest request = new TargetRequest(
+                file, spec, new TargetGrid(winds, angles), held.controls(), held.foils(), section.source());
         TargetBook book = compute(request);
         if (book.points().stream().noneMatch(TargetPoint::isSolved)) {
             throw new NoAnswerException(
@@ -84,12 +92,21 @@ public final class TargetsCommand implements Callable<Integer> {
                 console.line(Texts.of("targets.held", String.join(", ", fix)));
             }
             console.text(TargetTable.text(book));
+            if (request.section() == SectionSource.COMPUTED) {
+                console.line(Texts.of("sections.computed"));
+            }
             console.line(Texts.of("targets.caution"));
         }
         return CommandRunner.DONE;
     }
 
     private TargetBook compute(TargetRequest request) throws InterruptedException {
+        TargetBook kept = books.find(request);
+        if (kept != null) {
+            return kept;
+        }
+        // Tables first, so that each kind of work shows its own progress.
+        section.sections(request.wing(), tables, console);
         try (Progress progress = console.progress(
                 Texts.of("targets.progress"), TargetRun.steps(request), Texts.of("targets.progress_unit"))) {
             return books.of(request, progress);

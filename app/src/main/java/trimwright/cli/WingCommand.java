@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.prepare.SectionTables;
 import trimwright.prepare.WingDocument;
 import trimwright.prepare.WingInput;
 import trimwright.prepare.WingState;
@@ -26,6 +27,9 @@ public final class WingCommand implements Callable<Integer> {
 
     @Mixin
     private final WingOption wing = new WingOption();
+
+    @Mixin
+    private final SectionOption section = new SectionOption();
 
     private final Map<WingInput, Double> given = new EnumMap<>(WingInput.class);
 
@@ -95,17 +99,19 @@ public final class WingCommand implements Callable<Integer> {
     }
 
     private final Console console;
+    private final SectionTables tables;
 
-    public WingCommand(Console console) {
+    public WingCommand(Console console, SectionTables tables) {
         this.console = console;
+        this.tables = tables;
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws InterruptedException {
         BoatFile file = boat.load();
         WingSpec spec = wing.of(file.boat());
         WingState state = WingState.of(spec, given, WingInput::option);
-        ObjectNode document = WingDocument.of(file, spec, state);
+        ObjectNode document = WingDocument.of(file, spec, section.sections(spec, tables, console), state);
         if (common.json()) {
             console.json(document);
         } else {

@@ -30,6 +30,7 @@ final class BookKey {
                     .append('\n');
         }
         rest.append(request.foils().name()).append('\n');
+        rest.append(request.section().key()).append('\n');
         rest.append(request.boat().text());
         digest.update(rest.toString().getBytes(StandardCharsets.UTF_8));
         return HexFormat.of().formatHex(digest.digest());

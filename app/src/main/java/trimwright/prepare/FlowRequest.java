@@ -70,9 +70,13 @@ public record FlowRequest(
         if (!(shape.slotGapRatio() > 0)) {
             throw new UserInputException(Texts.of("section.no_slot", wing.id()));
         }
+        return profileOf(shape).elements(flapAngle, PANELS, TrailingEdge.BLUNT);
+    }
+
+    /** Outlines of a section; what the boat file does not tell of the flap is chosen. */
+    static WingProfile profileOf(SectionShape shape) {
         return new WingProfile(
-                        shape.thicknessRatio(), FLAP_THICKNESS, shape.flapChordRatio(), shape.slotGapRatio(), PIVOT)
-                .elements(flapAngle, PANELS, TrailingEdge.BLUNT);
+                shape.thicknessRatio(), FLAP_THICKNESS, shape.flapChordRatio(), shape.slotGapRatio(), PIVOT);
     }
 
     /** Outlines from files, moved and scaled so that the chord of the first is 1. */

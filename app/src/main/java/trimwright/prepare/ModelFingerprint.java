@@ -13,6 +13,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
@@ -37,12 +38,21 @@ public final class ModelFingerprint {
 
     /** Adds the mark to a digest; false where the program cannot read its own classes. */
     static boolean addTo(MessageDigest digest) {
+        return addTo(digest, name -> true);
+    }
+
+    /** Adds the mark of those class files only whose names are wanted. */
+    static boolean addTo(MessageDigest digest, Predicate<String> wanted) {
         for (Class<?> part : List.of(Platform.class, ModelFingerprint.class)) {
             Map<String, Long> sums = sumsBeside(part);
             if (sums == null) {
                 return false;
             }
-            sums.forEach((name, sum) -> digest.update((name + " " + sum + "\n").getBytes(StandardCharsets.UTF_8)));
+            sums.forEach((name, sum) -> {
+                if (wanted.test(name)) {
+                    digest.update((name + " " + sum + "\n").getBytes(StandardCharsets.UTF_8));
+                }
+            });
         }
         return true;
     }
@@ -80,7 +90,7 @@ public final class ModelFingerprint {
                     files.filter(path -> path.toString().endsWith(".class")).toList()) {
                 CRC32 sum = new CRC32();
                 sum.update(Files.readAllBytes(file));
-                sums.put(folder.relativize(file).toString(), sum.getValue());
+                sums.put(folder.relativize(file).toString().replace('\\', '/'), sum.getValue());
             }
         }
         return sums;

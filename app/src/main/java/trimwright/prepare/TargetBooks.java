@@ -3,8 +3,10 @@ package trimwright.prepare;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import trimwright.section.SectionFamily;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
+import trimwright.wing.Wing;
 
 /** Target books made while the program runs or before: who asks for the same one again finds it made. */
 public final class TargetBooks {
@@ -13,6 +15,7 @@ public final class TargetBooks {
 
     private final Map<TargetRequest, TargetBook> books = new LinkedHashMap<>(16, 0.75f, true);
     private final @Nullable BookCache cache;
+    private final SectionTables tables;
 
     /** Books of this run only. */
     public TargetBooks() {
@@ -21,7 +24,22 @@ public final class TargetBooks {
 
     /** @param cache of books from earlier runs, null for none */
     public TargetBooks(@Nullable BookCache cache) {
+        this(cache, new SectionTables());
+    }
+
+    /**
+     * @param cache of books from earlier runs, null for none
+     * @param tables of computed sections, for books that want these
+     */
+    public TargetBooks(@Nullable BookCache cache, SectionTables tables) {
         this.cache = cache;
+        this.tables = tables;
+    }
+
+    /** The book that is asked for, null where it is not kept. */
+    public synchronized @Nullable TargetBook find(TargetRequest request) {
+        TargetBook known = books.get(request);
+        return known != null || cache == null ? known : cache.find(request);
     }
 
     /** The book of a request if it was made before, null where it would have to be computed. */
@@ -32,13 +50,12 @@ public final class TargetBooks {
 
     /** The book that is asked for. One is computed at a time, since it uses all processors. */
     public synchronized TargetBook of(TargetRequest request, Progress progress) throws InterruptedException {
-        TargetBook known = books.get(request);
-        if (known != null) {
-            return known;
-        }
-        TargetBook book = cache == null ? null : cache.find(request);
+        TargetBook book = find(request);
         if (book == null) {
-            book = TargetRun.of(request, progress);
+            SectionFamily sections = request.section() == SectionSource.COMPUTED
+                    ? tables.of(request.wing(), Progress.NONE)
+                    : SectionFamily.closedForm(Wing.aspectRatio(request.wing()));
+            book = TargetRun.of(request, sections, Runtime.getRuntime().availableProcessors(), progress);
             if (cache != null) {
                 cache.keep(request, book);
             }

@@ -20,25 +20,26 @@ import trimwright.units.Units;
 public final class TargetDocument {
     private TargetDocument() {}
 
-    /** The document of a book computed for a boat file, all controls free. */
+    /** The document of a book computed for a boat file, all controls free, sections in closed form. */
     public static ObjectNode of(BoatFile boat, TargetBook book) {
-        return withPoints(head(boat, book), book);
+        return withPoints(head(boat, book, SectionSource.CLOSED_FORM), book);
     }
 
     /** The document of the book of a request: what is held stands in {@code fixed}, which is absent where all is free. */
     public static ObjectNode of(TargetRequest request, TargetBook book) {
-        ObjectNode document = head(request.boat(), book);
+        ObjectNode document = head(request.boat(), book, request.section());
         if (!request.held().isEmpty() || request.foils() == FoilSet.BOTH_DOWN) {
             writeFixed(request, document.putObject("fixed"));
         }
         return withPoints(document, book);
     }
 
-    private static ObjectNode head(BoatFile boat, TargetBook book) {
+    private static ObjectNode head(BoatFile boat, TargetBook book, SectionSource section) {
         return JsonOut.document("target-book/1", boat.hash())
                 .put("boat", book.boat())
                 .put("wing", book.wing())
-                .put("equations", book.modelVersion());
+                .put("equations", book.modelVersion())
+                .put("section", section.key());
     }
 
     private static void writeFixed(TargetRequest request, ObjectNode fixed) {

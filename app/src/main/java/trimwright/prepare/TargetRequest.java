@@ -18,15 +18,22 @@ import trimwright.units.Units;
  * @param grid winds and angles
  * @param held controls that are not free, with their values (SI)
  * @param foils which main foils are down
+ * @param section where the flow about the wing's sections comes from
  */
-public record TargetRequest(BoatFile boat, WingSpec wing, TargetGrid grid, Map<Variable, Double> held, FoilSet foils) {
+public record TargetRequest(
+        BoatFile boat,
+        WingSpec wing,
+        TargetGrid grid,
+        Map<Variable, Double> held,
+        FoilSet foils,
+        SectionSource section) {
     public TargetRequest {
         held = Map.copyOf(held);
     }
 
-    /** On the leeward main foil. */
+    /** On the leeward main foil, with sections in closed form. */
     public TargetRequest(BoatFile boat, WingSpec wing, TargetGrid grid, Map<Variable, Double> held) {
-        this(boat, wing, grid, held, FoilSet.LEEWARD_DOWN);
+        this(boat, wing, grid, held, FoilSet.LEEWARD_DOWN, SectionSource.CLOSED_FORM);
     }
 
     /** All controls free, on the default grid. */

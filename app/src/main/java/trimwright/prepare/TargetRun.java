@@ -5,6 +5,7 @@ import trimwright.air.AirState;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
 import trimwright.platform.Platform;
+import trimwright.section.SectionFamily;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetFinder;
 import trimwright.target.TargetGrid;
@@ -12,6 +13,7 @@ import trimwright.target.TargetPoint;
 import trimwright.text.Progress;
 import trimwright.units.Units;
 import trimwright.water.WaterState;
+import trimwright.wing.Wing;
 
 /**
  * Computes target books on a fixed pool of threads, one wind a task. No task sees another's work, so the book is the same
@@ -36,20 +38,33 @@ public final class TargetRun {
         return new Platform(boat, wing, AIR, water());
     }
 
+    private static Platform platformOf(TargetRequest request, SectionFamily sections) {
+        return new Platform(
+                request.boat().boat(), request.wing(), sections, AirState.STANDARD, WaterState.sea(TEMPERATURE));
+    }
+
     /** Steps that {@link Progress} is told about: one a wind. */
     public static long steps(TargetRequest request) {
         return request.grid().winds().size();
     }
 
-    /** The book, on as many threads as there are processors. */
+    /** The book of sections in closed form, on as many threads as there are processors. */
     public static TargetBook of(TargetRequest request, Progress progress) throws InterruptedException {
         return of(request, Runtime.getRuntime().availableProcessors(), progress);
     }
 
-    /** The book, on that many threads. */
+    /** The book of sections in closed form, on that many threads. */
     public static TargetBook of(TargetRequest request, int threads, Progress progress) throws InterruptedException {
-        TargetFinder finder =
-                new TargetFinder(platformOf(request.boat().boat(), request.wing()), request.held(), request.foils());
+        if (request.section() != SectionSource.CLOSED_FORM) {
+            throw new IllegalArgumentException("a book of " + request.section() + " sections needs these");
+        }
+        return of(request, SectionFamily.closedForm(Wing.aspectRatio(request.wing())), threads, progress);
+    }
+
+    /** The book of a wing of such sections, on that many threads. */
+    static TargetBook of(TargetRequest request, SectionFamily sections, int threads, Progress progress)
+            throws InterruptedException {
+        TargetFinder finder = new TargetFinder(platformOf(request, sections), request.held(), request.foils());
         TargetGrid grid = request.grid();
         return finder.assemble(grid, InParallel.map("targets", threads, grid.winds(), wind -> {
             List<TargetPoint> points = finder.pointsAt(wind, grid.angles());

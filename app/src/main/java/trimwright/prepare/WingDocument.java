@@ -9,6 +9,7 @@ import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.platform.Variable;
 import trimwright.platform.WingAir;
+import trimwright.section.SectionFamily;
 import trimwright.text.JsonOut;
 import trimwright.text.NoAnswerException;
 import trimwright.text.Texts;
@@ -41,9 +42,14 @@ public final class WingDocument {
 
     private WingDocument() {}
 
-    /** The document; throws {@link NoAnswerException} where the flow cannot be found. */
+    /** With sections in closed form; throws {@link NoAnswerException} where the flow cannot be found. */
     public static ObjectNode of(BoatFile boat, WingSpec spec, WingState state) {
-        Wing wing = Wing.of(spec, STRIPS);
+        return of(boat, spec, SectionFamily.closedForm(Wing.aspectRatio(spec)), state);
+    }
+
+    /** The document; throws {@link NoAnswerException} where the flow cannot be found. */
+    public static ObjectNode of(BoatFile boat, WingSpec spec, SectionFamily sections, WingState state) {
+        Wing wing = Wing.of(spec, sections, STRIPS);
         double roll = state.tack() * state.sailing().get(Variable.HEEL);
         double footHeight = WingAir.footHeight(spec, state.sailing(), state.conditions());
         if (!(footHeight > 0)) {

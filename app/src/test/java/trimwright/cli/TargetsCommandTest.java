@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.boatfile.BoatFiles;
 
 class TargetsCommandTest {
     private static final Set<String> LIMITS = Set.of(
@@ -164,6 +165,7 @@ class TargetsCommandTest {
             {"--fix", "board=up"},
             {"--fix", "camber=12", "--fix", "camber=14"},
             {"--fix", "camber=5", "--fix", "twist=30"},
+            {"--section", "measured"},
             {"--csv", "--json"}
         }) {
             CliRun run = targets(wrong);
@@ -171,6 +173,17 @@ class TargetsCommandTest {
             assertEquals(1, run.err().lines().count(), run.err());
             assertEquals("", run.out());
         }
+    }
+
+    @Test
+    void aWingWithoutASlotHasNoTables(@TempDir Path folder) throws IOException {
+        String toml = BoatFiles.find("whimbrel14").text().replace("slot_gap_ratio = 0.012", "slot_gap_ratio = 0.0");
+        Path file = Files.writeString(folder.resolve("sealed.toml"), toml);
+        CliRun run = CliRun.in(
+                home, "targets", "--boat", file.toString(), "--tws", "14", "--twa", "100", "--section", "computed");
+        assertEquals(2, run.exit(), run.err());
+        assertEquals(1, run.err().lines().count(), run.err());
+        assertTrue(run.err().contains("closed-form"), run.err());
     }
 
     @Test

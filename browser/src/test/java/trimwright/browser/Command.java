@@ -20,6 +20,7 @@ import trimwright.cli.Folders;
 import trimwright.cli.ProgressStyle;
 import trimwright.cli.TargetsCommand;
 import trimwright.cli.WingCommand;
+import trimwright.prepare.SectionTables;
 import trimwright.prepare.TargetBooks;
 
 /** Commands run in process, with the books that the workbench has made already. */
@@ -42,11 +43,12 @@ final class Command {
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 ProgressStyle.NONE);
         Folders folders = Folders.from(Map.of(), Path.of("unused"));
+        SectionTables tables = new SectionTables();
         CommandRunner runner = new CommandRunner(
                 List.of(
-                        new TargetsCommand(console, books),
+                        new TargetsCommand(console, books, tables),
                         new DebriefCommand(console, folders, books),
-                        new WingCommand(console)),
+                        new WingCommand(console, tables)),
                 console);
         int exit = runner.run(arguments);
         if (exit == CommandRunner.NO_ANSWER) {

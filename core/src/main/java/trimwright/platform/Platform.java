@@ -4,7 +4,9 @@ import org.jspecify.annotations.Nullable;
 import trimwright.air.AirState;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
+import trimwright.section.SectionFamily;
 import trimwright.water.WaterState;
+import trimwright.wing.Wing;
 
 /**
  * A boat with one of its wings in steady sailing: forces of all elements and the six equations that they must satisfy
@@ -24,9 +26,14 @@ public final class Platform {
     private final Weights weights;
     private final WindagePart windage;
 
+    /** With the wing's sections in closed form. */
     public Platform(Boat boat, WingSpec wing, AirState air, WaterState water) {
+        this(boat, wing, SectionFamily.closedForm(Wing.aspectRatio(wing)), air, water);
+    }
+
+    public Platform(Boat boat, WingSpec wing, SectionFamily sections, AirState air, WaterState water) {
         this.boat = boat;
-        this.wing = new WingPart(wing, STRIPS, air);
+        this.wing = new WingPart(wing, sections, STRIPS, air);
         this.weights = new Weights(boat, wing);
         // The hulls are drawn to float level with everybody aboard, so the centre of buoyancy lies below all weights.
         this.water = new WaterPart(boat, weights.centreX(), water);

@@ -3,6 +3,7 @@ package trimwright.platform;
 import org.jspecify.annotations.Nullable;
 import trimwright.air.AirState;
 import trimwright.boat.WingSpec;
+import trimwright.section.SectionFamily;
 import trimwright.wing.PlacedWing;
 import trimwright.wing.Wing;
 import trimwright.wing.WingAnswer;
@@ -15,9 +16,9 @@ final class WingPart {
     private final Wing wing;
     private final AirState air;
 
-    WingPart(WingSpec spec, int strips, AirState air) {
+    WingPart(WingSpec spec, SectionFamily sections, int strips, AirState air) {
         this.spec = spec;
-        this.wing = Wing.of(spec, strips);
+        this.wing = Wing.of(spec, sections, strips);
         this.air = air;
     }
 

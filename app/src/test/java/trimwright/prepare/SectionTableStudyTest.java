@@ -1,0 +1,113 @@
+package trimwright.prepare;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFiles;
+import trimwright.polar.TableError;
+import trimwright.profile.WingProfile;
+import trimwright.section.SectionFamily;
+import trimwright.section.SectionShape;
+import trimwright.text.Progress;
+import trimwright.wing.Wing;
+
+/**
+ * Error of the demo wing's tables at random places off their nodes, against flow computed directly. Some minutes of computing
+ * for the table (kept in {@code target/sections}) and some seconds an outline: {@code -Dtrimwright.sections.outlines=400}
+ * gives 10,000 places. Figures: docs/theory/section-tables.md.
+ */
+@EnabledIfSystemProperty(named = "trimwright.sections.outlines", matches = "[0-9]+")
+class SectionTableStudyTest {
+    private static final int ANGLES = 25;
+
+    @Test
+    void errorOffTheNodes() throws InterruptedException {
+        int outlines = Integer.getInteger("trimwright.sections.outlines", 0);
+        WingSpec wing = BoatFiles.find("whimbrel14").boat().getWing("tall");
+        Path folder = Path.of(System.getProperty("trimwright.target", "target"), "sections");
+        SectionFamily family =
+                new SectionTables(new TableCache(folder, note -> {})).of(wing, Progress.NONE);
+        List<Integer> pieces = new ArrayList<>();
+        for (int i = 0; i < outlines; i++) {
+            pieces.add(i);
+        }
+        List<TableError> errors = InParallel.map("outlines", pieces, i -> at(family, wing, i));
+        List<double[]> rows =
+                errors.stream().flatMap(error -> error.rows().stream()).toList();
+        int missing = errors.stream().mapToInt(TableError::missing).sum();
+        System.out.println(rows.size() + " places, " + missing + " more where the flow computed directly has no answer");
+        // Column 6 is the flap angle, 9 the place between the stalls.
+        List<double[]> flapUsed = rows.stream()
+                .filter(row -> row[6] < Math.toRadians(25) && Math.abs(row[9]) < 0.9 && row[9] > -0.4)
+                .toList();
+        print("all", rows);
+        print("flap to 25 degrees, lift with the flap, to 90 percent of the way to stall", flapUsed);
+        List<double[]> byLift = new ArrayList<>(rows);
+        byLift.sort(Comparator.comparingDouble((double[] row) -> -Math.abs(row[0])));
+        for (double[] row : byLift.subList(0, Math.min(10, byLift.size()))) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "off by %.3f in lift: alpha %.2f, flap %.2f, Re %.2e, thickness %.3f, place %.2f, lift %.3f%n",
+                    row[0],
+                    Math.toDegrees(row[5]),
+                    Math.toDegrees(row[6]),
+                    row[7],
+                    row[8],
+                    row[9],
+                    row[10]);
+        }
+        // What a trimmer's states need: a hundredth of lift moves a target by less than its band.
+        assertEquals(0, rms(flapUsed, 0), 0.02, "rms of lift");
+        assertEquals(0, rms(flapUsed, 2), 0.05, "rms of drag, share");
+    }
+
+    private static TableError at(SectionFamily family, WingSpec wing, int seed) {
+        Random random = new Random(1000L + seed);
+        SectionShape ends = Wing.shapeAt(wing, 0);
+        SectionShape shape = new SectionShape(
+                ends.flapChordRatio(),
+                ends.turningAxisRatio(),
+                ends.slotGapRatio(),
+                0.12 + 0.08 * random.nextDouble());
+        WingProfile profile = FlowRequest.profileOf(shape);
+        double flap = Math.toRadians(1 + 31 * random.nextDouble());
+        double reynolds = 5e5 * Math.exp(random.nextDouble() * Math.log(20));
+        TableError error = new TableError();
+        error.add(
+                family.sectionOf(shape),
+                profile,
+                shape.turningAxisRatio(),
+                flap,
+                reynolds,
+                ANGLES,
+                1,
+                random);
+        return error;
+    }
+
+    private static void print(String what, List<double[]> rows) {
+        System.out.println(what + ": " + rows.size() + " places");
+        for (int c = 0; c < TableError.NAMES.size(); c++) {
+            int column = c;
+            double worst =
+                    rows.stream().mapToDouble(row -> Math.abs(row[column])).max().orElse(Double.NaN);
+            System.out.printf(
+                    Locale.ROOT, "  %-12s rms %.4f, worst %.4f%n", TableError.NAMES.get(c), rms(rows, c), worst);
+        }
+    }
+
+    private static double rms(List<double[]> rows, int column) {
+        return Math.sqrt(rows.stream()
+                .mapToDouble(row -> row[column] * row[column])
+                .average()
+                .orElse(Double.NaN));
+    }
+}
