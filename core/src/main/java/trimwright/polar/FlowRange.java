@@ -17,6 +17,9 @@ final class FlowRange {
 
     private static final double SHORTEST = Math.toRadians(0.6);
 
+    /** Longest gap without agreement that is leapt over, in half steps; chosen. */
+    private static final int LEAPS = 3;
+
     /** Farthest angle of attack looked at (rad), chosen. */
     private static final double FARTHEST = Math.toRadians(40);
 
@@ -48,7 +51,18 @@ final class FlowRange {
      * @return angle of attack of stall (rad): of most lift found, or the last with an answer
      */
     double toStall(int way) {
-        double best = way > 0 ? points.lastKey() : points.firstKey();
+        double best = walk(way > 0 ? points.lastKey() : points.firstKey(), way);
+        double beyond = leap(best, way);
+        while (beyond != best) {
+            best = walk(beyond, way);
+            beyond = leap(best, way);
+        }
+        return best;
+    }
+
+    /** Goes on in steps from an answer to most lift, or as far as steps lead. */
+    private double walk(double from, int way) {
+        double best = from;
         double step = STEP;
         while (step >= SHORTEST && Math.abs(best + way * step) <= FARTHEST) {
             double next = best + way * step;
@@ -59,6 +73,22 @@ final class FlowRange {
             } else {
                 // Past the most lift, or out of reach in one step.
                 step /= 2;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * An angle beyond, with more lift, where steps ended for want of agreement: there are such gaps before stall, where a
+     * laminar bubble changes its kind. The same angle if there is none, or if lift has passed its most.
+     */
+    private double leap(double best, int way) {
+        Double known = way > 0 ? points.higherKey(best) : points.lowerKey(best);
+        for (int i = 1; i <= LEAPS && known == null; i++) {
+            double next = best + way * i * 0.5 * STEP;
+            if (Math.abs(next) <= FARTHEST && flow.at(next, reynolds, points.get(best)) instanceof ViscousPoint point) {
+                points.put(next, point);
+                return way * (point.lift() - lift(best)) > 0 ? next : best;
             }
         }
         return best;
