@@ -125,16 +125,6 @@ class TabledSectionPropertyTest {
         }
     }
 
-    @Test
-    void farFromStallItIsThePlate() {
-        SectionPoint out = new SectionPoint();
-        double abeam = Plate.dragAbeam(6);
-        SECTION.evaluate(Math.PI / 2, 0, 2e6, out);
-        // Friction of under 0.01 stays.
-        assertEquals(abeam, out.cd, 0.01);
-        assertEquals(0, out.cl, 1e-9);
-    }
-
     private static void same(
             String what, SectionPoint high, SectionPoint low, double h, double cl, double cd, double cm, double hinge) {
         same((high.cl - low.cl) / (2 * h), cl, "cl " + what);
