@@ -55,6 +55,9 @@ public final class DebriefCommand implements Callable<Integer> {
     @Option(names = "--speed", paramLabel = "SOURCE", descriptionKey = "debrief.speed_option")
     private @Nullable String speed;
 
+    @Option(names = "--wind-as-logged", descriptionKey = "debrief.as_logged_option")
+    private boolean asLogged;
+
     @Option(names = "--course", paramLabel = "COURSE", descriptionKey = "debrief.course_option")
     private @Nullable Path course;
 
@@ -73,7 +76,10 @@ public final class DebriefCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        WindOptions wind = new WindOptions(WindOptions.DEFAULT.longestGap(), speedSource());
+        WindOptions wind = new WindOptions(
+                WindOptions.DEFAULT.longestGap(),
+                speedSource(),
+                asLogged ? WindOptions.Sensors.AS_LOGGED : WindOptions.Sensors.CORRECTED);
         BoatFile file = boat == null ? null : BoatFiles.find(boat);
         WingSpec spec = file == null ? null : wing.of(file.boat());
         Course given = course == null ? null : CourseFiles.read(course);

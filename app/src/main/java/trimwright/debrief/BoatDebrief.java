@@ -6,6 +6,8 @@ import trimwright.compare.Comparison;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.OnCourse;
 import trimwright.segment.Pieces;
+import trimwright.segment.Turn;
+import trimwright.segment.TurnLabel;
 import trimwright.track.ChannelSummary;
 import trimwright.wind.WindTrack;
 
@@ -35,5 +37,10 @@ public record BoatDebrief(
 
     public String boat() {
         return wind.boat();
+    }
+
+    /** What a turn cost against sailing on as before, or null: at a mark nobody sails on as before. */
+    static Turn.@Nullable Recovery recovery(Turn turn) {
+        return turn.label() == TurnLabel.MARK ? null : turn.recovery();
     }
 }

@@ -26,6 +26,9 @@ import trimwright.track.ChannelSummary;
 import trimwright.wind.Quantity;
 import trimwright.wind.SailedWind;
 import trimwright.wind.SessionClock;
+import trimwright.wind.WindAgreement;
+import trimwright.wind.WindCorrection;
+import trimwright.wind.WindOptions;
 import trimwright.wind.WindTrack;
 
 /** Debriefs a session: all boats on one clock, each against its reference, with a course among the others. */
@@ -43,9 +46,7 @@ public final class Debrief {
     public static DebriefReport of(List<BoatTrack> tracks, DebriefOptions options) {
         SessionClock clock = clock(tracks);
         // Each pass takes boats by themselves; the order of the result is that of the tracks on any number of threads.
-        List<WindTrack> winds = tracks.parallelStream()
-                .map(track -> SailedWind.of(track, clock, options.boat(), options.wind()))
-                .toList();
+        List<WindTrack> winds = winds(tracks, clock, options);
         List<@Nullable OnCourse> courses = FleetOnCourse.of(winds, options);
         List<Cut> cuts = IntStream.range(0, tracks.size())
                 .parallel()
@@ -57,6 +58,22 @@ public final class Debrief {
                 .mapToObj(i -> judge(tracks.get(i), cuts.get(i), losses, options))
                 .toList();
         return new DebriefReport(clock, options.course(), boats);
+    }
+
+    private static List<WindTrack> winds(List<BoatTrack> tracks, SessionClock clock, DebriefOptions options) {
+        List<WindTrack> logged = tracks.parallelStream()
+                .map(track -> SailedWind.of(track, clock, options.boat(), options.wind()))
+                .toList();
+        if (options.wind().sensors() == WindOptions.Sensors.AS_LOGGED) {
+            return logged;
+        }
+        List<WindCorrection> corrections = WindAgreement.of(logged);
+        return IntStream.range(0, tracks.size())
+                .parallel()
+                .mapToObj(i -> corrections.get(i).isNone()
+                        ? logged.get(i)
+                        : SailedWind.of(tracks.get(i), clock, options.boat(), options.wind(), corrections.get(i)))
+                .toList();
     }
 
     private static SessionClock clock(List<BoatTrack> tracks) {

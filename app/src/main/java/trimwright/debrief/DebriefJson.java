@@ -33,6 +33,7 @@ import trimwright.units.Units;
 import trimwright.wind.Quantity;
 import trimwright.wind.SessionClock;
 import trimwright.wind.SpeedSource;
+import trimwright.wind.WindCorrection;
 import trimwright.wind.WindTrack;
 
 /** Writes {@code debrief/1} (docs/formats.md). Times {@code start_s} count from the session's {@code start_utc}. */
@@ -80,6 +81,7 @@ public final class DebriefJson {
         node.put("foiling_told_by", foiling(boat.foiling()));
         node.put("wind_smoothing_s", wind.noise().smoothingTime());
         node.put("wind_scatter_kn", Units.toKnots(Math.sqrt(wind.noise().scatter())));
+        node.set("wind_sensor", sensor(wind.correction()));
         words(node.putArray("caveats"), wind.caveats());
         OnCourse on = boat.on();
         SailedCourse.Start start = on == null ? null : on.sailed().start();
@@ -109,6 +111,22 @@ public final class DebriefJson {
         boat.quality().forEach(summary -> quality(summary, channels.addObject()));
     }
 
+    private static @Nullable ObjectNode sensor(WindCorrection correction) {
+        if (correction.isNone()) {
+            return null;
+        }
+        WindCorrection.Errors errors = correction.errors();
+        ObjectNode node = JsonOut.mapper().createObjectNode();
+        node.put("askew_deg", Units.toDegrees(correction.angle()));
+        node.put("askew_error_deg", Units.toDegrees(errors.angle()));
+        node.put("upwash_deg", Units.toDegrees(correction.upwash().angle()));
+        node.put("upwash_error_deg", Units.toDegrees(errors.upwash()));
+        node.put("upwash_aws_kn", Units.toKnots(correction.upwash().speed()));
+        node.put("speed_ratio", correction.factor());
+        node.put("speed_ratio_error", errors.factor());
+        return node;
+    }
+
     private static void leg(WindTrack wind, int index, Leg leg, ObjectNode node) {
         node.put("leg", index + 1);
         node.put("kind", word(leg.kind()));
@@ -136,7 +154,7 @@ public final class DebriefJson {
         node.put("angle_deg", Units.toDegrees(turn.rates().angle()));
         node.put("mean_rate_deg_per_s", Units.toDegrees(turn.rates().mean()));
         node.put("greatest_rate_deg_per_s", Units.toDegrees(turn.rates().greatest()));
-        Turn.Recovery recovery = turn.recovery();
+        Turn.Recovery recovery = BoatDebrief.recovery(turn);
         if (recovery == null) {
             node.putNull("lost_m").putNull("vmg_back_s").putNull("vmg_came_back");
         } else {

@@ -34,6 +34,7 @@ import trimwright.units.Units;
 import trimwright.wind.Quantity;
 import trimwright.wind.SpeedSource;
 import trimwright.wind.WindCaveat;
+import trimwright.wind.WindCorrection;
 import trimwright.wind.WindTrack;
 
 /** The debrief for a terminal: compact tables, knots and degrees, what is doubtful said in words. */
@@ -113,6 +114,19 @@ public final class DebriefText {
                         Texts.of("debrief.reason." + DebriefJson.word(wind.speedReason()))))
                 .append('\n');
         head.append(Texts.of("debrief.smoothing", wind.noise().smoothingTime())).append('\n');
+        WindCorrection sensor = wind.correction();
+        if (!sensor.isNone()) {
+            head.append(Texts.of(
+                            "debrief.sensor",
+                            Units.toDegrees(sensor.angle()),
+                            Units.toDegrees(sensor.errors().angle()),
+                            Units.toDegrees(sensor.upwash().angle()),
+                            Units.toKnots(sensor.upwash().speed()),
+                            Units.toDegrees(sensor.errors().upwash()),
+                            sensor.factor(),
+                            sensor.errors().factor()))
+                    .append('\n');
+        }
         List<String> doubts = new ArrayList<>();
         for (WindCaveat caveat : wind.caveats()) {
             doubts.add(Texts.of("debrief.caveat." + DebriefJson.word(caveat)));
@@ -210,7 +224,7 @@ public final class DebriefText {
         List<Turn> turns = boat.pieces().turns();
         for (int i = 0; i < turns.size(); i++) {
             Turn turn = turns.get(i);
-            Turn.Recovery recovery = turn.recovery();
+            Turn.Recovery recovery = BoatDebrief.recovery(turn);
             TurnLabel label = turn.label();
             Double reached = boat.comparison().secondsToReference().get(i);
             String lost = recovery == null ? NONE : number("%.0f", recovery.metresLost());

@@ -112,7 +112,10 @@ public final class ScenarioFile {
                         spectrum,
                         values.number("weather.swing_deg"),
                         values.number("weather.surge_ratio"),
-                        values.number("weather.puff_ratio")),
+                        values.number("weather.puff_ratio"),
+                        values.isSet("weather.everywhere_alike")
+                                ? WeatherSpec.Unrest.EVERYWHERE_ALIKE
+                                : WeatherSpec.Unrest.CARRIED),
                 values.isSet("wakes") ? Scenario.Wakes.FELT : Scenario.Wakes.NONE,
                 values.isSet("turns_at_once") ? Turning.AT_ONCE : Turning.SAILED,
                 entries);

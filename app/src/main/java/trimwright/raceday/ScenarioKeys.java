@@ -25,6 +25,8 @@ public final class ScenarioKeys {
                     Key.number("weather.swing_deg", 0, 20, "standard deviation of slow swings of direction"),
                     Key.number("weather.surge_ratio", 0, 0.3, "standard deviation of slow swings of speed"),
                     Key.number("weather.puff_ratio", 0, 0.5, "mean rise of the wind in a puff"),
+                    Key.flag("weather.everywhere_alike", "true: at one time the same wind at all places")
+                            .orAbsent(),
                     Key.number("hidden.mass_ratio", -0.1, 0.1, "more mass than the boat file says"),
                     Key.number("hidden.drag_ratio", -0.3, 0.3, "more windage"),
                     Key.number("hidden.moment_ratio", -0.1, 0.1, "more righting moment"),

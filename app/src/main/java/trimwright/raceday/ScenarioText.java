@@ -34,6 +34,9 @@ final class ScenarioText {
         number("swing_deg", Math.toDegrees(weather.swing()), text);
         number("surge_ratio", weather.surge(), text);
         number("puff_ratio", weather.puffStrength(), text);
+        if (weather.unrest() == WeatherSpec.Unrest.EVERYWHERE_ALIKE) {
+            text.append("everywhere_alike = true\n");
+        }
         Perturbation hidden = scenario.entries().get(0).perturbation();
         text.append("\n[hidden]\n");
         number("mass_ratio", hidden.mass(), text);

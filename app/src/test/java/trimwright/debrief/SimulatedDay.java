@@ -24,6 +24,7 @@ import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
 import trimwright.track.BoatTrack;
+import trimwright.wind.SessionClock;
 import trimwright.wind.WindOptions;
 
 /** A simulated day with its truth: made, imported through the readers that real logs go through, debriefed. */
@@ -55,32 +56,43 @@ final class SimulatedDay {
 
     /** @param book to judge by, or null */
     DebriefReport debrief(@Nullable TargetBook book) throws IOException {
+        Logged logged = read(List.of(folder));
+        return Debrief.of(logged.tracks(), new DebriefOptions(BOAT.boat(), book, logged.course(), WindOptions.DEFAULT));
+    }
+
+    /** What the library has of a session. */
+    record Logged(List<BoatTrack> tracks, @Nullable Course course) {}
+
+    /** Days that follow each other as one session, on the first's course, through the readers that real logs go through. */
+    static Logged read(List<Path> folders) throws IOException {
         Path shelf = Files.createTempDirectory("simulated-day");
-        MappingFile map = MappingFile.read(folder.resolve("wing-map.toml"));
+        Path first = folders.get(0);
+        MappingFile map = MappingFile.read(first.resolve("wing-map.toml"));
         IntakeOptions options =
-                new IntakeOptions(null, map, null, null, null, folder.resolve("course.toml"), ChecksumRule.REQUIRED);
-        List<Path> logs;
-        try (Stream<Path> files = Files.list(folder.resolve("logs"))) {
-            logs = files.sorted().toList();
+                new IntakeOptions(null, map, null, null, null, first.resolve("course.toml"), ChecksumRule.REQUIRED);
+        List<Path> logs = new ArrayList<>();
+        for (Path folder : folders) {
+            try (Stream<Path> files = Files.list(folder.resolve("logs"))) {
+                files.sorted().forEach(logs::add);
+            }
         }
         new Intake(shelf, options).run(logs, Progress.NONE);
-        List<BoatTrack> tracks;
-        Course course;
         try (Library library = Library.open(shelf)) {
             SessionInfo session = library.getSession("latest");
-            tracks = library.load(session);
-            course = SessionCourse.find(library, session);
+            return new Logged(library.load(session), SessionCourse.find(library, session));
         }
-        return Debrief.of(tracks, new DebriefOptions(BOAT.boat(), book, course, WindOptions.DEFAULT));
     }
 
     /** From the clock of a debrief to the time of the truth (s): the day's zero is the first sample but for the sensors' period. */
-    double zero(DebriefReport report) {
-        Course course = report.course();
+    static double zero(DebriefReport report) {
+        return zero(report.course(), report.clock());
+    }
+
+    static double zero(@Nullable Course course, SessionClock clock) {
         if (course == null) {
             throw new IllegalStateException("no course");
         }
-        return (course.gunNanos() - report.clock().startNanos()) / 1e9 - GUN;
+        return (course.gunNanos() - clock.startNanos()) / 1e9 - GUN;
     }
 
     /** The gun goes a minute after the day's zero. */
@@ -168,6 +180,10 @@ final class SimulatedDay {
     }
 
     private List<String[]> table(String boat, String name) throws IOException {
+        return table(folder, boat, name);
+    }
+
+    static List<String[]> table(Path folder, String boat, String name) throws IOException {
         String file = boat.toLowerCase(Locale.ROOT) + "-" + name + ".csv";
         return Files.readAllLines(folder.resolve("truth").resolve(file)).stream()
                 .skip(1)

@@ -44,7 +44,7 @@ class SimulatedDayTest {
         assertTrue(TruthCount.share(count.turnsMatched, count.turnsTrue) >= 0.8, count.row("turns"));
         assertTrue(TruthCount.share(count.phasesMatched, count.phasesFound) >= 0.7, count.row("phases"));
         assertTrue(TruthCount.share(count.phasesMatched, count.phasesTrue) >= 0.7, count.row("phases"));
-        double zero = day.zero(report);
+        double zero = SimulatedDay.zero(report);
         for (BoatDebrief boat : report.boats()) {
             List<Double> ends = day.ends(boat.boat());
             assertTrue(boat.on() != null && !ends.isEmpty());

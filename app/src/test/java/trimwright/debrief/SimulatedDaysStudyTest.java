@@ -42,6 +42,7 @@ class SimulatedDaysStudyTest {
         LineCount trim = new LineCount(Cause.TRIM);
         LineCount height = new LineCount(Cause.HEEL_HEIGHT);
         WakeCount wakes = new WakeCount();
+        WindCount winds = new WindCount();
         List<DebriefReport> reports = new ArrayList<>();
         String seeds = System.getProperty("trimwright.study", "");
         boolean counter = !Boolean.getBoolean("trimwright.study.pieces");
@@ -52,6 +53,7 @@ class SimulatedDaysStudyTest {
             reports.add(report);
             pieces.add(day, report);
             wakes.add(day, report, book);
+            winds.add(day, report);
             if (counter) {
                 without(
                         scenario,
@@ -81,7 +83,7 @@ class SimulatedDaysStudyTest {
             System.out.print(pieces.row("up to seed " + seed));
         }
         System.out.print(air.row("other_air") + trim.row("trim") + height.row("heel_height"));
-        System.out.print(wakes.row());
+        System.out.print(wakes.row() + winds.row("wind"));
         System.out.println(String.format(Locale.ROOT, "remaining %.2f", LineCount.remaining(reports)));
         assertTrue(pieces.turnsTrue > 0);
     }

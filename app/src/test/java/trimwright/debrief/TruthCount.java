@@ -23,7 +23,7 @@ final class TruthCount {
 
     /** Adds the boats of a day, within the legs that they ended. */
     void add(SimulatedDay day, DebriefReport report) throws IOException {
-        double zero = day.zero(report);
+        double zero = SimulatedDay.zero(report);
         double step = report.clock().step();
         for (BoatDebrief boat : report.boats()) {
             List<Double> ends = day.ends(boat.boat());

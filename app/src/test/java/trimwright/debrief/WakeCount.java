@@ -18,7 +18,7 @@ final class WakeCount {
     private final List<Double> truth = new ArrayList<>();
 
     void add(SimulatedDay day, DebriefReport report, TargetBook book) throws IOException {
-        double zero = day.zero(report);
+        double zero = SimulatedDay.zero(report);
         WingSpec wing = SimulatedDay.wing();
         double head = wing.footHeight()
                 + wing.stations().get(wing.stations().size() - 1).height();

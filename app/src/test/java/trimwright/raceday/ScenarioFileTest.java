@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trimwright.sim.Scenario;
 import trimwright.text.UserInputException;
+import trimwright.weather.WeatherSpec;
 
 class ScenarioFileTest {
     private static final String TEXT = ScenarioText.of(ScenarioFile.draw(7));
@@ -26,6 +27,17 @@ class ScenarioFileTest {
         Scenario calm = ScenarioFile.parse(TEXT.replace("wakes = true", "wakes = false"), "scenario.toml");
         assertEquals(Scenario.Wakes.NONE, calm.wakes());
         assertEquals(ScenarioFile.draw(7).entries(), calm.entries());
+    }
+
+    @Test
+    void aWindThatIsAlikeEverywhereIsReadBack() {
+        Scenario drawn = ScenarioFile.draw(7);
+        Scenario alike = new Scenario(
+                drawn.seed(),
+                drawn.weather().with(WeatherSpec.Unrest.EVERYWHERE_ALIKE),
+                drawn.wakes(),
+                drawn.entries());
+        assertEquals(alike, ScenarioFile.parse(ScenarioText.of(alike), "scenario.toml"));
     }
 
     @ParameterizedTest

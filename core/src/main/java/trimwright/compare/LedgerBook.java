@@ -71,17 +71,23 @@ final class LedgerBook {
     }
 
     private void mark(Pieces pieces, int from, int n) {
-        for (OffFoil spell : pieces.offFoil()) {
-            fill(spell.span().from() - from, spell.span().to() - from, n, k -> offFoil[k] = true);
-        }
         for (Turn turn : pieces.turns()) {
-            Turn.Recovery recovery = turn.recovery();
-            int until =
-                    recovery == null ? turn.span().to() : Math.max(turn.span().to(), recovery.until());
             TurnLabel label = turn.label();
             byte kind = label != null && label.isForced() ? TURNING_FORCED : TURNING_FREELY;
-            fill(turn.span().from() - from, until - from, n, k -> turning[k] = kind);
+            fill(turn.span().from() - from, until(turn) - from, n, k -> turning[k] = kind);
         }
+        for (OffFoil spell : pieces.offFoil()) {
+            int first = spell.span().from() - from;
+            byte cause = first >= 0 && first < n ? turning[first] : SAILING;
+            // Who comes down in a turn is down because of it.
+            fill(first, spell.span().to() - from, n, cause == SAILING ? k -> offFoil[k] = true : k -> turning[k] = cause);
+        }
+    }
+
+    /** Where VMG was back after a turn, or where it ended, if that cannot be told. */
+    private static int until(Turn turn) {
+        Turn.Recovery recovery = turn.recovery();
+        return recovery == null ? turn.span().to() : Math.max(turn.span().to(), recovery.until());
     }
 
     private interface Marker {

@@ -4,7 +4,7 @@ import trimwright.chance.RandomStream;
 
 /**
  * Wind over a course at its reference height: mean, slow shifts, puffs and turbulence, all frozen into the air and carried
- * over the course by the mean wind. Same specification and seed, same wind, whoever asks and in whatever order.
+ * over the course by the mean wind; or, where the specification says so, at all places what passes its origin. Same specification and seed, same wind, whoever asks and in whatever order.
  */
 public final class WindField {
     private final WeatherSpec spec;
@@ -44,9 +44,10 @@ public final class WindField {
 
     /** Velocity of the air at a place (m north and east of the origin) and time (s from the field's zero). */
     public AirVelocity at(double north, double east, double time) {
-        double along = north * towardsNorth + east * towardsEast - spec.speed() * time;
+        boolean alike = spec.unrest() == WeatherSpec.Unrest.EVERYWHERE_ALIKE;
+        double along = (alike ? 0 : north * towardsNorth + east * towardsEast) - spec.speed() * time;
         // Positive to the right of the direction in which the air moves.
-        double across = -north * towardsEast + east * towardsNorth;
+        double across = alike ? 0 : -north * towardsEast + east * towardsNorth;
         double[] puff = new double[2];
         puffs.at(along, across, puff);
         double speed = spec.speed() * (1 + shifts.strength(along, across) + puff[0]);

@@ -31,10 +31,17 @@ public final class SailedWind {
     private final SessionClock clock;
     private final @Nullable Boat boat;
     private final WindOptions options;
+    private final WindCorrection correction;
     private final Map<Quantity, double[]> values = new EnumMap<>(Quantity.class);
     private final Set<WindCaveat> caveats = EnumSet.noneOf(WindCaveat.class);
 
-    private SailedWind(BoatTrack track, SessionClock clock, @Nullable Boat boat, WindOptions options) {
+    private SailedWind(
+            BoatTrack track,
+            SessionClock clock,
+            @Nullable Boat boat,
+            WindOptions options,
+            WindCorrection correction) {
+        this.correction = correction;
         this.track = track;
         this.clock = clock;
         this.boat = boat;
@@ -47,7 +54,17 @@ public final class SailedWind {
      * @param boat where the sensor stands, or null where that is not known
      */
     public static WindTrack of(BoatTrack track, SessionClock clock, @Nullable Boat boat, WindOptions options) {
-        return new SailedWind(track, clock, boat, options).find();
+        return of(track, clock, boat, options, WindCorrection.NONE);
+    }
+
+    /** The same with readings corrected; does nothing where the log has no apparent wind. */
+    public static WindTrack of(
+            BoatTrack track,
+            SessionClock clock,
+            @Nullable Boat boat,
+            WindOptions options,
+            WindCorrection correction) {
+        return new SailedWind(track, clock, boat, options, correction).find();
     }
 
     /** The rate (Hz) of the clock that suits the track: that of its fastest channel of motion and wind, 1 to 10. */
@@ -85,7 +102,7 @@ public final class SailedWind {
         put(Quantity.TWS, smoothed.speed());
         put(Quantity.TWD, smoothed.direction());
         angles();
-        return new WindTrack(track.boat(), clock, values, basis, smoothed.noise(), caveats);
+        return new WindTrack(track.boat(), clock, values, basis, smoothed.noise(), correction, caveats);
     }
 
     private void put(Quantity quantity, double[] column) {
@@ -153,7 +170,7 @@ public final class SailedWind {
             put(Quantity.RAW_TWD, logged.direction());
             return logged.interval();
         }
-        caveats.add(WindCaveat.UPWASH_NOT_REMOVED);
+        caveats.add(correction.isNone() ? WindCaveat.UPWASH_NOT_REMOVED : WindCaveat.SENSOR_CORRECTED);
         if (!values.containsKey(Quantity.ROLL)) {
             caveats.add(WindCaveat.HEEL_UNKNOWN);
         }
@@ -173,7 +190,7 @@ public final class SailedWind {
         double[] speed = new double[awa.length];
         double[] direction = new double[awa.length];
         for (int i = 0; i < awa.length; i++) {
-            ApparentWind felt = motion.removedFrom(new ApparentWind(aws[i], awa[i]), i);
+            ApparentWind felt = motion.removedFrom(correction.of(new ApparentWind(aws[i], awa[i])), i);
             Attitude attitude = new Attitude(known(Quantity.ROLL, i), known(Quantity.PITCH, i));
             TrueWind wind = WindTriangle.trueWind(felt, attitude, velocity[i]);
             speed[i] = wind.speed() * toReference(wind.speed(), i);

@@ -24,6 +24,8 @@ public enum WindCaveat {
     SENSOR_MOTION_NOT_REMOVED,
     /** The wing bends the wind at the sensor; that is not removed. */
     UPWASH_NOT_REMOVED,
+    /** What the wind sensor reads wrongly was found from the winds of both tacks and of all boats, and taken off. */
+    SENSOR_CORRECTED,
     /** No apparent wind in the log: the true wind is what another device computed. */
     WIND_AS_LOGGED,
     /** The wing's sheet is logged and no boat file says where the sensor stands: it was taken as fixed to the boat. */

@@ -19,6 +19,7 @@ public final class WindTrack {
     private final SpeedSource speedSource;
     private final SpeedReason speedReason;
     private final WindNoise noise;
+    private final WindCorrection correction;
     private final Set<WindCaveat> caveats;
 
     WindTrack(
@@ -27,6 +28,7 @@ public final class WindTrack {
             Map<Quantity, double[]> values,
             Basis basis,
             WindNoise noise,
+            WindCorrection correction,
             Set<WindCaveat> caveats) {
         this.boat = boat;
         this.clock = clock;
@@ -34,6 +36,7 @@ public final class WindTrack {
         this.speedSource = basis.source();
         this.speedReason = basis.reason();
         this.noise = noise;
+        this.correction = correction;
         EnumSet<WindCaveat> sorted = EnumSet.noneOf(WindCaveat.class);
         sorted.addAll(caveats);
         this.caveats = Collections.unmodifiableSet(sorted);
@@ -65,6 +68,11 @@ public final class WindTrack {
     /** What the smoother took for scatter and walk of the wind. */
     public WindNoise noise() {
         return noise;
+    }
+
+    /** What was taken off the readings of the wind sensor. */
+    public WindCorrection correction() {
+        return correction;
     }
 
     /** In the order of the enumeration. */

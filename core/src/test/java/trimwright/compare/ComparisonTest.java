@@ -138,6 +138,22 @@ class ComparisonTest {
     }
 
     @Test
+    void whoComesDownInATackIsDownBecauseOfIt() {
+        // Down from the middle of the tack until long after it.
+        WindTrack track = wind(new SyntheticTrack(300, RATE)
+                .heading(t -> t < 150 ? -45 : Math.min(45, -45 + 10 * (t - 150)))
+                .speed(t -> t > 150 && t < 190 ? 5 : 10)
+                .with(Paths.RIDE_HEIGHT, t -> t > 154 && t < 190 ? 0 : 1));
+        LegLedger ledger = Comparison.of(track, cut(track), new TargetReference(tenEverywhere()))
+                .ledgers()
+                .get(0);
+        assertAddsUp(ledger);
+        assertEquals(0, loss(ledger, Cause.OFF_FOIL), 0);
+        // 31 s at half of the progress behind the tack, less what the boat lacks when it sails steadily, and the tack itself.
+        assertTrue(loss(ledger, Cause.TURNS_FREE) > 15, "turns " + loss(ledger, Cause.TURNS_FREE));
+    }
+
+    @Test
     void sailingTooLowCostsTheAngleLineAndSailingSlowTheRemainder() {
         WindTrack track = wind(new SyntheticTrack(200, RATE).heading(t -> -60).speed(t -> 9));
         Pieces pieces = cut(track);

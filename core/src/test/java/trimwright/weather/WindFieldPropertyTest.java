@@ -23,6 +23,18 @@ class WindFieldPropertyTest {
     }
 
     @Test
+    void whereItIsAlikeEveryPlaceHasTheWindOfTheOrigin() {
+        WeatherSpec carried = spec(TurbulenceSpectrum.KAIMAL, 0.15);
+        WindField there = new WindField(carried, 5);
+        WindField alike = new WindField(carried.with(WeatherSpec.Unrest.EVERYWHERE_ALIKE), 5);
+        for (double time = 0; time < 600; time += 37) {
+            assertEquals(there.at(0, 0, time), alike.at(0, 0, time));
+            assertEquals(there.at(0, 0, time), alike.at(900, -2100, time));
+        }
+        assertNotEquals(there.at(900, -2100, 74), alike.at(900, -2100, 74));
+    }
+
+    @Test
     void withoutUnrestTheWindIsTheMeanEverywhere() {
         WindField field = new WindField(new WeatherSpec(9, 1.2, 10, 0, TurbulenceSpectrum.KAIMAL, 0, 0, 0), 5);
         AirVelocity air = field.at(1000, 2000, 3000);

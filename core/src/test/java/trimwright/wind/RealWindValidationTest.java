@@ -35,7 +35,7 @@ class RealWindValidationTest {
 
     private static WindTrack wind(BoatTrack track, @Nullable SpeedSource speed) {
         SessionClock clock = SessionClock.covering(track.startNanos(), track.endNanos(), SailedWind.rateOf(track));
-        return SailedWind.of(track, clock, null, new WindOptions(2.5, speed));
+        return SailedWind.of(track, clock, null, new WindOptions(2.5, speed, WindOptions.Sensors.AS_LOGGED));
     }
 
     /** Ours less theirs at their times, sorted; kn, or deg the short way round. */

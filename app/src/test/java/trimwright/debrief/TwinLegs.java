@@ -1,0 +1,222 @@
+package trimwright.debrief;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import trimwright.compare.Cause;
+import trimwright.compare.Comparison;
+import trimwright.compare.LegLedger;
+import trimwright.compare.TargetReference;
+import trimwright.raceday.LongLegs;
+import trimwright.segment.Cutting;
+import trimwright.segment.FoilingRule;
+import trimwright.segment.Leg;
+import trimwright.segment.OnCourse;
+import trimwright.segment.Phase;
+import trimwright.segment.Pieces;
+import trimwright.segment.PointOfSail;
+import trimwright.segment.Span;
+import trimwright.sim.Scenario;
+import trimwright.target.Target;
+import trimwright.target.TargetBook;
+import trimwright.track.BoatTrack;
+import trimwright.units.Angles;
+import trimwright.units.Units;
+import trimwright.wind.Quantity;
+import trimwright.wind.SailedWind;
+import trimwright.wind.SessionClock;
+import trimwright.wind.WindCorrection;
+import trimwright.wind.WindOptions;
+import trimwright.wind.WindTrack;
+
+/** Long legs up and down the wind, one session, cut at fixed times into legs of two minutes with their true losses. */
+final class TwinLegs {
+    /** Two minutes: about what a leg of the invented regatta takes. The first begins when all have gathered speed. */
+    private static final double LENGTH = 120;
+
+    private static final double FIRST = 120;
+    private static final int EACH_WAY = 4;
+    /** Length of the logs each way (s). */
+    static final double SECONDS = FIRST + EACH_WAY * LENGTH;
+
+    private final Path folder;
+    private final Path blew;
+    private final TargetBook book;
+    private final SimulatedDay.Logged logged;
+    private final SessionClock clock;
+    private final List<Debrief.Cut> cuts;
+
+    /**
+     * @param folder one in it for each way
+     * @param blew that of a twin without wakes: the wind that it had blew here
+     * @param corrections of the boats' wind sensors, as the race of the day told them
+     * @param wakes whether they were felt: where not, the debrief is told of no other boats
+     */
+    TwinLegs(
+            Path folder,
+            Path blew,
+            TargetBook book,
+            Map<String, WindCorrection> corrections,
+            Scenario.Wakes wakes)
+            throws IOException {
+        this.folder = folder;
+        this.blew = blew;
+        this.book = book;
+        logged = SimulatedDay.read(Arrays.stream(LongLegs.Way.values())
+                .map(way -> of(folder, way))
+                .toList());
+        List<BoatTrack> tracks = logged.tracks();
+        clock = SessionClock.covering(
+                tracks.stream().mapToLong(BoatTrack::startNanos).min().orElseThrow(),
+                tracks.stream().mapToLong(BoatTrack::endNanos).max().orElseThrow(),
+                SailedWind.rateOf(tracks.get(0)));
+        List<WindTrack> winds = tracks.stream()
+                .map(track -> SailedWind.of(
+                        track,
+                        clock,
+                        SimulatedDay.BOAT.boat(),
+                        WindOptions.DEFAULT,
+                        corrections.getOrDefault(track.boat(), WindCorrection.NONE)))
+                .toList();
+        List<@Nullable OnCourse> courses = FleetOnCourse.of(winds, options());
+        cuts = new ArrayList<>();
+        for (int i = 0; i < winds.size(); i++) {
+            cuts.add(cut(winds.get(i), wakes == Scenario.Wakes.FELT ? courses.get(i) : null));
+        }
+    }
+
+    private DebriefOptions options() {
+        return new DebriefOptions(SimulatedDay.BOAT.boat(), book, logged.course(), WindOptions.DEFAULT);
+    }
+
+    static Path of(Path folder, LongLegs.Way way) {
+        return folder.resolve(way.name().toLowerCase(Locale.ROOT));
+    }
+
+    /**
+     * A leg.
+     *
+     * @param lines seconds by cause, as the debrief has them
+     * @param total as the debrief has it (s)
+     * @param trueLoss seconds lost on the targets in the wind that truly blew, without wakes
+     */
+    record Judged(LongLegs.Way way, Map<Cause, Double> lines, double total, double trueLoss) {}
+
+    /** By boat, then by time. */
+    List<List<Judged>> judge() throws IOException {
+        LossModel losses = LossModel.of(cuts, options());
+        List<List<Judged>> boats = new ArrayList<>();
+        for (Debrief.Cut cut : cuts) {
+            Comparison comparison = Comparison.of(cut.wind(), cut.pieces(), new TargetReference(book), losses.of(cut));
+            List<Judged> legs = new ArrayList<>();
+            for (int i = 0; i < comparison.ledgers().size(); i++) {
+                LongLegs.Way way = LongLegs.Way.values()[i / EACH_WAY];
+                LegLedger ledger = comparison.ledgers().get(i);
+                Map<Cause, Double> lines = new EnumMap<>(Cause.class);
+                ledger.lines().forEach(line -> lines.put(line.cause(), line.loss()));
+                double from = FIRST + i % EACH_WAY * LENGTH;
+                legs.add(new Judged(
+                        way, lines, ledger.total(), trueLoss(cut.wind().boat(), from, way)));
+            }
+            boats.add(legs);
+        }
+        return boats;
+    }
+
+    private Debrief.Cut cut(WindTrack wind, @Nullable OnCourse on) {
+        double step = clock.step();
+        // Without the course: that of the first long leg says nothing of the second.
+        Pieces found = Cutting.of(wind, FoilingRule.ByRideHeight.DEFAULT);
+        List<Leg> legs = new ArrayList<>();
+        List<Phase> phases = new ArrayList<>();
+        for (LongLegs.Way way : LongLegs.Way.values()) {
+            PointOfSail kind = PointOfSail.valueOf(way.name());
+            double zero = SimulatedDay.zero(logged.course(), clock) + way.begin() + FIRST;
+            for (int i = 0; i < EACH_WAY; i++) {
+                Span span = new Span((int) Math.round((zero + i * LENGTH) / step), (int)
+                        Math.round((zero + (i + 1) * LENGTH) / step));
+                legs.add(new Leg(kind, span, 0, 0, null));
+                found.phases().stream()
+                        .filter(phase -> phase.span().overlaps(span))
+                        .forEach(phase -> phases.add(new Phase(kind, inside(phase.span(), span), phase.tack())));
+            }
+        }
+        Pieces pieces = new Pieces(legs, found.turns(), phases, found.offFoil());
+        return new Debrief.Cut(wind, on, FoilingRule.ByRideHeight.DEFAULT, pieces);
+    }
+
+    /**
+     * Where the debrief's wind stood off the true one in a leg.
+     *
+     * @param speed found over true, less 1 (-)
+     * @param wide by which it was found too far from the bow (rad)
+     */
+    record WindError(LongLegs.Way way, double speed, double wide) {}
+
+    /** Means over the legs of each boat each way. */
+    List<WindError> windErrors() throws IOException {
+        List<WindError> errors = new ArrayList<>();
+        for (Debrief.Cut cut : cuts) {
+            WindTrack wind = cut.wind();
+            for (LongLegs.Way way : LongLegs.Way.values()) {
+                double speed = 0;
+                double wide = 0;
+                int count = 0;
+                for (String[] cells : SimulatedDay.table(of(folder, way), wind.boat(), "seconds")) {
+                    double time = Double.parseDouble(cells[0]);
+                    int i = (int) Math.round((time + SimulatedDay.zero(logged.course(), clock) + way.begin())
+                            / clock.step());
+                    double tws = time < FIRST ? Double.NaN : wind.get(Quantity.TWS, i);
+                    if (!Double.isNaN(tws)) {
+                        double off = Angles.difference(
+                                wind.get(Quantity.TWD, i), Units.fromDegrees(Double.parseDouble(cells[4])));
+                        speed += tws / Units.fromKnots(Double.parseDouble(cells[3])) - 1;
+                        wide += Math.signum(angle(cells[4], cells[7])) * off;
+                        count++;
+                    }
+                }
+                errors.add(new WindError(way, speed / count, wide / count));
+            }
+        }
+        return errors;
+    }
+
+    private static Span inside(Span span, Span of) {
+        return new Span(Math.max(of.from(), span.from()), Math.min(of.to(), span.to()));
+    }
+
+    private double trueLoss(String boat, double from, LongLegs.Way way) throws IOException {
+        List<String[]> sailed = SimulatedDay.table(of(folder, way), boat, "seconds");
+        List<String[]> blew = SimulatedDay.table(of(this.blew, way), boat, "seconds");
+        double lost = 0;
+        for (int i = 0; i < Math.min(sailed.size(), blew.size()); i++) {
+            String[] cells = sailed.get(i);
+            double time = Double.parseDouble(cells[0]);
+            if (time < from || time >= from + LENGTH) {
+                continue;
+            }
+            double wind = Units.fromKnots(Double.parseDouble(blew.get(i)[3]));
+            Target target = (way == LongLegs.Way.UPWIND ? book.findUpwind(wind) : book.findDownwind(wind)).target();
+            if (target == null) {
+                throw new IllegalStateException("no target in " + wind + " m/s");
+            }
+            // The course lies to leeward of the bow by the leeway, which is free of the tack.
+            double toBow = angle(blew.get(i)[4], cells[7]);
+            double leeway = Math.signum(angle(cells[4], cells[7])) * Units.fromDegrees(Double.parseDouble(cells[8]));
+            double sign = way == LongLegs.Way.UPWIND ? 1 : -1;
+            double made = sign * Units.fromKnots(Double.parseDouble(cells[6])) * Math.cos(toBow + leeway);
+            lost += 1 - made / target.velocityMadeGood();
+        }
+        return lost;
+    }
+
+    private static double angle(String to, String from) {
+        return Angles.signed(Units.fromDegrees(Double.parseDouble(to) - Double.parseDouble(from)));
+    }
+}

@@ -1,0 +1,87 @@
+package trimwright.raceday;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.IntStream;
+import trimwright.boat.Boat;
+import trimwright.boat.WingSpec;
+import trimwright.course.Course;
+import trimwright.course.Line;
+import trimwright.course.LocalPlane;
+import trimwright.course.Mark;
+import trimwright.course.PlanePoint;
+import trimwright.course.Position;
+import trimwright.course.Rounding;
+import trimwright.sim.Fleet;
+import trimwright.sim.Race;
+import trimwright.sim.Scenario;
+import trimwright.target.TargetBook;
+
+/**
+ * Days on which boats sail one long leg and do not see each other. Without marks, boundary and right of way, and in a wind
+ * that is everywhere alike, a crew turns at the same times whatever else is changed: twins of such a day differ by that.
+ */
+public final class LongLegs {
+    private static final Position CENTRE = new Position(Math.toRadians(31.2), Math.toRadians(-41.5));
+    private static final Instant ZERO = Instant.parse("2027-03-06T13:00:00Z");
+    private static final double GUN = 60;
+
+    /** Further than any boat comes (m). */
+    private static final double FAR = 18_000;
+
+    private LongLegs() {}
+
+    /** Where the mark lies. */
+    public enum Way {
+        UPWIND(0),
+        DOWNWIND(900);
+
+        private final double begin;
+
+        Way(double begin) {
+            this.begin = begin;
+        }
+
+        /** Time at which its logs begin, from the first's (s): both make one session. */
+        public double begin() {
+            return begin;
+        }
+    }
+
+    /** Sails for that long (s) and writes logs and truth as of any simulated day. */
+    public static void make(
+            Scenario scenario, Way way, double seconds, Boat boat, WingSpec wing, TargetBook book, Path folder)
+            throws IOException {
+        long zero = (ZERO.getEpochSecond() + Math.round(way.begin())) * 1_000_000_000L;
+        Course course = course(scenario.weather().from(), way, zero + Math.round(GUN * 1e9));
+        DayPlan plan = new DayPlan(scenario, course, zero, seconds);
+        Race race = new Race(scenario, plan.venue(boat, wing, AimsCard.of(book)));
+        for (int block = 0; block < RaceDay.blocks(seconds); block++) {
+            Fleet fleet = new Fleet(List.of(), race.fleet().wakes());
+            int now = block;
+            IntStream.range(0, scenario.entries().size()).parallel().forEach(i -> race.advance(i, fleet, now));
+        }
+        DayFiles.write(DayFiles.of(plan, race.runs()), folder);
+    }
+
+    /** The start of the invented regatta, reached across the wind; then one mark far up or down the wind. */
+    private static Course course(double windFrom, Way way, long gunNanos) {
+        LocalPlane plane = new LocalPlane(CENTRE);
+        double far = way == Way.UPWIND ? FAR : -FAR;
+        return new Course(
+                "a long leg",
+                gunNanos,
+                new Line(place(plane, windFrom, 700, 120), place(plane, windFrom, 940, 120)),
+                List.of(new Mark("far", place(plane, windFrom, far, 0), Rounding.PORT)),
+                new Line(place(plane, windFrom, far, 500), place(plane, windFrom, far, 600)),
+                List.of());
+    }
+
+    private static Position place(LocalPlane plane, double windFrom, double up, double right) {
+        return plane.toEarth(new PlanePoint(
+                up * StrictMath.cos(windFrom) - right * StrictMath.sin(windFrom),
+                up * StrictMath.sin(windFrom) + right * StrictMath.cos(windFrom)));
+    }
+}
