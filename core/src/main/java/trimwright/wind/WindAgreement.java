@@ -85,7 +85,7 @@ public final class WindAgreement {
             normal.setEntry(k, k, 1 / (BEFOREHAND[k % EACH] * BEFOREHAND[k % EACH]));
         }
         double size = means.stream()
-                .mapToDouble(mean -> Math.hypot(mean.wind[0], mean.wind[1]))
+                .mapToDouble(mean -> StrictMath.hypot(mean.wind[0], mean.wind[1]))
                 .average()
                 .orElse(Double.NaN);
         for (int axis = 0; axis < 2; axis++) {
@@ -97,7 +97,7 @@ public final class WindAgreement {
         for (int boat = 0; boat < tracks.size(); boat++) {
             int k = EACH * boat;
             double error = Math.sqrt(spread.getEntry(k + 1, k + 1));
-            double factor = Math.exp(found.getEntry(k + 2));
+            double factor = StrictMath.exp(found.getEntry(k + 2));
             corrections.add(
                     error > LEAST_SURE
                             ? WindCorrection.NONE
@@ -140,9 +140,9 @@ public final class WindAgreement {
             double towards = track.get(Quantity.HEADING, i) + felt.angle();
             double moves = track.get(Quantity.SPEED, i);
             double course = track.get(Quantity.COURSE, i);
-            double feltNorth = felt.speed() * Math.cos(towards);
-            double feltEast = felt.speed() * Math.sin(towards);
-            double atSensor = Math.hypot(feltNorth - moves * Math.cos(course), feltEast - moves * Math.sin(course));
+            double feltNorth = felt.speed() * StrictMath.cos(towards);
+            double feltEast = felt.speed() * StrictMath.sin(towards);
+            double atSensor = StrictMath.hypot(feltNorth - moves * StrictMath.cos(course), feltEast - moves * StrictMath.sin(course));
             boolean isSteady = Math.abs(track.get(Quantity.RATE_OF_TURN, i)) < FAST_TURN;
             if (!isSteady || !(moves > SLOWEST) || !(atSensor > SLOWEST) || Double.isNaN(speed + from)) {
                 continue;
@@ -152,8 +152,8 @@ public final class WindAgreement {
             double share = WindCorrection.share(felt, reference[boat]);
             double[] turned = {-feltEast * down, feltNorth * down};
             double[] grown = {feltNorth * down, feltEast * down};
-            wind[0] += speed * Math.cos(from);
-            wind[1] += speed * Math.sin(from);
+            wind[0] += speed * StrictMath.cos(from);
+            wind[1] += speed * StrictMath.sin(from);
             for (int axis = 0; axis < 2; axis++) {
                 slopes[0][axis] += turned[axis];
                 slopes[1][axis] += turned[axis] * share;
