@@ -113,6 +113,11 @@ final class AttachedFlow {
         at.logReR = logReSlope(reynolds);
         at.d = StrictMath.sin(FLAP_FADE * flapAngle) / FLAP_FADE;
         at.dD = StrictMath.cos(FLAP_FADE * flapAngle);
+        double turn = flap.effectiveness() * at.d;
+        at.sinTurn = StrictMath.sin(turn);
+        at.cosTurn = StrictMath.cos(turn);
+        at.sinNose = StrictMath.sin(flap.noseLoad() * at.d);
+        at.cosNose = StrictMath.cos(flap.noseLoad() * at.d);
         double u = NOSE_STEEPNESS * (at.logRe - NOSE_LOG_RE);
         double uRoot = Math.sqrt(1 + u * u);
         at.nose = NOSE_LOW + NOSE_RISE * 0.5 * (1 + u / uRoot);
@@ -121,7 +126,7 @@ final class AttachedFlow {
     }
 
     /** Lift, and the stall margin where it is negative; where it is positive, a positive number that is not above it. */
-    void lift(double alpha, SectionPoint out) {
+    void lift(double sinAlpha, double cosAlpha, SectionPoint out) {
         // Endings: A by alpha, D by flap angle, R by log Reynolds number.
         AttachedState at = out.attached;
         double d = at.d;
@@ -129,10 +134,10 @@ final class AttachedFlow {
 
         // Lift before saturation, and the side it is on (-1 to 1).
         double eff = flap.effectiveness();
-        double theta = alpha + eff * d;
         double thetaD = eff * dD;
-        double sin = StrictMath.sin(theta);
-        double cos = StrictMath.cos(theta);
+        // Angle of attack and flap together: theta = alpha + eff d.
+        double sin = sinAlpha * at.cosTurn + cosAlpha * at.sinTurn;
+        double cos = cosAlpha * at.cosTurn - sinAlpha * at.sinTurn;
         double load = slope * sin;
         double loadA = slope * cos;
         double loadD = loadA * thetaD;
@@ -149,8 +154,10 @@ final class AttachedFlow {
         double limitSigma = gain - FLAP_LIMIT_LOSS * 0.5 * (1 + over / overRoot);
         double limitRoot = Math.sqrt(limit * limit + FLOOR * FLOOR);
         double top = 0.5 * (limit + limitRoot);
-        double max = plateau * StrictMath.sin(top);
-        double maxLimit = plateau * StrictMath.cos(top) * 0.5 * (1 + limit / limitRoot);
+        // From 0 to less than a right angle.
+        double sinTop = StrictMath.sin(top);
+        double max = plateau * sinTop;
+        double maxLimit = plateau * Math.sqrt(1 - sinTop * sinTop) * 0.5 * (1 + limit / limitRoot);
         double maxSigma = maxLimit * limitSigma;
         double maxA = maxSigma * sideA * d;
         double maxD = maxSigma * (sideA * thetaD * d + side * dD);
@@ -168,18 +175,18 @@ final class AttachedFlow {
         out.clFlap = liftLoad * loadD + liftMax * maxD;
         out.clLogRe = liftMax * maxR;
 
-        // Stall where the load reaches STALL_LOAD of the maximum. The arcsine is dear and never below its argument.
+        // Stall where the load reaches STALL_LOAD of the maximum.
         double q = STALL_LOAD / slope * max;
-        double size = theta * theta / Math.sqrt(theta * theta + SIDE * SIDE);
-        at.theta = theta;
+        at.sin = sin;
+        at.cos = cos;
         at.thetaD = thetaD;
         at.q = q;
-        at.size = size;
         at.maxA = maxA;
         at.maxD = maxD;
         at.maxR = maxR;
-        if (q > size) {
-            out.stallMargin = q - size;
+        if (cos > 0 && Math.abs(sin) < q) {
+            // Angles differ by more than their sines, and it takes none of the arcs.
+            out.stallMargin = q - Math.abs(sin);
         } else {
             putStallMargin(out);
         }
@@ -190,7 +197,7 @@ final class AttachedFlow {
     }
 
     /** All else, after {@link #lift} at the same angle of attack. */
-    void complete(double alpha, SectionPoint out) {
+    void complete(double sinAlpha, double cosAlpha, SectionPoint out) {
         AttachedState at = out.attached;
         double d = at.d;
         double dD = at.dD;
@@ -198,9 +205,9 @@ final class AttachedFlow {
 
         // Profile drag; what saturation takes from lift comes back as drag.
         double scale = at.scale;
-        double beta = alpha + flap.noseLoad() * d;
-        double sinBeta = StrictMath.sin(beta);
-        double sin2Beta = StrictMath.sin(2 * beta);
+        // Load of the nose: beta = alpha + its share of the flap.
+        double sinBeta = sinAlpha * at.cosNose + cosAlpha * at.sinNose;
+        double sin2Beta = 2 * sinBeta * (cosAlpha * at.cosNose - sinAlpha * at.sinNose);
         double d3 = d * d * d;
         double shape = friction + DRAG_LIFT * out.cl * out.cl + DRAG_NOSE * sinBeta * sinBeta + flapDrag * d3 * d;
         double loss = at.load - out.cl;
@@ -214,8 +221,8 @@ final class AttachedFlow {
                 - 2 * DRAG_LOSS * loss * out.clLogRe;
 
         // Moment: normal force at the quarter chord, and the flap's own couple.
-        double ca = StrictMath.cos(alpha);
-        double sa = StrictMath.sin(alpha);
+        double ca = cosAlpha;
+        double sa = sinAlpha;
         double couple = attachedShare * flap.moment();
         out.cm = arm * (out.cl * ca + out.cd * sa) + couple * d;
         out.cmAlpha = arm * (out.clAlpha * ca - out.cl * sa + out.cdAlpha * sa + out.cd * ca);
@@ -230,10 +237,11 @@ final class AttachedFlow {
 
     private void putStallMargin(SectionPoint out) {
         AttachedState at = out.attached;
+        double theta = StrictMath.atan2(at.sin, at.cos);
         double stallMax = STALL_LOAD / slope / Math.sqrt(1 - at.q * at.q);
-        double reach = Math.sqrt(at.theta * at.theta + SIDE * SIDE);
-        double sizeTheta = at.theta * (2 - at.theta * at.theta / (reach * reach)) / reach;
-        out.stallMargin = StrictMath.asin(at.q) - at.size;
+        double reach = Math.sqrt(theta * theta + SIDE * SIDE);
+        double sizeTheta = theta * (2 - theta * theta / (reach * reach)) / reach;
+        out.stallMargin = StrictMath.asin(at.q) - theta * theta / reach;
         out.stallMarginAlpha = stallMax * at.maxA - sizeTheta;
         out.stallMarginFlap = stallMax * at.maxD - sizeTheta * at.thetaD;
         out.stallMarginLogRe = stallMax * at.maxR;

@@ -7,12 +7,17 @@ final class AttachedState {
     double logReR;
     double d;
     double dD;
+    double sinTurn;
+    double cosTurn;
+    double sinNose;
+    double cosNose;
     double nose;
     double noseR;
     double scale;
 
     // Of the angle of attack too.
-    double theta;
+    double sin;
+    double cos;
     double thetaD;
     double maxA;
     double maxD;
@@ -21,5 +26,4 @@ final class AttachedState {
     double loadA;
     double loadD;
     double q;
-    double size;
 }

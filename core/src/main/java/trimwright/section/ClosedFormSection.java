@@ -19,9 +19,11 @@ public final class ClosedFormSection implements SectionModel {
 
     @Override
     public void evaluate(double alpha, double flapAngle, double reynolds, SectionPoint out) {
+        double sin = StrictMath.sin(alpha);
+        double cos = StrictMath.cos(alpha);
         hold(flapAngle, reynolds, out);
-        lift(alpha, out);
-        complete(alpha, out);
+        lift(sin, cos, out);
+        complete(sin, cos, out);
     }
 
     @Override
@@ -31,19 +33,19 @@ public final class ClosedFormSection implements SectionModel {
     }
 
     @Override
-    public void lift(double alpha, SectionPoint out) {
-        attached.lift(alpha, out);
+    public void lift(double sin, double cos, SectionPoint out) {
+        attached.lift(sin, cos, out);
         if (plate.isMixed(out)) {
             // The plate mixes into everything at once.
-            attached.complete(alpha, out);
-            plate.mixInto(alpha, out.flapAngle, out.reynolds, out);
+            attached.complete(sin, cos, out);
+            plate.mixInto(StrictMath.atan2(sin, cos), out.flapAngle, out.reynolds, out);
         }
     }
 
     @Override
-    public void complete(double alpha, SectionPoint out) {
+    public void complete(double sin, double cos, SectionPoint out) {
         if (!plate.isMixed(out)) {
-            attached.complete(alpha, out);
+            attached.complete(sin, cos, out);
         }
     }
 }

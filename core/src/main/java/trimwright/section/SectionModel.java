@@ -27,13 +27,16 @@ public interface SectionModel {
     }
 
     /**
-     * Second step, as often as it takes: lift at an angle of attack (rad), and the stall margin where it is negative. Where
-     * it is positive it may yet be too small; that and the rest of {@code out} wait for {@link #complete}.
+     * Second step, as often as it takes: lift at an angle of attack, and the stall margin where it is negative. Where it is
+     * positive it may yet be too small; that and the rest of {@code out} wait for {@link #complete}.
+     *
+     * @param sin of the angle of attack; a stream's components give it sooner than the angle itself
+     * @param cos of the angle of attack
      */
-    default void lift(double alpha, SectionPoint out) {
-        evaluate(alpha, out.flapAngle, out.reynolds, out);
+    default void lift(double sin, double cos, SectionPoint out) {
+        evaluate(StrictMath.atan2(sin, cos), out.flapAngle, out.reynolds, out);
     }
 
-    /** Third step: all else at the angle of attack of the last {@link #lift} (rad). */
-    default void complete(double alpha, SectionPoint out) {}
+    /** Third step: all else at the angle of attack of the last {@link #lift}. */
+    default void complete(double sin, double cos, SectionPoint out) {}
 }

@@ -31,6 +31,11 @@ final class StripFlow {
     final double[] vy;
     final double[] speed;
     final double[] alpha;
+
+    /** Of the angles of attack. */
+    private final double[] sin;
+
+    private final double[] cos;
     final double[] error;
     final SectionPoint[] point;
     final double[] mixing;
@@ -52,6 +57,8 @@ final class StripFlow {
         vy = new double[n];
         speed = new double[n];
         alpha = new double[n];
+        sin = new double[n];
+        cos = new double[n];
         error = new double[n];
         point = new SectionPoint[n];
         mixing = new double[n];
@@ -77,9 +84,11 @@ final class StripFlow {
         for (int i = 0; i < n; i++) {
             double x = vx[i];
             double y = vy[i];
-            speed[i] = Math.sqrt(x * x + y * y + STILL);
-            alpha[i] = StrictMath.atan2(chordX * y - chordY * x, chordX * x + chordY * y);
-            wing.section(i).lift(alpha[i], point[i]);
+            double size = Math.sqrt(x * x + y * y + STILL);
+            speed[i] = size;
+            sin[i] = (chordX * y - chordY * x) / size;
+            cos[i] = (chordX * x + chordY * y) / size;
+            wing.section(i).lift(sin[i], cos[i], point[i]);
             mix(i);
             error[i] = gamma[i] - 0.5 * wing.stripChord(i) * speed[i] * point[i].cl - mixing[i] * bend[i];
             sum += error[i] * error[i];
@@ -87,10 +96,11 @@ final class StripFlow {
         return sum;
     }
 
-    /** Drag, moments and exact stall margins at the last {@link #update}. */
+    /** Angles of attack, drag, moments and exact stall margins at the last {@link #update}. */
     void complete() {
         for (int i = 0; i < n; i++) {
-            wing.section(i).complete(alpha[i], point[i]);
+            alpha[i] = StrictMath.atan2(sin[i], cos[i]);
+            wing.section(i).complete(sin[i], cos[i], point[i]);
         }
     }
 

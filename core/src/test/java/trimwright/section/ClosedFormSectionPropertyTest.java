@@ -42,8 +42,9 @@ class ClosedFormSectionPropertyTest {
             double re = Math.exp(10 + 7 * random.nextDouble());
             SECTION.evaluate(alpha, flap, re, once);
             SECTION.hold(flap, re, steps);
-            SECTION.lift(alpha + 0.3 * random.nextGaussian(), steps);
-            SECTION.lift(alpha, steps);
+            double before = alpha + 0.3 * random.nextGaussian();
+            SECTION.lift(StrictMath.sin(before), StrictMath.cos(before), steps);
+            SECTION.lift(StrictMath.sin(alpha), StrictMath.cos(alpha), steps);
             assertEquals(once.cl, steps.cl);
             assertEquals(once.clAlpha, steps.clAlpha);
             assertTrue(steps.stallMargin <= once.stallMargin && steps.stallMargin > 0 == once.stallMargin > 0);
@@ -51,7 +52,7 @@ class ClosedFormSectionPropertyTest {
                 assertEquals(once.stallMargin, steps.stallMargin);
                 assertEquals(once.stallMarginAlpha, steps.stallMarginAlpha);
             }
-            SECTION.complete(alpha, steps);
+            SECTION.complete(StrictMath.sin(alpha), StrictMath.cos(alpha), steps);
             assertEquals(once.stallMargin, steps.stallMargin);
             assertEquals(once.stallMarginFlap, steps.stallMarginFlap);
             assertEquals(once.cd, steps.cd);
