@@ -3,8 +3,10 @@ package trimwright.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -14,11 +16,15 @@ import trimwright.prepare.SectionTables;
 import trimwright.prepare.WingDocument;
 import trimwright.prepare.WingInput;
 import trimwright.prepare.WingState;
+import trimwright.text.TextTable;
 import trimwright.text.Texts;
 
 /** Computes force, loads and stall of a wing as it is set. */
 @Command(name = "wing")
 public final class WingCommand implements Callable<Integer> {
+    /** Strips that are printed: near foot, middle, near head; those that Explore draws. */
+    private static final int[] SHOWN = {4, WingDocument.STRIPS / 2, WingDocument.STRIPS - 5};
+
     @Mixin
     private final CommonOptions common = new CommonOptions();
 
@@ -98,6 +104,9 @@ public final class WingCommand implements Callable<Integer> {
         given.put(WingInput.PITCH, value);
     }
 
+    @Option(names = "--pressure", descriptionKey = "wing.pressure")
+    private boolean pressure;
+
     private final Console console;
     private final SectionTables tables;
 
@@ -111,7 +120,9 @@ public final class WingCommand implements Callable<Integer> {
         BoatFile file = boat.load();
         WingSpec spec = wing.of(file.boat());
         WingState state = WingState.of(spec, given, WingInput::option);
-        ObjectNode document = WingDocument.of(file, spec, section.sections(spec, tables, console), state);
+        ObjectNode document = pressure
+                ? WingDocument.withPressures(file, spec, state, SHOWN[0], SHOWN[1], SHOWN[2])
+                : WingDocument.of(file, spec, state);
         if (common.json()) {
             console.json(document);
         } else {
@@ -136,6 +147,8 @@ public final class WingCommand implements Callable<Integer> {
             "side_force_n",
             "heeling_moment_nm",
             "sheet_load_n",
+            "sheet_tail_load_n",
+            "grinding_power_w",
             "induced_drag_n",
             "profile_drag_n",
             "effort_height_above_foot_m",
@@ -145,6 +158,19 @@ public final class WingCommand implements Callable<Integer> {
             console.line(
                     "%-36s %12.1f", Texts.of("wing." + key), document.path(key).asDouble());
         }
+        for (JsonNode panel : document.path("flap_panels")) {
+            console.line(
+                    "%-36s %12.1f",
+                    Texts.of(
+                            "wing.hinge_moment_nm",
+                            panel.path("from_m").asDouble(),
+                            panel.path("to_m").asDouble()),
+                    panel.path("hinge_moment_nm").asDouble());
+        }
+        printStrips(document.path("strips"));
+        for (JsonNode section : document.path("pressures")) {
+            printFlow(section);
+        }
         for (JsonNode limit : document.path("limits")) {
             console.line(Texts.of("wing.limit." + limit.asText()));
         }
@@ -152,5 +178,33 @@ public final class WingCommand implements Callable<Integer> {
             console.line(Texts.of("wing.sheet_slack"));
         }
         console.line(Texts.of("web.caution.short"));
+    }
+
+    private void printStrips(JsonNode strips) {
+        TextTable table = new TextTable(Texts.of("wing.strips"));
+        for (int strip : SHOWN) {
+            JsonNode at = strips.path(strip);
+            table.row(Stream.of(
+                            "height_above_foot_m", "alpha_deg", "flap_angle_deg", "lift_coefficient", "stall_margin_deg")
+                    .map(key -> String.format(
+                            Locale.ROOT,
+                            key.equals("lift_coefficient") ? "%.2f" : "%.1f",
+                            at.path(key).asDouble()))
+                    .toList());
+        }
+        table.text().lines().forEach(line -> console.line("%s", line));
+    }
+
+    private void printFlow(JsonNode section) {
+        double height = section.path("height_above_foot_m").asDouble();
+        if (section.has("lift_coefficient")) {
+            console.line(Texts.of(
+                    "wing.pressure." + section.path("fluid").asText(),
+                    height,
+                    section.path("lift_coefficient").asDouble(),
+                    section.path("wing_lift_coefficient").asDouble()));
+        } else {
+            console.line("%s", section.path("reason").asText());
+        }
     }
 }

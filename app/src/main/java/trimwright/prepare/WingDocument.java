@@ -2,24 +2,18 @@ package trimwright.prepare;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Locale;
-import trimwright.air.AirState;
 import trimwright.air.ApparentWind;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.platform.Variable;
-import trimwright.platform.WingAir;
-import trimwright.section.SectionFamily;
 import trimwright.text.JsonOut;
 import trimwright.text.NoAnswerException;
-import trimwright.text.Texts;
 import trimwright.units.Units;
-import trimwright.wing.PlacedWing;
 import trimwright.wing.StripAir;
 import trimwright.wing.Wing;
-import trimwright.wing.WingAnswer;
 import trimwright.wing.WingForce;
-import trimwright.wing.WingSetting;
 import trimwright.wing.WingSolved;
 
 /**
@@ -27,8 +21,11 @@ import trimwright.wing.WingSolved;
  * little more of each control changes.
  */
 public final class WingDocument {
-    /** From foot to head; chosen: forces change by under a thousandth beyond. */
-    public static final int STRIPS = 40;
+    /** Strips from foot to head. */
+    public static final int STRIPS = SolvedWing.STRIPS;
+
+    /** Rate of sheeting (deg/s) that the grinders' power is told for. */
+    private static final double SHEETING_RATE_DEG = 1;
 
     private static final WingInput[] LIES = {
         WingInput.CAMBER,
@@ -44,30 +41,27 @@ public final class WingDocument {
 
     /** With sections in closed form; throws {@link NoAnswerException} where the flow cannot be found. */
     public static ObjectNode of(BoatFile boat, WingSpec spec, WingState state) {
-        return of(boat, spec, SectionFamily.closedForm(Wing.aspectRatio(spec)), state);
+        return of(boat, SolvedWing.of(spec, state));
     }
 
-    /** The document; throws {@link NoAnswerException} where the flow cannot be found. */
-    public static ObjectNode of(BoatFile boat, WingSpec spec, SectionFamily sections, WingState state) {
-        Wing wing = Wing.of(spec, sections, STRIPS);
-        double roll = state.tack() * state.sailing().get(Variable.HEEL);
-        double footHeight = WingAir.footHeight(spec, state.sailing(), state.conditions());
-        if (!(footHeight > 0)) {
-            throw new NoAnswerException(Texts.of("wing.foot_in_water"));
-        }
-        PlacedWing placed = wing.placedAt(roll, footHeight);
-        WingSetting setting = WingAir.setting(state.sailing(), state.conditions());
-        StripAir air = WingAir.of(wing, spec, state.sailing(), state.conditions(), AirState.STANDARD);
-        WingAnswer answer = placed.solve(air, setting);
-        if (!(answer instanceof WingSolved solved)) {
-            throw new NoAnswerException(Texts.of("wing.no_flow"));
-        }
+    /** The same with the computed flow about the sections at some strips: key {@code pressures}. */
+    public static ObjectNode withPressures(BoatFile boat, WingSpec spec, WingState state, int... strips) {
+        SolvedWing solved = SolvedWing.of(spec, state);
+        ObjectNode document = of(boat, solved);
+        document.set("pressures", WingPressures.of(solved, strips));
+        return document;
+    }
+
+    private static ObjectNode of(BoatFile boat, SolvedWing wing) {
+        WingSpec spec = wing.spec();
+        WingState state = wing.state();
+        WingSolved solved = wing.flow();
         ObjectNode document = JsonOut.document("wing/1", boat.hash())
                 .put("boat", boat.boat().name())
                 .put("wing", spec.id());
         putState(document, state);
-        putLoads(document, spec, wing, state, solved);
-        putStrips(document, wing, air, solved, state.tack());
+        putLoads(document, spec, wing.wing(), state, solved);
+        putStrips(document, wing.wing(), wing.air(), solved, state.tack());
         WingChanges.put(document, spec, state, solved, solved.sensitivity());
         return document;
     }
@@ -106,13 +100,18 @@ public final class WingDocument {
                 .put("sheet_load_n", sheetLoad)
                 .put("sheet_slack", opening <= 0)
                 .put("sheet_load_max_n", spec.sheet().loadMax())
+                .put("sheet_tail_load_n", sheetLoad / spec.sheet().purchase())
+                .put("grinding_power_w", grindingPower(spec, opening))
                 .put("induced_drag_n", solved.inducedDrag())
                 .put("profile_drag_n", solved.profileDrag())
                 .put("effort_height_above_foot_m", force.effortHeight())
                 .put("stall_margin_deg", Units.toDegrees(solved.stallMargin()));
         ArrayNode hinges = document.putArray("flap_panels");
         for (int panel = 0; panel < wing.flapPanels(); panel++) {
-            hinges.addObject().put("hinge_moment_nm", tack * solved.panelHingeMoment(panel));
+            hinges.addObject()
+                    .put("from_m", joint(spec, panel))
+                    .put("to_m", joint(spec, panel + 1))
+                    .put("hinge_moment_nm", tack * solved.panelHingeMoment(panel));
         }
         ArrayNode limits = document.putArray("limits");
         if (sheetLoad > spec.sheet().loadMax()) {
@@ -130,6 +129,19 @@ public final class WingDocument {
     /** Load of the sheet (N) for a moment that opens the wing (N m): a rope cannot push. */
     static double sheetLoad(WingSpec spec, double opening) {
         return Math.max(0, opening / spec.sheet().lever());
+    }
+
+    /** Power of the grinders (W) to sheet in at {@link #SHEETING_RATE_DEG} against a moment that opens the wing (N m). */
+    private static double grindingPower(WingSpec spec, double opening) {
+        return Math.max(0, opening)
+                * Units.fromDegrees(SHEETING_RATE_DEG)
+                / spec.sheet().efficiency();
+    }
+
+    /** Height above the foot (m) at which a panel of the flap begins. */
+    private static double joint(WingSpec spec, int panel) {
+        List<Double> joints = spec.flapPanels().joints();
+        return panel == 0 ? 0 : panel <= joints.size() ? joints.get(panel - 1) : spec.span();
     }
 
     private static void putStrips(ObjectNode document, Wing wing, StripAir air, WingSolved solved, int tack) {

@@ -45,6 +45,7 @@ final class ExploreRoutes implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get("/api/explore", this::sendState);
+        routes.get("/api/explore/pressure", this::sendPressure);
         routes.get("/api/explore/range", this::sendRange);
         routes.get("/api/explore/target", this::sendTarget);
     }
@@ -66,6 +67,24 @@ final class ExploreRoutes implements Routes {
                 document, wing, trim.sheet(), WingCut.atStrips(wing, trim, NEAR_FOOT, strip, LAST - NEAR_FOOT));
         // To this machine only: packing takes longer than sending.
         ctx.disableCompression();
+        Json.send(ctx, document);
+    }
+
+    /** Takes some tenths of a second: for a hand at rest. */
+    private void sendPressure(Context ctx) {
+        BoatFile boat = boat(ctx);
+        WingSpec wing = BoatShelf.getWing(boat, Query.text(ctx, "wing"));
+        int strip = (int) Query.numberOr(ctx, "strip", 0, LAST, MIDDLE);
+        WingState state = WingState.of(wing, inputs(ctx), WingInput::key);
+        ObjectNode document = JsonOut.document("explore-pressure/1");
+        try {
+            document.set(
+                    "pressures",
+                    WingDocument.withPressures(boat, wing, state, NEAR_FOOT, strip, LAST - NEAR_FOOT)
+                            .path("pressures"));
+        } catch (NoAnswerException e) {
+            document.put("reason", e.getMessage());
+        }
         Json.send(ctx, document);
     }
 

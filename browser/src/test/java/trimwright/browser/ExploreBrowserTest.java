@@ -36,6 +36,12 @@ import trimwright.web.Workbench;
 class ExploreBrowserTest {
     private static final int PRESSES = 200;
 
+    /** States whose pressures are compared too: each takes a second or two. */
+    private static final int WITH_PRESSURE = 4;
+
+    /** Three flows with boundary layers, on a busy machine. */
+    private static final double PRESSURE_MILLIS = 120_000;
+
     /** Names in the address and options of the command, with the ends of what is drawn at random. */
     private static final List<Drawn> TRUE_WIND = List.of(
             new Drawn("tws", "--tws", 6, 25),
@@ -102,6 +108,9 @@ class ExploreBrowserTest {
             }
             settled(page);
             solved += compare(page, options);
+            if (i < WITH_PRESSURE) {
+                comparePressures(page, options);
+            }
         }
         assertTrue(solved >= 15, "states with a flow: " + solved);
     }
@@ -134,6 +143,33 @@ class ExploreBrowserTest {
                     () -> path + " is " + value + " at " + options + ", the page says " + text);
         }
         return 1;
+    }
+
+    /** Lift of the computed flow about the three sections, once it is there. */
+    private static void comparePressures(Page page, Map<String, String> options) {
+        page.locator(".pressure-panel[data-shown=now]")
+                .waitFor(new Locator.WaitForOptions().setTimeout(PRESSURE_MILLIS));
+        List<String> arguments =
+                new ArrayList<>(List.of("wing", "--boat", "whimbrel14", "--wing", "tall", "--json", "--pressure"));
+        options.forEach((option, value) -> arguments.addAll(List.of(option, value)));
+        JsonNode document = Command.answer(new TargetBooks(), arguments.toArray(String[]::new));
+        List<?> numbers = (List<?>) page.evaluate("[...document.querySelectorAll('[data-pressure]')]"
+                + ".map((one) => [one.dataset.pressure, one.dataset.decimals, one.textContent])");
+        if (document == null) {
+            assertTrue(numbers.isEmpty(), () -> "pressures without a flow at " + options);
+            return;
+        }
+        assertTrue(!numbers.isEmpty(), () -> "no pressures at " + options);
+        for (Object number : numbers) {
+            List<?> parts = (List<?>) number;
+            JsonNode value = document.path("pressures").at("/" + ((String) parts.get(0)).replace('.', '/'));
+            assertEquals(
+                    0,
+                    new BigDecimal(value.asDouble())
+                            .setScale(Integer.parseInt((String) parts.get(1)), RoundingMode.HALF_UP)
+                            .compareTo(new BigDecimal(((String) parts.get(2)).replace('\u2212', '-'))),
+                    () -> parts + " is " + value + " at " + options);
+        }
     }
 
     @Test

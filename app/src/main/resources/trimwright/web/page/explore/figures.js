@@ -26,7 +26,18 @@ export function Figures({ wing, kept }) {
           ${' '}<span class="unit">${t('web.explore.unit.kn')}${wing && html` ${t('web.explore.of')} <${Num} wing=${wing} path="sheet_load_max_n" over=${1000} decimals=${1} />`}</span></dd>
         <${Was} kept=${kept} path="sheet_load_n" over=${1000} decimals=${2} />
         ${wing && html`<${Bar} share=${wing.sheet_load_n / wing.sheet_load_max_n} />`}</div>
-    </dl>`;
+    </dl>
+    ${wing && html`<${Work} wing=${wing} />`}`;
+}
+
+/** What the grinders have at hand, and what the flap's own gear holds. */
+function Work({ wing }) {
+  const one = wing.flap_panels.length === 1;
+  return html`
+    <p class="work"><${Term} name="tail_load" /> <${Num} wing=${wing} path="sheet_tail_load_n" decimals=${0} /> ${t('web.explore.unit.n')};
+      ${' '}<${Term} name="grinding" /> <${Num} wing=${wing} path="grinding_power_w" decimals=${0} /> ${t('web.explore.unit.w')};
+      ${' '}<${Term} name="hinge" /> ${wing.flap_panels.map((panel, i) => html`${i ? ', ' : ''}${!one && html`${t('web.explore.from_to', { from: fixed(panel.from_m), to: fixed(panel.to_m) })} `}
+        <${Num} wing=${wing} path=${`flap_panels.${i}.hinge_moment_nm`} over=${1000} decimals=${2} /> ${t('web.explore.unit.knm')}`)}</p>`;
 }
 
 /** The same figure of the state that is kept. */
