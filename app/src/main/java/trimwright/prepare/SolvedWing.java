@@ -39,7 +39,7 @@ record SolvedWing(WingSpec spec, WingState state, Wing wing, StripAir air, WingS
 
     /** Reynolds number of a strip's chord in the air it meets (-). */
     double reynolds(int strip) {
-        return Math.hypot(air.x(strip), air.y(strip))
+        return StrictMath.hypot(air.x(strip), air.y(strip))
                 * wing.stripChord(strip)
                 / air.state().kinematicViscosity();
     }
