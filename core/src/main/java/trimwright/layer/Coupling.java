@@ -27,14 +27,14 @@ final class Coupling {
 
     private static final double MOST_FALL = -0.5;
 
-    /** Steps after which only a part of each is taken: where transition hops to and fro between two panels. Chosen. */
+    /** Steps after which only a part of each is taken, and after twice as many a smaller: where transition hops. Chosen. */
     private static final int PATIENCE = 15;
 
     /** Root mean square below which whole steps are taken again, chosen. */
     private static final double NEAR = 0.01;
 
-    /** Exponent by which waves may then fall short at a station that is turbulent, chosen. */
-    private static final double SLACK = 1;
+    /** Exponent, more with each step then, by which waves may fall short at a station that is turbulent. Chosen. */
+    private static final double SLACK = 0.5;
 
     /** Steps of which less than this share could be taken, and how many of them mean that there is no way. Chosen. */
     private static final double TINY = 0.02;
@@ -65,8 +65,8 @@ final class Coupling {
     int solve(LayerState state, int most) {
         double change = 1;
         for (int step = 1; step <= most; step++) {
-            boolean impatient = step > PATIENCE;
-            change = step(state, impatient && change > NEAR ? 0.6 : 1, impatient ? SLACK : 0);
+            double boldness = change < NEAR || step <= PATIENCE ? 1 : step <= 2 * PATIENCE ? 0.6 : 0.35;
+            change = step(state, boldness, Math.max(0, step - PATIENCE) * SLACK);
             if (!(change < Double.POSITIVE_INFINITY)) {
                 return -1;
             }

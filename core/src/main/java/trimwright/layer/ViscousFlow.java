@@ -30,10 +30,20 @@ public final class ViscousFlow {
 
     private static final int MOST_STEPS = 60;
 
+    /** Steps of Newton's method that an answer, or the lack of one, takes at most. */
+    public static final int MOST_STEPS_IN_ALL = (1 + 2 + 4 + 7) * MOST_STEPS;
+
     /** Where a first guess fails the way begins so many steps of less load back. Chosen. */
     private static final double STEP = Math.toRadians(1.5);
 
     private static final int APPROACH_STEPS = 3;
+
+    /** Reynolds number to come from where all else fails, and the largest step of its logarithm. Chosen. */
+    private static final double MIDDLE = 1e6;
+
+    private static final double RUNG = 0.4;
+
+    private static final int MOST_RUNGS = 6;
 
     /** How much a step is held back, by attempt: little first, more where a section is stalled. Found by trial. */
     private static final double BOLD = 0.05;
@@ -62,7 +72,8 @@ public final class ViscousFlow {
 
     /**
      * At one angle of attack. Newton's method takes at most 60 steps from a like state, then 60 from each of two guesses, then 60 at
-     * each of four angles on the way from less load.
+     * each of four angles on the way from less load, then 60 at each of up to seven Reynolds numbers on the way from a million:
+     * 840 in all, {@link #MOST_STEPS_IN_ALL}.
      *
      * @param alpha (rad)
      * @param reynolds on the length 1 (-), above 0
@@ -74,7 +85,9 @@ public final class ViscousFlow {
         for (double caution : CAUTIONS) {
             point = point == null ? solve(flow, reynolds, null, caution) : point;
         }
-        return point != null ? point : approach(alpha, reynolds);
+        point = point == null ? fromLessLoad(alpha, reynolds) : point;
+        point = point == null ? fromMiddle(flow, reynolds) : point;
+        return point != null ? point : new NoAgreement(alpha, reynolds);
     }
 
     /**
@@ -88,8 +101,8 @@ public final class ViscousFlow {
         return point != null ? point : new NoAgreement(alpha, reynolds);
     }
 
-    /** From an angle of less load, which is easier to begin with. */
-    private ViscousAnswer approach(double alpha, double reynolds) {
+    /** From an angle of less load, which is easier to begin with; null if that way leads nowhere. */
+    private @Nullable ViscousPoint fromLessLoad(double alpha, double reynolds) {
         SurfaceFlow ideal = ideal().at(alpha);
         double load = 0;
         for (int k = 0; k < ideal.elements(); k++) {
@@ -99,13 +112,28 @@ public final class ViscousFlow {
         ViscousPoint point = null;
         for (int i = APPROACH_STEPS; i >= 0; i--) {
             LayerState from = point == null ? null : point.state();
-            DisplacedFlow flow = response.at(alpha - i * step, wakeSteps, WAKE_REACH);
-            point = solve(flow, reynolds, from, BOLD);
+            point = solve(response.at(alpha - i * step, wakeSteps, WAKE_REACH), reynolds, from, BOLD);
             if (point == null) {
-                return new NoAgreement(alpha, reynolds);
+                return null;
             }
         }
-        return point != null ? point : new NoAgreement(alpha, reynolds);
+        return point;
+    }
+
+    /** From a middling Reynolds number, at which bubbles are short and layers thin; null if that way leads nowhere. */
+    private @Nullable ViscousPoint fromMiddle(DisplacedFlow flow, double reynolds) {
+        double off = Math.log(reynolds / MIDDLE);
+        int rungs = Math.min(MOST_RUNGS, (int) Math.ceil(Math.abs(off) / RUNG));
+        ViscousPoint point = null;
+        for (int i = 0; i <= rungs; i++) {
+            LayerState from = point == null ? null : point.state();
+            double at = i == rungs ? reynolds : MIDDLE * Math.exp(off * i / rungs);
+            point = solve(flow, at, from, BOLD);
+            if (point == null) {
+                return null;
+            }
+        }
+        return point;
     }
 
     /** From a state, or from a guess if null; null if there is no agreement. */
