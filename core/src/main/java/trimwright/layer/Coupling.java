@@ -10,8 +10,11 @@ import trimwright.panel.NoFlowException;
  * for the flow they displace.
  */
 final class Coupling {
-    /** Root mean square of the relative changes at which the method has arrived. */
-    private static final double ARRIVED = 1e-5;
+    /** Root mean square of the relative changes at which the method has arrived, if a whole step was taken: its square is left. */
+    private static final double ARRIVED = 1e-3;
+
+    /** The same if a part of a step was taken, of which the rest is left. */
+    private static final double ARRIVED_IN_PART = 1e-5;
 
     /** Shape factor of stagnation flow by the laws of the laminar layer. */
     private static final double STAGNATION_SHAPE = 2.24;
@@ -27,8 +30,8 @@ final class Coupling {
 
     private static final double MOST_FALL = -0.5;
 
-    /** Steps after which only a part of each is taken, and after twice as many a smaller: where transition hops. Chosen. */
-    private static final int PATIENCE = 15;
+    /** Steps after which only a part of each is taken, and after four times as many a smaller: where transition hops. Chosen. */
+    private static final int PATIENCE = 8;
 
     /** Root mean square below which whole steps are taken again, chosen. */
     private static final double NEAR = 0.01;
@@ -45,6 +48,7 @@ final class Coupling {
     private final Residuals residuals;
     private final double caution;
     private int tiny;
+    private boolean whole;
 
     /**
      * Of an outer flow and layers.
@@ -65,12 +69,12 @@ final class Coupling {
     int solve(LayerState state, int most) {
         double change = 1;
         for (int step = 1; step <= most; step++) {
-            double boldness = change < NEAR || step <= PATIENCE ? 1 : step <= 2 * PATIENCE ? 0.6 : 0.35;
+            double boldness = change < NEAR || step <= PATIENCE ? 1 : step <= 4 * PATIENCE ? 0.6 : 0.35;
             change = step(state, boldness, Math.max(0, step - PATIENCE) * SLACK);
             if (!(change < Double.POSITIVE_INFINITY)) {
                 return -1;
             }
-            if (change < ARRIVED) {
+            if (change < (whole ? ARRIVED : ARRIVED_IN_PART)) {
                 return step;
             }
         }
@@ -167,6 +171,7 @@ final class Coupling {
             sum += byStress * byStress + byTheta * byTheta + byThickness * byThickness + bySpeed * bySpeed;
         }
         tiny += relax < TINY ? 1 : 0;
+        whole = relax == 1;
         if (!(sum < Double.POSITIVE_INFINITY) || tiny > MOST_TINY) {
             return Double.POSITIVE_INFINITY;
         }

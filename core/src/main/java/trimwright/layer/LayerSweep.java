@@ -56,35 +56,37 @@ final class LayerSweep {
         Dual x = Dual.distance(path.distance[0], path.shift);
         StationSolver.Mended at = solver.mend(state, first, Regime.LAMINAR, b -> residuals.first(b, x), 0);
         change[first] = StationChange.first(at.residual());
+        Station before = at.station().fixed();
         boolean turbulent = false;
         for (int i = 1; i < path.size(); i++) {
             int to = path.station[i];
             StationSolver.Mended next = null;
             if (!turbulent) {
-                double[] before = {state.theta[to], state.displaced[to], state.speed[to], state.stress[to]};
+                double[] values = {state.theta[to], state.displaced[to], state.speed[to], state.stress[to]};
                 double least = residuals.critical();
                 if (state.turbulent[to]) {
                     continueShape(path, i);
                     least -= slack;
                 }
-                next = mend(path, i, at.station(), Regime.LAMINAR);
+                next = mend(path, i, before, Regime.LAMINAR);
                 turbulent = state.stress[to] >= least;
                 if (turbulent) {
-                    state.theta[to] = before[0];
-                    state.displaced[to] = before[1];
-                    state.speed[to] = before[2];
-                    state.stress[to] = state.turbulent[to] ? before[3] : firstStress(to);
+                    state.theta[to] = values[0];
+                    state.displaced[to] = values[1];
+                    state.speed[to] = values[2];
+                    state.stress[to] = state.turbulent[to] ? values[3] : firstStress(to);
                 }
             } else if (!state.turbulent[to]) {
                 state.stress[to] = firstStress(to);
             }
             state.turbulent[to] = turbulent;
             if (next == null || turbulent) {
-                next = mend(path, i, at.station(), Regime.TURBULENT);
+                next = mend(path, i, before, Regime.TURBULENT);
             }
+            before = next.station().fixed();
             Dual[] byEarlier = residuals.between(
                     at.station(),
-                    next.station().fixed(),
+                    before,
                     Dual.constant(path.distance[i - 1]),
                     Dual.constant(path.distance[i]));
             change[to] = StationChange.of(next.residual(), byEarlier);
@@ -92,9 +94,8 @@ final class LayerSweep {
         }
     }
 
-    private StationSolver.Mended mend(Path path, int i, Station before, Regime regime) {
+    private StationSolver.Mended mend(Path path, int i, Station a, Regime regime) {
         int to = path.station[i];
-        Station a = before.fixed();
         Dual xa = Dual.distance(path.distance[i - 1], path.shift);
         Dual xb = Dual.distance(path.distance[i], path.shift);
         return solver.mend(state, to, regime, b -> residuals.between(a, b, xa, xb), ownResponse(to));
@@ -124,6 +125,7 @@ final class LayerSweep {
     private void wake(int element) {
         start[element] = new WakeStart(state, upper[element].last(), lower[element].last(), residuals.reynolds());
         Station a = start[element].station(residuals.reynolds());
+        Station fixed = a.fixed();
         // The wake's distances count from the upper side's, but do not move with the stagnation point: they enter as
         // differences and in the wake as a mere weight.
         double x = upper[element].distance[upper[element].size() - 1];
@@ -132,11 +134,11 @@ final class LayerSweep {
             Dual xa = Dual.constant(x);
             x += flow.wakeLength(element, w);
             Dual xb = Dual.constant(x);
-            Station before = a.fixed();
+            Station before = fixed;
             StationSolver.Mended next =
                     solver.mend(state, to, Regime.WAKE, b -> Interval.turbulent(before, b, xa, xb), ownResponse(to));
-            change[to] = StationChange.of(
-                    next.residual(), Interval.turbulent(a, next.station().fixed(), xa, xb));
+            fixed = next.station().fixed();
+            change[to] = StationChange.of(next.residual(), Interval.turbulent(a, fixed, xa, xb));
             a = next.station();
         }
     }

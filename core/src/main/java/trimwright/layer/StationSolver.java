@@ -10,7 +10,7 @@ final class StationSolver {
     private static final double MOST_MEND = 0.3;
 
     /** Relative change at which a station is in accord: what is left the step of all takes away. Chosen. */
-    private static final double MENDED = 1e-4;
+    private static final double MENDED = 1e-3;
 
     /** Shape factors beyond which a layer is taken as separating, chosen inside the range of the laws. */
     private static final double LAMINAR_LIMIT = 3.8;
@@ -74,7 +74,7 @@ final class StationSolver {
         for (int step = 0; step < MOST_MENDS; step++) {
             Station b = Unknowns.station(regime, residuals.reynolds(), stress, theta, displaced, speed);
             Dual[] r = law.at(b);
-            double[] change = ThreeByThree.solve(rows(r, response));
+            double[] change = ThreeByThree.solve(row(r[0], response), row(r[1], response), row(r[2], response));
             double largest = Math.max(Math.abs(change[1] / theta), Math.abs(change[2] / displaced));
             largest = Math.max(largest, Math.abs(response * change[2] / speed));
             largest = regime == Regime.LAMINAR ? largest : Math.max(largest, Math.abs(change[0] / stress));
@@ -98,18 +98,14 @@ final class StationSolver {
         return settled(state, to, b, law.at(b));
     }
 
-    /** Rows of the equations for the changes of stress, momentum thickness and displaced flow. */
-    private static double[][] rows(Dual[] r, double response) {
-        double[][] rows = new double[3][];
-        for (int i = 0; i < 3; i++) {
-            rows[i] = new double[] {
-                r[i].slope(Unknowns.STRESS),
-                r[i].slope(Unknowns.THETA),
-                r[i].slope(Unknowns.DISPLACED) + response * r[i].slope(Unknowns.SPEED),
-                -r[i].value
-            };
-        }
-        return rows;
+    /** Equation for the changes of stress, momentum thickness and displaced flow. */
+    private static double[] row(Dual r, double response) {
+        return new double[] {
+            r.slope(Unknowns.STRESS),
+            r.slope(Unknowns.THETA),
+            r.slope(Unknowns.DISPLACED) + response * r.slope(Unknowns.SPEED),
+            -r.value
+        };
     }
 
     /** The exponent of waves follows from the rest. */
@@ -153,7 +149,7 @@ final class StationSolver {
                 a[i][2] = shape > 0 ? r[i].slope(Unknowns.SPEED) + byFlow * shape * theta : byFlow;
                 a[i][3] = -r[i].value;
             }
-            double[] change = ThreeByThree.solve(a);
+            double[] change = ThreeByThree.solve(a[0], a[1], a[2]);
             double largest = Math.abs(change[1] / theta);
             largest = Math.max(largest, Math.abs(shape > 0 ? change[2] / speed : change[2] / displaced));
             largest = regime == Regime.LAMINAR ? largest : Math.max(largest, Math.abs(change[0] / stress));

@@ -1,28 +1,25 @@
 package trimwright.layer;
 
-/** Three linear equations. */
+/** Three linear equations for the changes of three unknowns of a station. */
 final class ThreeByThree {
     private ThreeByThree() {}
 
-    /** Solution of rows {a, b, c, right side}; not numbers if there is none. Rows are overwritten. */
-    static double[] solve(double[][] rows) {
-        for (int k = 0; k < 3; k++) {
-            int best = k;
-            for (int i = k + 1; i < 3; i++) {
-                best = Math.abs(rows[i][k]) > Math.abs(rows[best][k]) ? i : best;
-            }
-            double[] swap = rows[k];
-            rows[k] = rows[best];
-            rows[best] = swap;
-            for (int i = 0; i < 3; i++) {
-                if (i != k) {
-                    double factor = rows[i][k] / rows[k][k];
-                    for (int j = k; j < 4; j++) {
-                        rows[i][j] -= factor * rows[k][j];
-                    }
-                }
-            }
-        }
-        return new double[] {rows[0][3] / rows[0][0], rows[1][3] / rows[1][1], rows[2][3] / rows[2][2]};
+    /**
+     * Solution by Cramer's rule; not numbers if there is none.
+     *
+     * @param a coefficients of the first equation, with the right side as fourth
+     * @param b the same of the second
+     * @param c the same of the third
+     */
+    static double[] solve(double[] a, double[] b, double[] c) {
+        double first = b[1] * c[2] - b[2] * c[1];
+        double second = b[2] * c[0] - b[0] * c[2];
+        double third = b[0] * c[1] - b[1] * c[0];
+        double determinant = a[0] * first + a[1] * second + a[2] * third;
+        double inverse = 1 / determinant;
+        double x = a[3] * first + a[1] * (b[2] * c[3] - b[3] * c[2]) + a[2] * (b[3] * c[1] - b[1] * c[3]);
+        double y = a[0] * (b[3] * c[2] - b[2] * c[3]) + a[3] * second + a[2] * (b[0] * c[3] - b[3] * c[0]);
+        double z = a[0] * (b[1] * c[3] - b[3] * c[1]) + a[1] * (b[3] * c[0] - b[0] * c[3]) + a[3] * third;
+        return new double[] {x * inverse, y * inverse, z * inverse};
     }
 }

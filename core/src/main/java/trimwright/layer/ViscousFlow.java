@@ -122,12 +122,12 @@ public final class ViscousFlow {
 
     /** From a middling Reynolds number, at which bubbles are short and layers thin; null if that way leads nowhere. */
     private @Nullable ViscousPoint fromMiddle(DisplacedFlow flow, double reynolds) {
-        double off = Math.log(reynolds / MIDDLE);
+        double off = StrictMath.log(reynolds / MIDDLE);
         int rungs = Math.min(MOST_RUNGS, (int) Math.ceil(Math.abs(off) / RUNG));
         ViscousPoint point = null;
         for (int i = 0; i <= rungs; i++) {
             LayerState from = point == null ? null : point.state();
-            double at = i == rungs ? reynolds : MIDDLE * Math.exp(off * i / rungs);
+            double at = i == rungs ? reynolds : MIDDLE * StrictMath.exp(off * i / rungs);
             point = solve(flow, at, from, BOLD);
             if (point == null) {
                 return null;

@@ -76,9 +76,9 @@ public final class DisplacedFlow {
             double py = 0.5 * (wake.y[w] + wake.y[w + 1]);
             double dirX = (wake.x[w + 1] - wake.x[w]) / wake.length(w);
             double dirY = (wake.y[w + 1] - wake.y[w]) / wake.length(w);
-            double[] velocity = ideal.velocityAt(px, py);
-            middleSpeed[w] = velocity[0] * dirX + velocity[1] * dirY;
-            middles[w] = wakeRow(px, py, dirX, dirY, vorticity);
+            double[] perVorticity = panelSpeeds(px, py, dirX, dirY);
+            middleSpeed[w] = ideal.speedAlong(dirX, dirY, perVorticity);
+            middles[w] = wakeRow(px, py, dirX, dirY, perVorticity, vorticity);
         }
         for (int w = 0; w < steps; w++) {
             int station = wakeStation(element, w);
@@ -92,17 +92,26 @@ public final class DisplacedFlow {
         }
     }
 
-    /** Speed in a direction at a point of a wake per displaced flow at each station. */
-    private double[] wakeRow(double px, double py, double dirX, double dirY, double[][] vorticity) {
-        double[] row = new double[stations];
+    /** Speed in a direction at a point per vorticity at each node. */
+    private double[] panelSpeeds(double px, double py, double dirX, double dirY) {
         double[] rowX = new double[panels.nodes];
         double[] rowY = new double[panels.nodes];
         PointSpeed.addVortices(panels, px, py, rowX, rowY);
         for (int i = 0; i < panels.nodes; i++) {
-            double perVorticity = rowX[i] * dirX + rowY[i] * dirY;
+            rowX[i] = rowX[i] * dirX + rowY[i] * dirY;
+        }
+        return rowX;
+    }
+
+    /** Speed in a direction at a point of a wake per displaced flow at each station. */
+    private double[] wakeRow(
+            double px, double py, double dirX, double dirY, double[] perVorticity, double[][] vorticity) {
+        double[] row = new double[stations];
+        for (int i = 0; i < panels.nodes; i++) {
+            double weight = perVorticity[i];
             double[] perFlow = vorticity[i];
             for (int j = 0; j < stations; j++) {
-                row[j] += perVorticity * perFlow[j];
+                row[j] += weight * perFlow[j];
             }
         }
         for (int k = 0; k < panels.elements; k++) {

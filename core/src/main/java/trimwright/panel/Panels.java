@@ -18,11 +18,12 @@ final class Panels {
     final double[] x;
     final double[] y;
 
-    /** Unit tangent and length of each panel, in the order of the nodes. */
+    /** Unit tangent, length and its inverse of each panel, in the order of the nodes. */
     final double[] tx;
 
     final double[] ty;
     final double[] length;
+    final double[] inverseLength;
 
     /** Thick trailing edge of each element, null where it is sharp. */
     final @Nullable BluntEdge[] edge;
@@ -44,6 +45,7 @@ final class Panels {
         tx = new double[nodes];
         ty = new double[nodes];
         length = new double[nodes];
+        inverseLength = new double[nodes];
         for (int k = 0; k < elements; k++) {
             Contour contour = contours.get(k);
             for (int i = 0; i < contour.points(); i++) {
@@ -52,6 +54,7 @@ final class Panels {
             }
             for (int i = first[k]; i + 1 < first[k + 1]; i++) {
                 length[i] = StrictMath.hypot(x[i + 1] - x[i], y[i + 1] - y[i]);
+                inverseLength[i] = 1 / length[i];
                 tx[i] = (x[i + 1] - x[i]) / length[i];
                 ty[i] = (y[i + 1] - y[i]) / length[i];
             }

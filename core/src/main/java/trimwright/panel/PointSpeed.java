@@ -2,6 +2,8 @@ package trimwright.panel;
 
 /** Velocity that panels and blunt edges give at a point off the elements. */
 final class PointSpeed {
+    private static final double SHARE = 1 / (2 * Math.PI);
+
     private PointSpeed() {}
 
     /**
@@ -18,17 +20,17 @@ final class PointSpeed {
                 double x = dx * tx + dy * ty;
                 double y = dy * tx - dx * ty;
                 double x2 = x - length;
-                double log = 0.5 * StrictMath.log((x * x + y * y) / (x2 * x2 + y * y));
-                double arc = StrictMath.atan2(y * length, x * x2 + y * y);
+                double log = 0.5 * Logarithm.of((x * x + y * y) / (x2 * x2 + y * y));
+                double arc = Arc.angle(y * length, x * x2 + y * y);
                 // Integrals of 1 and of the fraction of the way, each over y/r^2 and over (x - x')/r^2.
-                double alongLast = (x * arc - y * log) / length;
-                double acrossLast = -((x * log + y * arc) / length - 1);
+                double alongLast = (x * arc - y * log) * panels.inverseLength[j];
+                double acrossLast = 1 - (x * log + y * arc) * panels.inverseLength[j];
                 double alongFirst = arc - alongLast;
                 double acrossFirst = -log - acrossLast;
-                rowX[j] += (alongFirst * tx - acrossFirst * ty) / (2 * Math.PI);
-                rowY[j] += (alongFirst * ty + acrossFirst * tx) / (2 * Math.PI);
-                rowX[j + 1] += (alongLast * tx - acrossLast * ty) / (2 * Math.PI);
-                rowY[j + 1] += (alongLast * ty + acrossLast * tx) / (2 * Math.PI);
+                rowX[j] += SHARE * (alongFirst * tx - acrossFirst * ty);
+                rowY[j] += SHARE * (alongFirst * ty + acrossFirst * tx);
+                rowX[j + 1] += SHARE * (alongLast * tx - acrossLast * ty);
+                rowY[j + 1] += SHARE * (alongLast * ty + acrossLast * tx);
             }
             BluntEdge edge = panels.edge[k];
             if (edge != null) {
@@ -50,8 +52,8 @@ final class PointSpeed {
         double x = (px - ax) * tx + (py - ay) * ty;
         double y = (py - ay) * tx - (px - ax) * ty;
         double x2 = x - length;
-        double along = 0.5 * StrictMath.log((x * x + y * y) / (x2 * x2 + y * y));
-        double across = StrictMath.atan2(y * length, x * x2 + y * y);
+        double along = 0.5 * Logarithm.of((x * x + y * y) / (x2 * x2 + y * y));
+        double across = Arc.angle(y * length, x * x2 + y * y);
         return (along * (tx * dirX + ty * dirY) + across * (-ty * dirX + tx * dirY)) / (2 * Math.PI);
     }
 }

@@ -42,22 +42,23 @@ final class SourceStream {
         }
         double rest = to.across - from.across;
         return atEnd
-                ? length * turn(to.angle1 - from.angle1) - to.x2 * to.arc + from.x2 * from.arc + rest
-                : length * turn(to.angle2 - from.angle2) - to.x1 * to.arc + from.x1 * from.arc + rest;
-    }
-
-    private static double turn(double angle) {
-        return angle > Math.PI ? angle - 2 * Math.PI : angle < -Math.PI ? angle + 2 * Math.PI : angle;
+                ? length * Arc.angle(from.x1 * to.y - from.y * to.x1, from.x1 * to.x1 + from.y * to.y)
+                        - to.x2 * to.arc
+                        + from.x2 * from.arc
+                        + rest
+                : length * Arc.angle(from.x2 * to.y - from.y * to.x2, from.x2 * to.x2 + from.y * to.y)
+                        - to.x1 * to.arc
+                        + from.x1 * from.arc
+                        + rest;
     }
 
     /** A place in the source's own axes. */
     private static final class View {
         private double x1;
         private double x2;
+        private double y;
         private double r1;
         private double r2;
-        private double angle1;
-        private double angle2;
 
         /** Angle under which the source is seen, with the sign of the side. */
         private double arc;
@@ -67,21 +68,19 @@ final class SourceStream {
 
         private void look(double dx, double dy, double tx, double ty, double length) {
             x1 = dx * tx + dy * ty;
-            double y = dy * tx - dx * ty;
+            y = dy * tx - dx * ty;
             x2 = x1 - length;
             r1 = x1 * x1 + y * y;
             r2 = x2 * x2 + y * y;
             double small = 1e-20 * length * length;
             r1 = r1 < small ? 0 : r1;
             r2 = r2 < small ? 0 : r2;
-            angle1 = StrictMath.atan2(y, x1);
-            angle2 = StrictMath.atan2(y, x2);
             if (r1 == 0 || r2 == 0) {
                 arc = 0;
                 across = 0;
             } else {
-                arc = turn(angle2 - angle1);
-                across = 0.5 * y * StrictMath.log(r1 / r2);
+                arc = Arc.angle(y * length, x1 * x2 + y * y);
+                across = 0.5 * y * Logarithm.of(r1 / r2);
             }
         }
     }

@@ -8,6 +8,8 @@ package trimwright.panel;
  * cut between elements (docs/theory/section-flow.md).
  */
 final class StreamFunction {
+    private static final double SHARE = 1 / (4 * Math.PI);
+
     private StreamFunction() {}
 
     /**
@@ -21,7 +23,7 @@ final class StreamFunction {
             double dx = px - panels.x[begin];
             double dy = py - panels.y[begin];
             double r1 = dx * dx + dy * dy;
-            double log1 = r1 > 0 ? StrictMath.log(r1) : 0;
+            double log1 = r1 > 0 ? Logarithm.of(r1) : 0;
             for (int j = begin; j < panels.end(k); j++) {
                 double tx = panels.tx[j];
                 double ty = panels.ty[j];
@@ -32,11 +34,12 @@ final class StreamFunction {
                 dx = px - panels.x[j + 1];
                 dy = py - panels.y[j + 1];
                 double r2 = dx * dx + dy * dy;
-                double log2 = r2 > 0 ? StrictMath.log(r2) : 0;
-                double sum = 0.5 * (x1 * log1 - x2 * log2) - length + y * Arc.subtended(y * length, x1 * x2 + y * y);
-                double difference = ((x1 + x2) * sum + 0.5 * (r2 * log2 - r1 * log1 + x1 * x1 - x2 * x2)) / -length;
-                row[j] += (sum + difference) / (4 * Math.PI);
-                row[j + 1] += (sum - difference) / (4 * Math.PI);
+                double log2 = r2 > 0 ? Logarithm.of(r2) : 0;
+                double sum = 0.5 * (x1 * log1 - x2 * log2) - length + y * Arc.angle(y * length, x1 * x2 + y * y);
+                double difference = ((x1 + x2) * sum + 0.5 * (r2 * log2 - r1 * log1 + x1 * x1 - x2 * x2))
+                        * -panels.inverseLength[j];
+                row[j] += SHARE * (sum + difference);
+                row[j + 1] += SHARE * (sum - difference);
                 r1 = r2;
                 log1 = log2;
             }
@@ -53,7 +56,7 @@ final class StreamFunction {
         double y = Math.abs((py - ay) * tx - (px - ax) * ty);
         double r1 = x1 * x1 + y * y;
         double r2 = x2 * x2 + y * y;
-        double logs = (r1 > 0 ? x1 * StrictMath.log(r1) : 0) - (r2 > 0 ? x2 * StrictMath.log(r2) : 0);
-        return (0.5 * logs - length + y * Arc.subtended(y * length, x1 * x2 + y * y)) / (2 * Math.PI);
+        double logs = (r1 > 0 ? x1 * Logarithm.of(r1) : 0) - (r2 > 0 ? x2 * Logarithm.of(r2) : 0);
+        return (0.5 * logs - length + y * Arc.angle(y * length, x1 * x2 + y * y)) / (2 * Math.PI);
     }
 }

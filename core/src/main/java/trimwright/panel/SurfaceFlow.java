@@ -38,6 +38,19 @@ public final class SurfaceFlow {
         return new double[] {u, v};
     }
 
+    /**
+     * Speed in a direction at a point off the elements.
+     *
+     * @param perVorticity what each node's vorticity adds there in that direction
+     */
+    double speedAlong(double dirX, double dirY, double[] perVorticity) {
+        double sum = StrictMath.cos(alpha) * dirX + StrictMath.sin(alpha) * dirY;
+        for (int i = 0; i < panels.nodes; i++) {
+            sum += perVorticity[i] * vorticity[i];
+        }
+        return sum;
+    }
+
     public int elements() {
         return panels.elements;
     }
