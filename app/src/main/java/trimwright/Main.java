@@ -54,10 +54,8 @@ public final class Main {
             PrintStream out, PrintStream err, ProgressStyle style, Map<String, String> environment) {
         Console console = new Console(out, err, style);
         Folders folders = Folders.from(environment, Path.of(System.getProperty("user.home")));
-        SectionTables tables =
-                new SectionTables(new TableCache(folders.cache().resolve("sections"), console::note));
-        TargetBooks books =
-                new TargetBooks(new BookCache(folders.cache().resolve("targets"), console::note), tables);
+        SectionTables tables = new SectionTables(new TableCache(folders.cache().resolve("sections"), console::note));
+        TargetBooks books = new TargetBooks(new BookCache(folders.cache().resolve("targets"), console::note), tables);
         return new CommandRunner(commands(console, folders, books, tables), console);
     }
 

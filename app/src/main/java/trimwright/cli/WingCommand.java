@@ -185,7 +185,11 @@ public final class WingCommand implements Callable<Integer> {
         for (int strip : SHOWN) {
             JsonNode at = strips.path(strip);
             table.row(Stream.of(
-                            "height_above_foot_m", "alpha_deg", "flap_angle_deg", "lift_coefficient", "stall_margin_deg")
+                            "height_above_foot_m",
+                            "alpha_deg",
+                            "flap_angle_deg",
+                            "lift_coefficient",
+                            "stall_margin_deg")
                     .map(key -> String.format(
                             Locale.ROOT,
                             key.equals("lift_coefficient") ? "%.2f" : "%.1f",

@@ -89,8 +89,8 @@ public final class SectionTables {
         List<SectionColumn> columns;
         try {
             columns = InParallel.map("sections", threads, pieces, i -> {
-                SectionColumn column = ColumnMaker.of(
-                        profiles.get(i / perRow), grid.reynolds().get(i % perRow), grid);
+                SectionColumn column =
+                        ColumnMaker.of(profiles.get(i / perRow), grid.reynolds().get(i % perRow), grid);
                 progress.done(1);
                 return column;
             });

@@ -29,8 +29,8 @@ record SolvedWing(WingSpec spec, WingState state, Wing wing, StripAir air, WingS
             throw new NoAnswerException(Texts.of("wing.foot_in_water"));
         }
         StripAir air = WingAir.of(wing, spec, state.sailing(), state.conditions(), AirState.STANDARD);
-        WingAnswer answer = wing.placedAt(roll, footHeight)
-                .solve(air, WingAir.setting(state.sailing(), state.conditions()));
+        WingAnswer answer =
+                wing.placedAt(roll, footHeight).solve(air, WingAir.setting(state.sailing(), state.conditions()));
         if (!(answer instanceof WingSolved solved)) {
             throw new NoAnswerException(Texts.of("wing.no_flow"));
         }

@@ -70,8 +70,8 @@ final class WingPressures {
     private static void putSurfaces(
             ObjectNode section, List<Contour> elements, SurfaceFlow flow, FlowRequest.Fluid fluid) {
         double lift = 0;
-        ArrayNode all = section.put("fluid", fluid.name().toLowerCase(Locale.ROOT))
-                .putArray("elements");
+        ArrayNode all =
+                section.put("fluid", fluid.name().toLowerCase(Locale.ROOT)).putArray("elements");
         for (int k = 0; k < elements.size(); k++) {
             lift += flow.pressureLift(k);
             ObjectNode element = all.addObject();

@@ -214,7 +214,8 @@ class ExampleLogTest {
             double sum =
                     ledger.lines().stream().mapToDouble(LegLedger.Line::loss).sum();
             assertEquals(ledger.total(), sum, 1e-9 * Math.max(1, Math.abs(ledger.total())));
-            // Each leg has one touch-down of nine seconds at a third of its speed, straight out of a turn, and so the turn's.
+            // Each leg has one touch-down of nine seconds at a third of its speed, straight out of a turn, and so the
+            // turn's.
             assertEquals(0, ledger.lines().get(Cause.OFF_FOIL.ordinal()).loss());
             double turns = ledger.lines().get(Cause.TURNS_FREE.ordinal()).loss();
             assertTrue(turns > 2, "turns " + turns);

@@ -58,19 +58,13 @@ final class TwinLegs {
      * @param corrections of the boats' wind sensors, as the race of the day told them
      * @param wakes whether they were felt: where not, the debrief is told of no other boats
      */
-    TwinLegs(
-            Path folder,
-            Path blew,
-            TargetBook book,
-            Map<String, WindCorrection> corrections,
-            Scenario.Wakes wakes)
+    TwinLegs(Path folder, Path blew, TargetBook book, Map<String, WindCorrection> corrections, Scenario.Wakes wakes)
             throws IOException {
         this.folder = folder;
         this.blew = blew;
         this.book = book;
-        logged = SimulatedDay.read(Arrays.stream(LongLegs.Way.values())
-                .map(way -> of(folder, way))
-                .toList());
+        logged = SimulatedDay.read(
+                Arrays.stream(LongLegs.Way.values()).map(way -> of(folder, way)).toList());
         List<BoatTrack> tracks = logged.tracks();
         clock = SessionClock.covering(
                 tracks.stream().mapToLong(BoatTrack::startNanos).min().orElseThrow(),
@@ -170,8 +164,8 @@ final class TwinLegs {
                 int count = 0;
                 for (String[] cells : SimulatedDay.table(of(folder, way), wind.boat(), "seconds")) {
                     double time = Double.parseDouble(cells[0]);
-                    int i = (int) Math.round((time + SimulatedDay.zero(logged.course(), clock) + way.begin())
-                            / clock.step());
+                    int i = (int)
+                            Math.round((time + SimulatedDay.zero(logged.course(), clock) + way.begin()) / clock.step());
                     double tws = time < FIRST ? Double.NaN : wind.get(Quantity.TWS, i);
                     if (!Double.isNaN(tws)) {
                         double off = Angles.difference(

@@ -61,7 +61,10 @@ class TwinStudyTest {
         TargetBook book = new TargetBooks(new BookCache(folder.resolve("books"), note -> {}))
                 .of(TargetRequest.of(SimulatedDay.BOAT, SimulatedDay.wing()), Progress.NONE);
         for (String seed : System.getProperty("trimwright.twins", "").split(",", -1)) {
-            compare(ScenarioFile.draw(Integer.parseInt(seed)), folder.resolve(PERFECT ? seed + "-perfect" : seed), book);
+            compare(
+                    ScenarioFile.draw(Integer.parseInt(seed)),
+                    folder.resolve(PERFECT ? seed + "-perfect" : seed),
+                    book);
         }
         print();
         assertTrue(legs > 0);
@@ -166,11 +169,7 @@ class TwinStudyTest {
                         entry.perturbation()))
                 .toList();
         return new Scenario(
-                drawn.seed(),
-                drawn.weather().with(WeatherSpec.Unrest.EVERYWHERE_ALIKE),
-                wakes,
-                turning,
-                entries);
+                drawn.seed(), drawn.weather().with(WeatherSpec.Unrest.EVERYWHERE_ALIKE), wakes, turning, entries);
     }
 
     private void print() {
@@ -182,8 +181,7 @@ class TwinStudyTest {
         for (Cause cause : Cause.values()) {
             double size = cause == Cause.UNJUDGED ? 0 : sizes.get(cause);
             all += size;
-            System.out.printf(
-                    Locale.ROOT, "%s %.2f, without sign %.2f%n", cause, sums.get(cause) / legs, size / legs);
+            System.out.printf(Locale.ROOT, "%s %.2f, without sign %.2f%n", cause, sums.get(cause) / legs, size / legs);
         }
         System.out.printf(
                 Locale.ROOT,

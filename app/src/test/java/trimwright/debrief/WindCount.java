@@ -23,8 +23,11 @@ final class WindCount {
                 int count = 0;
                 for (String[] cells : day.seconds(boat.boat())) {
                     double toBow = Angles.signed(Units.fromDegrees(number(cells, 4) - number(cells, 7)));
-                    int i = (int) Math.round((number(cells, 0) + zero) / report.clock().step());
-                    double tws = i < 0 || i >= report.clock().size() ? Double.NaN : boat.wind().get(Quantity.TWS, i);
+                    int i = (int) Math.round(
+                            (number(cells, 0) + zero) / report.clock().step());
+                    double tws = i < 0 || i >= report.clock().size()
+                            ? Double.NaN
+                            : boat.wind().get(Quantity.TWS, i);
                     boolean counts = number(cells, 16) >= 0 && number(cells, 17) == 0 && !Double.isNaN(tws);
                     if (counts && Math.abs(Math.cos(toBow)) > 0.3 && Math.signum(Math.cos(toBow)) == side) {
                         double from = boat.wind().get(Quantity.TWD, i);

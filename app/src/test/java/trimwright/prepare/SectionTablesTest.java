@@ -59,8 +59,7 @@ class SectionTablesTest {
     void otherOutlinesOrNodesHaveAnotherTable(@TempDir Path folder) {
         cache(folder).keep(List.of(PROFILE), table);
         assertNull(cache(folder).find(List.of(new WingProfile(0.16, 0.13, 0.4, 0.013, 0.9)), GRID));
-        TableGrid other =
-                new TableGrid(GRID.thicknesses(), GRID.reynolds(), List.of(0.0, 0.15, 0.31), GRID.places());
+        TableGrid other = new TableGrid(GRID.thicknesses(), GRID.reynolds(), List.of(0.0, 0.15, 0.31), GRID.places());
         assertNull(cache(folder).find(List.of(PROFILE), other));
     }
 

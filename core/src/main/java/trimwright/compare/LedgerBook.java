@@ -80,7 +80,11 @@ final class LedgerBook {
             int first = spell.span().from() - from;
             byte cause = first >= 0 && first < n ? turning[first] : SAILING;
             // Who comes down in a turn is down because of it.
-            fill(first, spell.span().to() - from, n, cause == SAILING ? k -> offFoil[k] = true : k -> turning[k] = cause);
+            fill(
+                    first,
+                    spell.span().to() - from,
+                    n,
+                    cause == SAILING ? k -> offFoil[k] = true : k -> turning[k] = cause);
         }
     }
 

@@ -85,10 +85,7 @@ final class LayerSweep {
             }
             before = next.station().fixed();
             Dual[] byEarlier = residuals.between(
-                    at.station(),
-                    before,
-                    Dual.constant(path.distance[i - 1]),
-                    Dual.constant(path.distance[i]));
+                    at.station(), before, Dual.constant(path.distance[i - 1]), Dual.constant(path.distance[i]));
             change[to] = StationChange.of(next.residual(), byEarlier);
             at = next;
         }

@@ -21,7 +21,12 @@ final class Arc {
             return ratio
                     * (1
                             - square
-                                    * (THIRD - square * (FIFTH - square * (SEVENTH - square * (NINTH - square * ELEVENTH)))));
+                                    * (THIRD
+                                            - square
+                                                    * (FIFTH
+                                                            - square
+                                                                    * (SEVENTH
+                                                                            - square * (NINTH - square * ELEVENTH)))));
         }
         return sine == 0 && cosine >= 0 ? 0 : StrictMath.atan2(sine, cosine);
     }

@@ -36,11 +36,7 @@ public final class SailedWind {
     private final Set<WindCaveat> caveats = EnumSet.noneOf(WindCaveat.class);
 
     private SailedWind(
-            BoatTrack track,
-            SessionClock clock,
-            @Nullable Boat boat,
-            WindOptions options,
-            WindCorrection correction) {
+            BoatTrack track, SessionClock clock, @Nullable Boat boat, WindOptions options, WindCorrection correction) {
         this.correction = correction;
         this.track = track;
         this.clock = clock;
@@ -59,11 +55,7 @@ public final class SailedWind {
 
     /** The same with readings corrected; does nothing where the log has no apparent wind. */
     public static WindTrack of(
-            BoatTrack track,
-            SessionClock clock,
-            @Nullable Boat boat,
-            WindOptions options,
-            WindCorrection correction) {
+            BoatTrack track, SessionClock clock, @Nullable Boat boat, WindOptions options, WindCorrection correction) {
         return new SailedWind(track, clock, boat, options, correction).find();
     }
 

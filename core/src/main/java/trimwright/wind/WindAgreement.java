@@ -142,7 +142,8 @@ public final class WindAgreement {
             double course = track.get(Quantity.COURSE, i);
             double feltNorth = felt.speed() * StrictMath.cos(towards);
             double feltEast = felt.speed() * StrictMath.sin(towards);
-            double atSensor = StrictMath.hypot(feltNorth - moves * StrictMath.cos(course), feltEast - moves * StrictMath.sin(course));
+            double atSensor = StrictMath.hypot(
+                    feltNorth - moves * StrictMath.cos(course), feltEast - moves * StrictMath.sin(course));
             boolean isSteady = Math.abs(track.get(Quantity.RATE_OF_TURN, i)) < FAST_TURN;
             if (!isSteady || !(moves > SLOWEST) || !(atSensor > SLOWEST) || Double.isNaN(speed + from)) {
                 continue;

@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param speed the boat speed to judge, or null to choose from the data
  * @param sensors whether what sensors read wrongly is found from the session and taken off
  */
-public record WindOptions(
-        double longestGap, @Nullable SpeedSource speed, Sensors sensors) {
+public record WindOptions(double longestGap, @Nullable SpeedSource speed, Sensors sensors) {
     /** A gap of 2.5 s (chosen: two lost fixes of a receiver that gives one a second), speed chosen from the data. */
     public static final WindOptions DEFAULT = new WindOptions(2.5, null, Sensors.CORRECTED);
 

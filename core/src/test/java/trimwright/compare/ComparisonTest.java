@@ -149,7 +149,8 @@ class ComparisonTest {
                 .get(0);
         assertAddsUp(ledger);
         assertEquals(0, loss(ledger, Cause.OFF_FOIL), 0);
-        // 31 s at half of the progress behind the tack, less what the boat lacks when it sails steadily, and the tack itself.
+        // 31 s at half of the progress behind the tack, less what the boat lacks when it sails steadily, and the tack
+        // itself.
         assertTrue(loss(ledger, Cause.TURNS_FREE) > 15, "turns " + loss(ledger, Cause.TURNS_FREE));
     }
 

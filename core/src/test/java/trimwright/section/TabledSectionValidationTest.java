@@ -12,7 +12,8 @@ class TabledSectionValidationTest {
     @Test
     @ValidatedAgainst(
             source = "VITERNA-CORRIGAN",
-            where = "drag abeam 1.11 + 0.018 times aspect ratio, a section from tables at 90 degrees, aspect ratios 5 and 15",
+            where =
+                    "drag abeam 1.11 + 0.018 times aspect ratio, a section from tables at 90 degrees, aspect ratios 5 and 15",
             tolerance = "0.01: the friction that the section keeps")
     void abeamItDragsLikeAPlateOfTheWingsAspectRatio() {
         SectionPoint out = new SectionPoint();
@@ -27,12 +28,14 @@ class TabledSectionValidationTest {
     @Test
     @ValidatedAgainst(
             source = "HOERNER-PLATE",
-            where = "normal force 1.8222 at 60, 1.9802 at 90 degrees of a plate of endless span; a section from tables, flap "
-                    + "straight, to its front and its back",
+            where =
+                    "normal force 1.8222 at 60, 1.9802 at 90 degrees of a plate of endless span; a section from tables, flap "
+                            + "straight, to its front and its back",
             tolerance = "0.01: the friction that the section keeps")
     void farFromStallItIsThePlate() {
         SectionPoint out = new SectionPoint();
-        for (double[] row : new double[][] {{60, 1.8222}, {90, 1.9802}, {120, 1.8222}, {-60, -1.8222}, {-120, -1.8222}}) {
+        for (double[] row :
+                new double[][] {{60, 1.8222}, {90, 1.9802}, {120, 1.8222}, {-60, -1.8222}, {-120, -1.8222}}) {
             double alpha = Math.toRadians(row[0]);
             // An aspect ratio at which the drag abeam is that of endless span.
             section(60).evaluate(alpha, 0, 2e6, out);

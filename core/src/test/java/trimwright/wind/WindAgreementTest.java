@@ -111,8 +111,8 @@ class WindAgreementTest {
         for (int i = 0; i < track.size(); i++) {
             double time = track.clock().seconds(i);
             if (time % 60 > 10 && time % 60 < 50) {
-                double off = Angles.difference(
-                        track.get(Quantity.RAW_TWD, i), Math.toRadians(4 * Math.sin(time / 110)));
+                double off =
+                        Angles.difference(track.get(Quantity.RAW_TWD, i), Math.toRadians(4 * Math.sin(time / 110)));
                 square += off * off;
                 count++;
             }
@@ -122,8 +122,8 @@ class WindAgreementTest {
 
     @Test
     void onOneTackNothingCanBeTold() {
-        BoatTrack track = spoiled(
-                new SyntheticTrack(SECONDS, RATE).heading(t -> -45).build(), new Fault(0, 3, 1));
+        BoatTrack track =
+                spoiled(new SyntheticTrack(SECONDS, RATE).heading(t -> -45).build(), new Fault(0, 3, 1));
         assertTrue(WindAgreement.of(winds(List.of(track))).get(0).isNone());
     }
 
