@@ -5,10 +5,10 @@ package trimwright.panel;
  * pair of a panel and a point.
  */
 final class Logarithm {
-    private static final double LN_2 = 0.693147180559945309417;
+    private static final double LN_2 = 0.6931471805599453;
 
     /** Mantissas from here on count as half of themselves, so that the series runs over numbers near 1. */
-    private static final double ROOT_2 = 1.41421356237309504880;
+    private static final double ROOT_2 = 1.4142135623730951;
 
     private static final int BIAS = 1023;
     private static final int MANTISSA_BITS = 52;
