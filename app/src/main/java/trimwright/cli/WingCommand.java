@@ -17,6 +17,7 @@ import trimwright.prepare.WingDocument;
 import trimwright.prepare.WingInput;
 import trimwright.prepare.WingState;
 import trimwright.text.TextTable;
+import trimwright.section.SectionFamily;
 import trimwright.text.Texts;
 
 /** Computes force, loads and stall of a wing as it is set. */
@@ -120,9 +121,10 @@ public final class WingCommand implements Callable<Integer> {
         BoatFile file = boat.load();
         WingSpec spec = wing.of(file.boat());
         WingState state = WingState.of(spec, given, WingInput::option);
+        SectionFamily sections = section.sections(spec, tables, console);
         ObjectNode document = pressure
-                ? WingDocument.withPressures(file, spec, state, SHOWN[0], SHOWN[1], SHOWN[2])
-                : WingDocument.of(file, spec, state);
+                ? WingDocument.withPressures(file, spec, sections, state, SHOWN[0], SHOWN[1], SHOWN[2])
+                : WingDocument.of(file, spec, sections, state);
         if (common.json()) {
             console.json(document);
         } else {

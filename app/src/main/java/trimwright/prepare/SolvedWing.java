@@ -4,6 +4,7 @@ import trimwright.air.AirState;
 import trimwright.boat.WingSpec;
 import trimwright.platform.Variable;
 import trimwright.platform.WingAir;
+import trimwright.section.SectionFamily;
 import trimwright.text.NoAnswerException;
 import trimwright.text.Texts;
 import trimwright.wing.StripAir;
@@ -21,8 +22,8 @@ record SolvedWing(WingSpec spec, WingState state, Wing wing, StripAir air, WingS
     static final int STRIPS = 40;
 
     /** Throws {@link NoAnswerException} where the flow cannot be found. */
-    static SolvedWing of(WingSpec spec, WingState state) {
-        Wing wing = Wing.of(spec, STRIPS);
+    static SolvedWing of(WingSpec spec, SectionFamily sections, WingState state) {
+        Wing wing = Wing.of(spec, sections, STRIPS);
         double roll = state.tack() * state.sailing().get(Variable.HEEL);
         double footHeight = WingAir.footHeight(spec, state.sailing(), state.conditions());
         if (!(footHeight > 0)) {

@@ -8,6 +8,7 @@ import trimwright.air.ApparentWind;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.platform.Variable;
+import trimwright.section.SectionFamily;
 import trimwright.text.JsonOut;
 import trimwright.text.NoAnswerException;
 import trimwright.units.Units;
@@ -41,15 +42,30 @@ public final class WingDocument {
 
     /** With sections in closed form; throws {@link NoAnswerException} where the flow cannot be found. */
     public static ObjectNode of(BoatFile boat, WingSpec spec, WingState state) {
-        return of(boat, SolvedWing.of(spec, state));
+        return of(boat, SolvedWing.of(spec, closedForm(spec), state));
     }
 
-    /** The same with the computed flow about the sections at some strips: key {@code pressures}. */
+    /** With sections as given; throws {@link NoAnswerException} where the flow cannot be found. */
+    public static ObjectNode of(BoatFile boat, WingSpec spec, SectionFamily sections, WingState state) {
+        return of(boat, SolvedWing.of(spec, sections, state));
+    }
+
+    /** In closed form, with the computed flow about the sections at some strips: key {@code pressures}. */
     public static ObjectNode withPressures(BoatFile boat, WingSpec spec, WingState state, int... strips) {
-        SolvedWing solved = SolvedWing.of(spec, state);
+        return withPressures(boat, spec, closedForm(spec), state, strips);
+    }
+
+    /** The same with sections as given. */
+    public static ObjectNode withPressures(
+            BoatFile boat, WingSpec spec, SectionFamily sections, WingState state, int... strips) {
+        SolvedWing solved = SolvedWing.of(spec, sections, state);
         ObjectNode document = of(boat, solved);
         document.set("pressures", WingPressures.of(solved, strips));
         return document;
+    }
+
+    private static SectionFamily closedForm(WingSpec spec) {
+        return SectionFamily.closedForm(Wing.aspectRatio(spec));
     }
 
     private static ObjectNode of(BoatFile boat, SolvedWing wing) {
