@@ -16,8 +16,8 @@ import trimwright.prepare.SectionTables;
 import trimwright.prepare.WingDocument;
 import trimwright.prepare.WingInput;
 import trimwright.prepare.WingState;
-import trimwright.text.TextTable;
 import trimwright.section.SectionFamily;
+import trimwright.text.TextTable;
 import trimwright.text.Texts;
 
 /** Computes force, loads and stall of a wing as it is set. */
