@@ -27,7 +27,7 @@ final class TwinCount {
         saved.add(leg.trueLoss() - twin.trueLoss());
     }
 
-    /** Legs, mean seconds saved with its standard error, then of the sum of those lines: see {@link #HEAD}. */
+    /** Legs, mean seconds saved with its standard error, then of the sum of those lines: see the study. */
     String row(Cause... causes) {
         double[] line = new double[saved.size()];
         double[] less = new double[saved.size()];
@@ -37,8 +37,8 @@ final class TwinCount {
         double square = 0;
         for (int i = 0; i < line.length; i++) {
             for (Cause cause : causes) {
-                line[i] += lines.get(i).get(cause);
-                less[i] += lines.get(i).get(cause) - twins.get(i).get(cause);
+                line[i] += lines.get(i).getOrDefault(cause, 0.0);
+                less[i] += lines.get(i).getOrDefault(cause, 0.0) - twins.get(i).getOrDefault(cause, 0.0);
             }
             double truly = saved.get(i);
             double tolerance = Math.max(2, 0.15 * Math.abs(truly));
@@ -69,7 +69,7 @@ final class TwinCount {
         Map<Cause, Double> sums = new EnumMap<>(Cause.class);
         for (int i = 0; i < lines.size(); i++) {
             for (Cause cause : Cause.values()) {
-                sums.merge(cause, lines.get(i).get(cause) - twins.get(i).get(cause), Double::sum);
+                sums.merge(cause, lines.get(i).getOrDefault(cause, 0.0) - twins.get(i).getOrDefault(cause, 0.0), Double::sum);
             }
         }
         StringBuilder text = new StringBuilder("  moved of " + name + ":");

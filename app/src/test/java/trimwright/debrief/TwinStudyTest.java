@@ -179,9 +179,9 @@ class TwinStudyTest {
         }
         double all = 0;
         for (Cause cause : Cause.values()) {
-            double size = cause == Cause.UNJUDGED ? 0 : sizes.get(cause);
+            double size = cause == Cause.UNJUDGED ? 0 : sizes.getOrDefault(cause, 0.0);
             all += size;
-            System.out.printf(Locale.ROOT, "%s %.2f, without sign %.2f%n", cause, sums.get(cause) / legs, size / legs);
+            System.out.printf(Locale.ROOT, "%s %.2f, without sign %.2f%n", cause, sums.getOrDefault(cause, 0.0) / legs, size / legs);
         }
         System.out.printf(
                 Locale.ROOT,
@@ -189,6 +189,6 @@ class TwinStudyTest {
                 legs,
                 totals / legs,
                 truths / legs,
-                sizes.get(Cause.REMAINING) / all);
+                sizes.getOrDefault(Cause.REMAINING, 0.0) / all);
     }
 }
