@@ -69,7 +69,10 @@ final class TwinCount {
         Map<Cause, Double> sums = new EnumMap<>(Cause.class);
         for (int i = 0; i < lines.size(); i++) {
             for (Cause cause : Cause.values()) {
-                sums.merge(cause, lines.get(i).getOrDefault(cause, 0.0) - twins.get(i).getOrDefault(cause, 0.0), Double::sum);
+                sums.merge(
+                        cause,
+                        lines.get(i).getOrDefault(cause, 0.0) - twins.get(i).getOrDefault(cause, 0.0),
+                        Double::sum);
             }
         }
         StringBuilder text = new StringBuilder("  moved of " + name + ":");

@@ -181,7 +181,12 @@ class TwinStudyTest {
         for (Cause cause : Cause.values()) {
             double size = cause == Cause.UNJUDGED ? 0 : sizes.getOrDefault(cause, 0.0);
             all += size;
-            System.out.printf(Locale.ROOT, "%s %.2f, without sign %.2f%n", cause, sums.getOrDefault(cause, 0.0) / legs, size / legs);
+            System.out.printf(
+                    Locale.ROOT,
+                    "%s %.2f, without sign %.2f%n",
+                    cause,
+                    sums.getOrDefault(cause, 0.0) / legs,
+                    size / legs);
         }
         System.out.printf(
                 Locale.ROOT,
