@@ -13,6 +13,7 @@ import trimwright.cards.GustDocument;
 import trimwright.cards.GustRequest;
 import trimwright.cards.GustRun;
 import trimwright.cards.GustTable;
+import trimwright.cards.HandlingOf;
 import trimwright.prepare.TargetBooks;
 import trimwright.target.TargetBook;
 import trimwright.text.NoAnswerException;

@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.cards.CardBooks;
+import trimwright.cards.HandlingOf;
 import trimwright.cards.LoadDocument;
 import trimwright.cards.LoadRequest;
 import trimwright.cards.LoadRun;

@@ -1,6 +1,8 @@
 package trimwright.web;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import trimwright.prepare.TargetBooks;
 import trimwright.store.Library;
@@ -28,6 +30,7 @@ public final class Services {
         return List.of(
                 new BoatRoutes(boats),
                 new TargetRoutes(targets),
+                new CardRoutes(boats, targets, Clock.system(ZoneId.systemDefault())),
                 new ExploreRoutes(boats, targets),
                 new SessionRoutes(sessions, debriefs));
     }

@@ -88,6 +88,23 @@ class PrepareBrowserTest {
     }
 
     @Test
+    void cardsAreComputedWhenOpenedAndLeadToExplore() {
+        Page page = open("?boat=whimbrel14&wing=tall&tws=16&mode=upwind", 1440, 900);
+        assertThat(page.locator(".cards a[download]")).hasCount(3);
+        Locator gusts = page.locator("#card-gust");
+        gusts.locator("summary").click();
+        assertThat(gusts.locator("tbody tr")).hasCount(5, new LocatorAssertions.HasCountOptions().setTimeout(BOOK_MILLIS));
+        assertThat(gusts).containsText("ease sheet");
+        Locator loads = page.locator("#card-loads");
+        loads.locator("summary").click();
+        assertThat(loads).containsText("best downwind", new LocatorAssertions.ContainsTextOptions().setTimeout(BOOK_MILLIS));
+        page.locator(".cards").scrollIntoViewIfNeeded();
+        Browser.keep(page, "prepare-cards");
+        gusts.locator("tbody tr").last().locator("a").first().click();
+        assertThat(page).hasURL(Pattern.compile("/explore\\?.*tws=22&"));
+    }
+
+    @Test
     void theChosenTrimIsOpenedInExploreWhichFindsTheTargetThere() {
         Page page = open("?boat=whimbrel14&wing=tall&tws=16&twa=60", 1440, 900);
         String sheet = page.locator(".point .band")

@@ -10,6 +10,7 @@ import { nearestPoint, lanesOf } from './points.js';
 import { SpeedLanes } from './lanes.js';
 import { PointPanel } from './point.js';
 import { LaneTable } from './table.js';
+import { Cards } from './cards.js';
 
 export function Place({ choice }) {
   const [turn, setTurn] = useState(0);
@@ -80,6 +81,7 @@ function Targets({ boat, choice }) {
       </section>
       <${PointPanel} boat=${boat} wing=${wing} point=${point} />
       <${LaneTable} lane=${lanes.find((one) => one.tws === point?.tws_kn)} chosen=${point} />
+      <${Cards} boat=${boat} wing=${wing} point=${point} />
     </div>`;
 }
 

@@ -1,4 +1,4 @@
-package trimwright.cli;
+package trimwright.cards;
 
 import trimwright.boat.Handling;
 import trimwright.boatfile.BoatFile;
@@ -6,11 +6,11 @@ import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 
 /** Asks a boat file for what not every boat file has. */
-final class HandlingOf {
+public final class HandlingOf {
     private HandlingOf() {}
 
     /** Who works the controls; one line where the file does not say. */
-    static Handling boat(BoatFile file) {
+    public static Handling boat(BoatFile file) {
         Handling handling = file.boat().handling();
         if (handling == null) {
             throw new UserInputException(Texts.of("cli.no_handling", file.boat().name()));
