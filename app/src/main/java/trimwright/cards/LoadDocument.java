@@ -32,7 +32,7 @@ public final class LoadDocument {
         ArrayNode accounts = document.putArray("accounts");
         for (LoadRun.WindLoads wind : winds) {
             wind.rows().forEach(row -> write(row, request.wing().sheet(), rows.addObject()));
-            wind.accounts().forEach(account -> write(wind.wind(), account, accounts.addObject()));
+            wind.accounts().forEach(account -> write(request, wind, account, accounts.addObject()));
         }
         document.put("caution", Texts.of("loads.caution"));
         return document;
@@ -83,13 +83,15 @@ public final class LoadDocument {
                 .put("haul_all_out_s", sheet.secondsAllOut());
     }
 
-    private static void write(double wind, PowerAccount account, ObjectNode node) {
-        node.put("tws_kn", Units.toKnots(wind))
+    private static void write(
+            LoadRequest request, LoadRun.WindLoads wind, PowerAccount account, ObjectNode node) {
+        node.put("tws_kn", Units.toKnots(wind.wind()))
                 .put("fitness_ratio", account.fitness())
                 .put("supply_w", account.supply())
                 .put("oil_w", account.oil())
                 .put("sheet_w", account.sheet())
                 .put("left_for_sheet_w", account.leftForSheet())
+                .put("haul_rate_deg_per_s", Units.toDegrees(wind.haulRate(request, account)))
                 .put("short", account.isShort())
                 .put("turn_work_j", account.turnWork())
                 .put("turns_per_lap", account.turns())

@@ -5,6 +5,7 @@ import java.util.List;
 import trimwright.card.LoadCard;
 import trimwright.card.LoadRow;
 import trimwright.platform.Platform;
+import trimwright.power.Hauling;
 import trimwright.power.PowerAccount;
 import trimwright.prepare.InParallel;
 import trimwright.prepare.TargetRun;
@@ -27,11 +28,17 @@ public final class LoadRun {
      * @param wind true wind speed at 10 m (m/s)
      * @param rows best upwind and best downwind, those that are solved
      * @param accounts one a fitness asked; none where no row is
+     * @param meanLoad of the sheet at the wing while it is hauled, over the rows (N); 0 where no row is
      */
-    public record WindLoads(double wind, List<LoadRow> rows, List<PowerAccount> accounts) {
+    public record WindLoads(double wind, List<LoadRow> rows, List<PowerAccount> accounts, double meanLoad) {
         public WindLoads {
             rows = List.copyOf(rows);
             accounts = List.copyOf(accounts);
+        }
+
+        /** How fast the wing comes in against the mean load with what oil leaves to the sheet (rad/s). */
+        double haulRate(LoadRequest request, PowerAccount account) {
+            return Hauling.of(request.wing().sheet(), request.handling()).rate(meanLoad, account.leftForSheet());
         }
     }
 
@@ -69,6 +76,11 @@ public final class LoadRun {
                 : request.fitness().stream()
                         .map(fitness -> card.account(rows, request.lap(), fitness))
                         .toList();
-        return new WindLoads(wind, rows, accounts);
+        double meanMoment = rows.stream()
+                .mapToDouble(row -> row.sheet().meanMoment())
+                .average()
+                .orElse(0);
+        return new WindLoads(
+                wind, rows, accounts, meanMoment / request.wing().sheet().lever());
     }
 }

@@ -75,7 +75,7 @@ public final class LoadTable {
     }
 
     /** One line a wind and fitness: where the grinders' power goes, and how many turns a lap it pays. */
-    public static String accounts(List<LoadRun.WindLoads> winds) {
+    public static String accounts(LoadRequest request, List<LoadRun.WindLoads> winds) {
         TextTable table = new TextTable(Texts.of("loads.account_head"));
         for (LoadRun.WindLoads wind : winds) {
             for (PowerAccount account : wind.accounts()) {
@@ -85,6 +85,7 @@ public final class LoadTable {
                         decimal(account.supply(), 0),
                         decimal(account.oil(), 0),
                         decimal(account.sheet(), 0),
+                        decimal(Units.toDegrees(wind.haulRate(request, account)), 1),
                         decimal(account.turnWork() / 1000, 1),
                         String.valueOf(account.turns()),
                         account.steps().stream()

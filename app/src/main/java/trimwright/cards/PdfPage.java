@@ -28,8 +28,9 @@ final class PdfPage {
         BOLD
     }
 
-    /** Text whose baseline begins there. */
-    void text(String text, float x, float y, float size, Weight weight) throws IOException {
+    /** Text whose baseline begins there; a letter that the type does not have becomes a question mark. */
+    void text(String words, float x, float y, float size, Weight weight) throws IOException {
+        String text = printable(words);
         content.beginText();
         content.setFont(font, size);
         content.setRenderingMode(weight == Weight.BOLD ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
@@ -52,7 +53,30 @@ final class PdfPage {
     }
 
     float width(String text, float size) throws IOException {
-        return font.getStringWidth(text) / 1000 * size;
+        return font.getStringWidth(printable(text)) / 1000 * size;
+    }
+
+    /** The size at which a text is no wider than that, at most the one wished and at least the least. */
+    float sizeFor(String text, float most, float wished, float least) throws IOException {
+        return Math.max(least, Math.min(wished, wished * most / width(text, wished)));
+    }
+
+    private String printable(String text) throws IOException {
+        StringBuilder printable = new StringBuilder();
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            String letter = new String(Character.toChars(text.codePointAt(i)));
+            printable.append(Character.isISOControl(text.codePointAt(i)) ? " " : has(letter) ? letter : "?");
+        }
+        return printable.toString();
+    }
+
+    private boolean has(String letter) throws IOException {
+        try {
+            return font.encode(letter).length > 0;
+        } catch (IllegalArgumentException e) {
+            // The library's way to say that there is no such glyph.
+            return false;
+        }
     }
 
     /** The text in lines of at most that width, broken between words. */

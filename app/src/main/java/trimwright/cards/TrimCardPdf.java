@@ -100,8 +100,9 @@ public final class TrimCardPdf {
     }
 
     private void draw(PdfPage page, TrimCard.Side side) throws IOException {
-        page.text(title(side), MARGIN, 36, TITLE, Weight.BOLD);
         String date = request.date().toString();
+        float room = WIDTH - 2 * MARGIN - page.width(date, HEAD) - HEAD;
+        page.text(title(side), MARGIN, 36, page.sizeFor(title(side), room, TITLE, SMALL), Weight.BOLD);
         page.text(date, WIDTH - MARGIN - page.width(date, HEAD), 36, HEAD, Weight.PLAIN);
         head(page);
         List<String> foot = foot(page, side);

@@ -85,7 +85,7 @@ public final class LoadsCommand implements Callable<Integer> {
         console.text(LoadTable.cambers(loads));
         console.line("");
         console.line(Texts.of("loads.account_title", lap));
-        console.text(LoadTable.accounts(loads));
+        console.text(LoadTable.accounts(request, loads));
         console.line(Texts.of("loads.caution"));
     }
 

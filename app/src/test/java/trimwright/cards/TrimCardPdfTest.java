@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,6 +21,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
@@ -99,6 +102,28 @@ class TrimCardPdfTest {
             TextPosition left = sorted.get(i - 1);
             assertTrue(
                     sorted.get(i).getX() >= left.getX() + left.getWidth() - 0.1f, left + " runs into " + sorted.get(i));
+        }
+    }
+
+    /** Boat files are written by people: a long name, letters that the type does not have, a line break. */
+    @Test
+    void anyTitleIsPrintedInsideThePage(@TempDir Path folder) throws IOException {
+        String title = "Whimbrel \u65e5 14\\n the second of her name, " + "long ".repeat(9);
+        Path odd = folder.resolve("odd.toml");
+        Files.writeString(
+                odd,
+                BoatFiles.shippedText("whimbrel14")
+                        .replace("title = \"Whimbrel 14\"", "title = \"" + title + "\""));
+        BoatFile file = BoatFiles.find(odd.toString());
+        TrimCardRequest request = new TrimCardRequest(
+                file, WING, REQUEST.winds(), REQUEST.sides(), LocalDate.of(2027, 3, 6));
+        try (PDDocument document = Loader.loadPDF(TrimCardPdf.bytes(request, fullSides()))) {
+            Glyphs glyphs = new Glyphs();
+            String text = glyphs.getText(document);
+            assertTrue(text.contains("Whimbrel ? 14"), text);
+            for (TextPosition glyph : glyphs.all) {
+                assertTrue(glyph.getX() + glyph.getWidth() <= document.getPage(0).getMediaBox().getWidth() - 19);
+            }
         }
     }
 

@@ -114,11 +114,11 @@ function Loads({ doc }) {
         </tr>`)}</tbody>
     </table>
     <table>
-      <${Head} names=${['fitness', 'supply', 'oil', 'sheet_power', 'turn', 'turns', 'rested']} />
+      <${Head} names=${['fitness', 'supply', 'oil', 'sheet_power', 'haul', 'turn', 'turns', 'rested']} />
       <tbody>${doc.accounts.map((one) => html`
         <tr>
           <td class="n">${percent(one.fitness_ratio)}</td><td class="n">${fixed(one.supply_w, 0)}</td><td class="n">${fixed(one.oil_w, 0)}</td>
-          <td class="n">${fixed(one.sheet_w, 0)}</td><td class="n">${fixed(one.turn_work_j / 1000, 1)}</td>
+          <td class="n">${fixed(one.sheet_w, 0)}</td><td class="n">${fixed(one.haul_rate_deg_per_s, 1)}</td><td class="n">${fixed(one.turn_work_j / 1000, 1)}</td>
           <td class="n"><b>${one.turns_per_lap}</b>${one.short ? ` ${t('web.cards.short')}` : ''}</td>
           <td class="n">${one.rested_after_s === null ? '\u2013' : fixed(one.rested_after_s, 0)}</td>
         </tr>`)}</tbody>
