@@ -1,5 +1,7 @@
 package trimwright.layer;
 
+import trimwright.panel.Logarithm;
+
 /**
  * A number with its first derivatives by the four unknowns of one station and by the place of the stagnation point: every formula
  * of the layer is written once and brings its derivatives with it. Which station that is, the later or the earlier of an interval,
@@ -132,7 +134,7 @@ final class Dual {
     }
 
     Dual log() {
-        return scaled(StrictMath.log(value), 1 / value);
+        return scaled(Logarithm.of(value), 1 / value);
     }
 
     Dual exp() {

@@ -2,9 +2,9 @@ package trimwright.panel;
 
 /**
  * Natural logarithm in plain arithmetic: the same on every processor, and quick, for setting up a flow takes a logarithm for each
- * pair of a panel and a point.
+ * pair of a panel and a point, and a layer several at each station.
  */
-final class Logarithm {
+public final class Logarithm {
     private static final double LN_2 = 0.6931471805599453;
 
     /** Mantissas from here on count as half of themselves, so that the series runs over numbers near 1. */
@@ -28,8 +28,11 @@ final class Logarithm {
 
     private Logarithm() {}
 
-    /** Of a positive normal number, to a few units in the last place. Series of the inverse hyperbolic tangent. */
-    static double of(double x) {
+    /** Of any number, to a few units in the last place. Series of the inverse hyperbolic tangent. */
+    public static double of(double x) {
+        if (!(x >= Double.MIN_NORMAL && x < Double.POSITIVE_INFINITY)) {
+            return StrictMath.log(x);
+        }
         long bits = Double.doubleToRawLongBits(x);
         int exponent = (int) (bits >> MANTISSA_BITS) - BIAS;
         double m = Double.longBitsToDouble(bits & MANTISSA | ONE);

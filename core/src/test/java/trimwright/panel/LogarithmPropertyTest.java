@@ -17,5 +17,7 @@ class LogarithmPropertyTest {
             assertEquals(exact, Logarithm.of(x), 4 * Math.ulp(Math.max(Math.abs(exact), x < 1 ? 1e-3 : 0)), "" + x);
         }
         assertEquals(0, Logarithm.of(1));
+        assertEquals(Double.NaN, Logarithm.of(-1));
+        assertEquals(Double.NEGATIVE_INFINITY, Logarithm.of(0));
     }
 }
