@@ -48,6 +48,7 @@ final class Coupling {
     private final Residuals residuals;
     private final double caution;
     private int tiny;
+    private int steps;
     private boolean whole;
 
     /**
@@ -64,21 +65,27 @@ final class Coupling {
     /**
      * Brings a state to agreement, in place.
      *
-     * @return number of steps taken, or -1 if it did not arrive within {@code most}
+     * @return whether it arrived within {@code most} steps
      */
-    int solve(LayerState state, int most) {
+    boolean solve(LayerState state, int most) {
         double change = 1;
         for (int step = 1; step <= most; step++) {
+            steps = step;
             double boldness = change < NEAR || step <= PATIENCE ? 1 : step <= 4 * PATIENCE ? 0.6 : 0.35;
             change = step(state, boldness, Math.max(0, step - PATIENCE) * SLACK);
             if (!(change < Double.POSITIVE_INFINITY)) {
-                return -1;
+                return false;
             }
             if (change < (whole ? ARRIVED : ARRIVED_IN_PART)) {
-                return step;
+                return true;
             }
         }
-        return -1;
+        return false;
+    }
+
+    /** Steps taken. */
+    int steps() {
+        return steps;
     }
 
     /** One step; root mean square of the relative changes asked for, infinite if there was none to take. */

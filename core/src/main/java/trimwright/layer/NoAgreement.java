@@ -5,5 +5,6 @@ package trimwright.layer;
  *
  * @param alpha angle of attack (rad)
  * @param reynolds Reynolds number (-)
+ * @param steps of Newton's method that were tried, at most {@link ViscousFlow#MOST_STEPS}
  */
-public record NoAgreement(double alpha, double reynolds) implements ViscousAnswer {}
+public record NoAgreement(double alpha, double reynolds, int steps) implements ViscousAnswer {}

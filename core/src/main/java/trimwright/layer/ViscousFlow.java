@@ -2,10 +2,8 @@ package trimwright.layer;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import trimwright.panel.DisplacedFlow;
 import trimwright.panel.IdealFlow;
 import trimwright.panel.SourceResponse;
-import trimwright.panel.SurfaceFlow;
 import trimwright.profile.Contour;
 
 /**
@@ -25,30 +23,8 @@ public final class ViscousFlow {
 
     private static final int WAKE_STEPS_BESIDE_OTHERS = 40;
 
-    /** Length of each wake, chosen: drag no longer changes. */
-    private static final double WAKE_REACH = 1.0;
-
-    private static final int MOST_STEPS = 60;
-
     /** Steps of Newton's method that an answer, or the lack of one, takes at most. */
-    public static final int MOST_STEPS_IN_ALL = (1 + 2 + 4 + 7) * MOST_STEPS;
-
-    /** Where a first guess fails the way begins so many steps of less load back. Chosen. */
-    private static final double STEP = Math.toRadians(1.5);
-
-    private static final int APPROACH_STEPS = 3;
-
-    /** Reynolds number to come from where all else fails, and the largest step of its logarithm. Chosen. */
-    private static final double MIDDLE = 1e6;
-
-    private static final double RUNG = 0.4;
-
-    private static final int MOST_RUNGS = 6;
-
-    /** How much a step is held back, by attempt: little first, more where a section is stalled. Found by trial. */
-    private static final double BOLD = 0.05;
-
-    private static final double[] CAUTIONS = {BOLD, 0.15};
+    public static final int MOST_STEPS = Approach.MOST_STEPS_IN_ALL;
 
     private final SourceResponse response;
     private final double critical;
@@ -73,21 +49,16 @@ public final class ViscousFlow {
     /**
      * At one angle of attack. Newton's method takes at most 60 steps from a like state, then 60 from each of two guesses, then 60 at
      * each of four angles on the way from less load, then 60 at each of up to seven Reynolds numbers on the way from a million:
-     * 840 in all, {@link #MOST_STEPS_IN_ALL}.
+     * {@link #MOST_STEPS} in all.
      *
      * @param alpha (rad)
      * @param reynolds on the length 1 (-), above 0
      * @param near an answer for a like state to start from, also of elements that differ in place only; or null
      */
     public ViscousAnswer at(double alpha, double reynolds, @Nullable ViscousPoint near) {
-        DisplacedFlow flow = response.at(alpha, wakeSteps, WAKE_REACH);
-        ViscousPoint point = near == null ? null : solve(flow, reynolds, near.state(), BOLD);
-        for (double caution : CAUTIONS) {
-            point = point == null ? solve(flow, reynolds, null, caution) : point;
-        }
-        point = point == null ? fromLessLoad(alpha, reynolds) : point;
-        point = point == null ? fromMiddle(flow, reynolds) : point;
-        return point != null ? point : new NoAgreement(alpha, reynolds);
+        Approach approach = approach(alpha, reynolds);
+        ViscousAnswer answer = near == null ? null : approach.from(near);
+        return answer instanceof ViscousPoint ? answer : approach.fromAnywhere();
     }
 
     /**
@@ -97,52 +68,10 @@ public final class ViscousFlow {
      * @param reynolds on the length 1 (-), above 0
      */
     public ViscousAnswer follow(double alpha, double reynolds, ViscousPoint near) {
-        ViscousPoint point = solve(response.at(alpha, wakeSteps, WAKE_REACH), reynolds, near.state(), BOLD);
-        return point != null ? point : new NoAgreement(alpha, reynolds);
+        return approach(alpha, reynolds).from(near);
     }
 
-    /** From an angle of less load, which is easier to begin with; null if that way leads nowhere. */
-    private @Nullable ViscousPoint fromLessLoad(double alpha, double reynolds) {
-        SurfaceFlow ideal = ideal().at(alpha);
-        double load = 0;
-        for (int k = 0; k < ideal.elements(); k++) {
-            load += ideal.circulationLift(k);
-        }
-        double step = Math.copySign(STEP, load);
-        ViscousPoint point = null;
-        for (int i = APPROACH_STEPS; i >= 0; i--) {
-            LayerState from = point == null ? null : point.state();
-            point = solve(response.at(alpha - i * step, wakeSteps, WAKE_REACH), reynolds, from, BOLD);
-            if (point == null) {
-                return null;
-            }
-        }
-        return point;
-    }
-
-    /** From a middling Reynolds number, at which bubbles are short and layers thin; null if that way leads nowhere. */
-    private @Nullable ViscousPoint fromMiddle(DisplacedFlow flow, double reynolds) {
-        double off = StrictMath.log(reynolds / MIDDLE);
-        int rungs = Math.min(MOST_RUNGS, (int) Math.ceil(Math.abs(off) / RUNG));
-        ViscousPoint point = null;
-        for (int i = 0; i <= rungs; i++) {
-            LayerState from = point == null ? null : point.state();
-            double at = i == rungs ? reynolds : MIDDLE * StrictMath.exp(off * i / rungs);
-            point = solve(flow, at, from, BOLD);
-            if (point == null) {
-                return null;
-            }
-        }
-        return point;
-    }
-
-    /** From a state, or from a guess if null; null if there is no agreement. */
-    private @Nullable ViscousPoint solve(
-            DisplacedFlow flow, double reynolds, @Nullable LayerState from, double caution) {
-        Residuals residuals = new Residuals(reynolds, critical);
-        LayerState state = from == null ? new LayerMarch(flow, residuals).guess() : from;
-        int steps = new Coupling(flow, residuals, caution).solve(state, MOST_STEPS);
-        ViscousPoint point = steps > 0 ? new ViscousPoint(flow, state, residuals, steps) : null;
-        return point != null && point.isFinite() ? point : null;
+    private Approach approach(double alpha, double reynolds) {
+        return new Approach(response, wakeSteps, critical, alpha, reynolds);
     }
 }

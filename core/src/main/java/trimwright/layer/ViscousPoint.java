@@ -35,7 +35,7 @@ public final class ViscousPoint implements ViscousAnswer {
         return state.copy();
     }
 
-    /** Steps of Newton's method that it took. */
+    /** Steps of Newton's method that it took, those on ways that led nowhere too. */
     public int steps() {
         return steps;
     }
