@@ -1,7 +1,6 @@
 package trimwright.cli;
 
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -14,20 +13,16 @@ import trimwright.boatfile.BoatFiles;
 import trimwright.course.Course;
 import trimwright.coursefile.CourseFiles;
 import trimwright.debrief.Debrief;
-import trimwright.debrief.DebriefJson;
 import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefRequest;
-import trimwright.debrief.DebriefText;
+import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.SessionCourse;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.prepare.TargetRun;
-import trimwright.store.Derived;
 import trimwright.store.Library;
-import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
-import trimwright.text.JsonOut;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
@@ -61,9 +56,6 @@ public final class DebriefCommand implements Callable<Integer> {
     @Option(names = "--course", paramLabel = "COURSE", descriptionKey = "debrief.course_option")
     private @Nullable Path course;
 
-    private static final String JSON = "debrief.json";
-    private static final String TEXT = "debrief.txt";
-
     private final Console console;
     private final Folders folders;
     private final TargetBooks books;
@@ -85,38 +77,25 @@ public final class DebriefCommand implements Callable<Integer> {
         Course given = course == null ? null : CourseFiles.read(course);
         try (Library shelf = Library.open(library.folder(folders))) {
             DebriefRequest request = new DebriefRequest(shelf.getSession(session), file, spec, given, wind);
-            Derived kept = shelf.derived(request.session());
-            String inputs = request.inputs();
-            String name = common.json() ? JSON : TEXT;
-            String found = inputs == null ? null : kept.find(inputs, name);
-            if (found != null) {
-                console.text(found);
-                return CommandRunner.DONE;
+            KeptDebriefs kept = new KeptDebriefs(shelf.derived(request.session()));
+            KeptDebriefs.Printed printed = kept.find(request);
+            if (printed == null) {
+                printed = kept.print(request, make(shelf, request));
             }
-            Map<String, String> made = make(shelf, request);
-            if (inputs != null) {
-                kept.keep(inputs, made);
-            }
-            console.text(made.getOrDefault(name, ""));
+            console.text(common.json() ? printed.json() : printed.text());
         }
         return CommandRunner.DONE;
     }
 
-    /** The debrief as document and as text, by name. */
-    private Map<String, String> make(Library shelf, DebriefRequest request) throws InterruptedException {
-        SessionInfo info = request.session();
+    private DebriefReport make(Library shelf, DebriefRequest request) throws InterruptedException {
         BoatFile file = request.boat();
         WingSpec spec = request.wing();
         Course given = request.course();
-        Course sailed = given == null ? SessionCourse.find(shelf, info) : given;
+        Course sailed = given == null ? SessionCourse.find(shelf, request.session()) : given;
         DebriefOptions options = file == null || spec == null
                 ? new DebriefOptions(null, null, sailed, request.wind())
                 : new DebriefOptions(file.boat(), targets(file, spec), sailed, request.wind());
-        DebriefReport report = Debrief.of(shelf.load(info), options);
-        String title = Texts.of("debrief.title", info.id(), info.start());
-        return Map.of(
-                JSON, JsonOut.text(DebriefJson.document(info.id(), file, spec, report)),
-                TEXT, DebriefText.of(title, report, info.offset()));
+        return Debrief.of(shelf.load(request.session()), options);
     }
 
     private TargetBook targets(BoatFile file, WingSpec spec) throws InterruptedException {

@@ -55,6 +55,20 @@ public final class Derived {
         }
     }
 
+    /** All that texts are kept under, those kept last first. */
+    public List<String> inputs() {
+        List<String> found = new ArrayList<>();
+        try {
+            for (Path place : whole()) {
+                found.add(Files.readString(place.resolve(INPUTS)));
+            }
+        } catch (IOException | UncheckedIOException e) {
+            // What cannot be read is not there.
+            return found;
+        }
+        return found;
+    }
+
     /** Keeps texts by name, if nobody has meanwhile. */
     public void keep(String inputs, Map<String, String> texts) {
         Path place = placeOf(inputs);
@@ -81,24 +95,33 @@ public final class Derived {
 
     /** The oldest go, and what a killed program left aside. */
     private void clear() throws IOException {
-        if (!Files.isDirectory(folder)) {
-            return;
-        }
-        List<Path> whole = new ArrayList<>();
-        List<Path> leaving = new ArrayList<>();
-        try (Stream<Path> entries = Files.list(folder)) {
-            for (Path entry : (Iterable<Path>) entries::iterator) {
-                if (!entry.getFileName().toString().startsWith(ASIDE)) {
-                    whole.add(entry);
-                } else if (made(entry).toInstant().isBefore(Instant.now().minus(LEFT))) {
-                    leaving.add(entry);
-                }
+        List<Path> whole = whole();
+        List<Path> leaving = new ArrayList<>(whole.subList(Math.min(KEPT - 1, whole.size()), whole.size()));
+        for (Path entry : entries()) {
+            boolean isAside = entry.getFileName().toString().startsWith(ASIDE);
+            if (isAside && made(entry).toInstant().isBefore(Instant.now().minus(LEFT))) {
+                leaving.add(entry);
             }
         }
-        whole.sort(Comparator.comparing(Derived::made).reversed());
-        leaving.addAll(whole.subList(Math.min(KEPT - 1, whole.size()), whole.size()));
         for (Path entry : leaving) {
             delete(entry);
+        }
+    }
+
+    /** Folders that are whole, the newest first. */
+    private List<Path> whole() throws IOException {
+        return entries().stream()
+                .filter(entry -> !entry.getFileName().toString().startsWith(ASIDE))
+                .sorted(Comparator.comparing(Derived::made).reversed())
+                .toList();
+    }
+
+    private List<Path> entries() throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.toList();
         }
     }
 

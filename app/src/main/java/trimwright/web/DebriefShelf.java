@@ -1,15 +1,19 @@
 package trimwright.web;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.debrief.Debrief;
-import trimwright.debrief.DebriefJson;
 import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
+import trimwright.debrief.DebriefRequest;
+import trimwright.debrief.KeptDebriefs;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
+import trimwright.text.JsonOut;
 import trimwright.text.Progress;
 import trimwright.wind.WindOptions;
 
@@ -75,10 +79,34 @@ final class DebriefShelf implements AutoCloseable {
         BoatFile file = against.boat();
         WingSpec wing = against.wing();
         TargetBook book = file == null || wing == null ? null : targets.get(file, wing, progress);
+        DebriefRequest request = new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT);
+        KeptDebriefs kept = sessions.debriefs(session);
+        KeptDebriefs.Printed printed = kept.find(request);
+        // What was judged before need only be cut up again, for its series.
         DebriefOptions options = new DebriefOptions(
-                file == null ? null : file.boat(), book, sessions.findCourse(session), WindOptions.DEFAULT);
+                file == null ? null : file.boat(),
+                printed == null ? book : null,
+                sessions.findCourse(session),
+                request.wind());
         DebriefReport report = Debrief.of(sessions.load(session), options);
-        return new MadeDebrief(Json.bytes(DebriefJson.document(session.id(), file, wing, report)), report, book);
+        if (printed == null) {
+            printed = kept.print(request, report);
+        }
+        return new MadeDebrief(printed.json().getBytes(StandardCharsets.UTF_8), report, book);
+    }
+
+    /** By which boat of the shelf and which wing the session was judged last, here or by a command; null by none. */
+    ObjectNode judge(SessionInfo session) {
+        ObjectNode document = JsonOut.document("judge/1");
+        for (KeptDebriefs.Judge judge : sessions.debriefs(session).judges()) {
+            for (BoatShelf.Entry entry : boats.list()) {
+                BoatFile file = entry.file();
+                if (file != null && file.text().equals(judge.boat())) {
+                    return document.put("boat", entry.id()).put("wing", judge.wing());
+                }
+            }
+        }
+        return document.putNull("boat").putNull("wing");
     }
 
     @Override

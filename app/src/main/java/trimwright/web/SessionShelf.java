@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import trimwright.course.Course;
 import trimwright.course.LocalPlane;
 import trimwright.course.Position;
+import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.SessionCourse;
 import trimwright.store.BoatInfo;
 import trimwright.store.Library;
@@ -47,6 +48,11 @@ final class SessionShelf {
     /** All recorded channels of all boats, for work on them; not kept. */
     List<BoatTrack> load(SessionInfo session) {
         return library.load(session);
+    }
+
+    /** Its debriefs that were made before, by a command or by a page. */
+    KeptDebriefs debriefs(SessionInfo session) {
+        return new KeptDebriefs(library.derived(session));
     }
 
     /** The course that was imported with the session, or null. */

@@ -2,6 +2,7 @@ package trimwright.web;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -26,15 +27,22 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.boatfile.BoatFiles;
 import trimwright.cli.CliRun;
+import trimwright.debrief.DebriefRequest;
+import trimwright.debrief.KeptDebriefs;
 import trimwright.store.Library;
 import trimwright.store.LibraryWriter;
+import trimwright.store.SessionInfo;
 import trimwright.store.SourceInfo;
 import trimwright.text.JsonOut;
 import trimwright.track.BoatTrack;
 import trimwright.track.Channel;
 import trimwright.track.ChannelGroup;
 import trimwright.track.Paths;
+import trimwright.wind.WindOptions;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SessionRoutesTest {
@@ -194,6 +202,29 @@ class SessionRoutesTest {
         assertEquals(
                 sentence,
                 JsonOut.mapper().readTree(answer.body()).get("message").asText());
+    }
+
+    @Test
+    void aPageKeepsItsDebriefForTheCommandAndSaysWhatJudgedLast() throws Exception {
+        SessionInfo session = library.getSession("latest");
+        HttpResponse<byte[]> answer = get("api/sessions/latest/debrief");
+        while (answer.statusCode() == 202) {
+            Thread.sleep(20);
+            answer = get("api/sessions/latest/debrief");
+        }
+        KeptDebriefs kept = new KeptDebriefs(library.derived(session));
+        KeptDebriefs.Printed printed = kept.find(new DebriefRequest(session, null, null, null, WindOptions.DEFAULT));
+        assertNotNull(printed);
+        assertEquals(printed.json(), new String(answer.body(), StandardCharsets.UTF_8));
+        assertTrue(json("api/sessions/latest/judge").get("boat").isNull(), "nothing judged it but its own best");
+        BoatFile file = BoatFiles.find("whimbrel14");
+        WingSpec wing = file.boat().getWing("tall");
+        String inputs = new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT).inputs();
+        assertNotNull(inputs);
+        library.derived(session).keep(inputs, Map.of("debrief.json", "{}"));
+        JsonNode judge = json("api/sessions/latest/judge");
+        assertEquals("whimbrel14", judge.get("boat").asText());
+        assertEquals("tall", judge.get("wing").asText());
     }
 
     private JsonNode json(String path) throws Exception {

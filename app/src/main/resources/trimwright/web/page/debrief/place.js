@@ -33,11 +33,13 @@ const FIRST = [
 export function Place({ item, choice }) {
   const session = useAnswer((signal) => getJson(`/api/sessions/${encodeURIComponent(item ?? 'latest')}`, { signal }), [item]);
   const boats = useAnswer((signal) => getJson('/api/boats', { signal }), []);
+  const judge = useAnswer(async (signal) => session.value && getJson(`/api/sessions/${encodeURIComponent(session.value.session)}/judge`, { signal }), [session.value]);
   if (session.fault?.status === 404 && !item) return html`<${NoSession} />`;
-  if (session.fault || boats.fault) return html`<${Fault} fault=${session.fault ?? boats.fault} />`;
-  if (!session.value || !boats.value) return null;
+  const fault = session.fault ?? boats.fault ?? judge.fault;
+  if (fault) return html`<${Fault} fault=${fault} />`;
+  if (!session.value || !boats.value || !judge.value) return null;
   const references = referencesOf(boats.value);
-  const reference = references.find((one) => one.boat === choice.boat && one.wing === choice.wing) ?? lastReference(references);
+  const reference = references.find((one) => one.boat === choice.boat && one.wing === choice.wing) ?? usualReference(references, judge.value);
   return html`<${Session} key=${session.value.session} session=${session.value} of=${choice.of} see=${choice.see} besides=${choice.beside} references=${references} reference=${reference} />`;
 }
 
@@ -120,8 +122,11 @@ function referencesOf({ boats }) {
 
 const LAST = 'trimwright.reference';
 
-/** The one picked last on this machine: most sail the same boat every day. */
-const lastReference = (references) => references.find((one) => one.key === localStorage.getItem(LAST)) ?? references[0];
+/** The one picked last on this machine: most sail the same boat every day. Who never picked gets what the session was judged by last. */
+function usualReference(references, judge) {
+  const last = localStorage.getItem(LAST);
+  return references.find((one) => (last === null ? one.boat === judge.boat && one.wing === judge.wing : one.key === last)) ?? references[0];
+}
 
 function ReferencePicker({ references, reference }) {
   const pick = (key) => {
