@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import trimwright.boat.WingSpec;
@@ -27,6 +28,10 @@ import trimwright.wing.Wing;
 @EnabledIfSystemProperty(named = "trimwright.sections.outlines", matches = "[0-9]+")
 class SectionTableStudyTest {
     private static final int ANGLES = 25;
+    private static final double FLAP_USED = Math.toRadians(25);
+
+    /** Place between the stalls about which lift changes its side at 10 to 20 degrees of flap. */
+    private static final double WITH_FLAP = -0.4;
 
     @Test
     void errorOffTheNodes() throws InterruptedException {
@@ -45,11 +50,12 @@ class SectionTableStudyTest {
         System.out.println(
                 rows.size() + " places, " + missing + " more where the flow computed directly has no answer");
         // Column 6 is the flap angle, 9 the place between the stalls.
-        List<double[]> flapUsed = rows.stream()
-                .filter(row -> row[6] < Math.toRadians(25) && Math.abs(row[9]) < 0.9 && row[9] > -0.4)
-                .toList();
+        List<double[]> flapUsed = list(rows, row -> row[6] < FLAP_USED && row[9] < 0.9 && row[9] > WITH_FLAP);
         print("all", rows);
         print("flap to 25 degrees, lift with the flap, to 90 percent of the way to stall", flapUsed);
+        print("the same with the last tenth before stall", list(rows, row -> row[6] < FLAP_USED && row[9] > WITH_FLAP));
+        print("flap 25 to 40 degrees", list(rows, row -> row[6] >= FLAP_USED));
+        print("lift against the flap", list(rows, row -> row[9] <= WITH_FLAP));
         List<double[]> byLift = new ArrayList<>(rows);
         byLift.sort(Comparator.comparingDouble((double[] row) -> -Math.abs(row[0])));
         for (double[] row : byLift.subList(0, Math.min(10, byLift.size()))) {
@@ -75,11 +81,15 @@ class SectionTableStudyTest {
         SectionShape shape = new SectionShape(
                 ends.flapChordRatio(), ends.turningAxisRatio(), ends.slotGapRatio(), 0.12 + 0.08 * random.nextDouble());
         WingProfile profile = FlowRequest.profileOf(shape);
-        double flap = Math.toRadians(1 + 31 * random.nextDouble());
+        double flap = Math.toRadians(1 + 38 * random.nextDouble());
         double reynolds = 5e5 * Math.exp(random.nextDouble() * Math.log(20));
         TableError error = new TableError();
         error.add(family.sectionOf(shape), profile, shape.turningAxisRatio(), flap, reynolds, ANGLES, 1, random);
         return error;
+    }
+
+    private static List<double[]> list(List<double[]> rows, Predicate<double[]> wanted) {
+        return rows.stream().filter(wanted).toList();
     }
 
     private static void print(String what, List<double[]> rows) {

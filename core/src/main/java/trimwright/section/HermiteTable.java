@@ -112,7 +112,7 @@ final class HermiteTable {
         return z;
     }
 
-    /** Workspace for {@link #at}. */
+    /** Workspace for {@link #at}, and what a section keeps in it between its three steps. */
     static final class Spot {
         final double[] wx = new double[PER_NODE];
         final double[] wy = new double[PER_NODE];
@@ -121,6 +121,20 @@ final class HermiteTable {
         int i;
         int j;
         int k;
+
+        /** Half the range between both stalls, and its middle, with derivatives (rad). */
+        final double[] half = new double[4];
+
+        final double[] middle = new double[4];
+
+        /** 1, or -1 where the state is the mirror's. */
+        double side;
+
+        /** Derivatives of the place between both stalls by angle of attack, flap angle, log Reynolds number. */
+        double sA;
+
+        double sF;
+        double sR;
     }
 
     /** Sets a workspace's place along y and z, which several tables over the same nodes may share. */

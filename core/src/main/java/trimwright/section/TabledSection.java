@@ -155,56 +155,83 @@ final class TabledSection implements SectionModel {
 
     @Override
     public void evaluate(double alpha, double flapAngle, double reynolds, SectionPoint out) {
-        // Endings: A by alpha, F by flap angle, R by log Reynolds number, of the state mirrored to a positive flap
-        // angle.
-        double around = Math.IEEEremainder(alpha, 2 * Math.PI);
-        double side = flapAngle < 0 || flapAngle == 0 && around < 0 ? -1 : 1;
-        double a = side * around;
+        hold(flapAngle, reynolds, out);
+        lift(alpha, out);
+        complete(alpha, out);
+    }
+
+    @Override
+    public void hold(double flapAngle, double reynolds, SectionPoint out) {
+        SectionModel.super.hold(flapAngle, reynolds, out);
+        // Endings: A by alpha, F by flap angle, R by log Reynolds number, of the state mirrored to a positive flap angle.
         HermiteTable.Spot spot = out.spot;
-        double[] v = spot.value;
         double logRe = StrictMath.log(Math.max(reynolds, 1));
         limits.placeYz(
-                Math.min(side * flapAngle, limits.y().last()),
+                Math.min(Math.abs(flapAngle), limits.y().last()),
                 Math.max(limits.z().first(), Math.min(limits.z().last(), logRe)),
                 spot);
         limits.placeX(0, spot);
-        limits.at(HALF, spot, v);
-        double half = v[0];
-        double halfF = v[2];
-        double halfR = v[3];
-        limits.at(MIDDLE, spot, v);
-        double x = a - v[0];
-        double middleF = v[2];
-        double middleR = v[3];
+        limits.at(HALF, spot, spot.half);
+        limits.at(MIDDLE, spot, spot.middle);
+    }
+
+    @Override
+    public void lift(double alpha, SectionPoint out) {
+        HermiteTable.Spot spot = out.spot;
+        double around = Math.IEEEremainder(alpha, 2 * Math.PI);
+        double side = out.flapAngle < 0 || out.flapAngle == 0 && around < 0 ? -1 : 1;
+        spot.side = side;
+        double half = spot.half[0];
+        double x = side * around - spot.middle[0];
 
         // Distance to the nearer stall.
         double size = Math.abs(x) < SIDE ? (x * x + SIDE * SIDE) / (2 * SIDE) : Math.abs(x);
         double sizeX = Math.abs(x) < SIDE ? x / SIDE : Math.signum(x);
         out.stallMargin = half - size;
         out.stallMarginAlpha = -side * sizeX;
-        out.stallMarginFlap = side * (halfF + sizeX * middleF);
-        out.stallMarginLogRe = halfR + sizeX * middleR;
+        out.stallMarginFlap = side * (spot.half[2] + sizeX * spot.middle[2]);
+        out.stallMarginLogRe = spot.half[3] + sizeX * spot.middle[3];
 
         double s = x / half;
-        double sA = 1 / half;
-        double sF = -(middleF + s * halfF) / half;
-        double sR = -(middleR + s * halfR) / half;
+        spot.sA = 1 / half;
+        spot.sF = -(spot.middle[2] + s * spot.half[2]) / half;
+        spot.sR = -(spot.middle[3] + s * spot.half[3]) / half;
         table.placeX(Math.max(table.x().first(), Math.min(table.x().last(), s)), spot);
+        double[] v = spot.value;
         table.at(SectionQuantity.LIFT.ordinal(), spot, v);
         out.cl = side * v[0];
-        out.clAlpha = v[1] * sA;
-        out.clFlap = v[2] + v[1] * sF;
-        out.clLogRe = side * (v[3] + v[1] * sR);
+        out.clAlpha = v[1] * spot.sA;
+        out.clFlap = v[2] + v[1] * spot.sF;
+        out.clLogRe = side * (v[3] + v[1] * spot.sR);
+        if (plate.isMixed(out)) {
+            // The plate mixes into everything at once.
+            rest(alpha, out);
+            plate.mixInto(alpha, out.flapAngle, out.reynolds, out);
+        }
+    }
+
+    @Override
+    public void complete(double alpha, SectionPoint out) {
+        if (!plate.isMixed(out)) {
+            rest(alpha, out);
+        }
+    }
+
+    /** Drag, moment and hinge moment, after lift. */
+    private void rest(double alpha, SectionPoint out) {
+        HermiteTable.Spot spot = out.spot;
+        double side = spot.side;
+        double[] v = spot.value;
         table.at(SectionQuantity.LOG_DRAG.ordinal(), spot, v);
         out.cd = StrictMath.exp(v[0]);
-        out.cdAlpha = side * out.cd * v[1] * sA;
-        out.cdFlap = side * out.cd * (v[2] + v[1] * sF);
-        out.cdLogRe = out.cd * (v[3] + v[1] * sR);
+        out.cdAlpha = side * out.cd * v[1] * spot.sA;
+        out.cdFlap = side * out.cd * (v[2] + v[1] * spot.sF);
+        out.cdLogRe = out.cd * (v[3] + v[1] * spot.sR);
         table.at(SectionQuantity.HINGE.ordinal(), spot, v);
         out.hinge = side * v[0];
-        out.hingeAlpha = v[1] * sA;
-        out.hingeFlap = v[2] + v[1] * sF;
-        out.hingeLogRe = side * (v[3] + v[1] * sR);
+        out.hingeAlpha = v[1] * spot.sA;
+        out.hingeFlap = v[2] + v[1] * spot.sF;
+        out.hingeLogRe = side * (v[3] + v[1] * spot.sR);
 
         // From the quarter chord to the turning axis by the force across the chord.
         table.at(SectionQuantity.QUARTER_MOMENT.ordinal(), spot, v);
@@ -212,9 +239,8 @@ final class TabledSection implements SectionModel {
         double sin = StrictMath.sin(alpha);
         double across = out.cl * cos + out.cd * sin;
         out.cm = side * v[0] + arm * across;
-        out.cmAlpha = v[1] * sA + arm * (out.clAlpha * cos + out.cdAlpha * sin - out.cl * sin + out.cd * cos);
-        out.cmFlap = v[2] + v[1] * sF + arm * (out.clFlap * cos + out.cdFlap * sin);
-        out.cmLogRe = side * (v[3] + v[1] * sR) + arm * (out.clLogRe * cos + out.cdLogRe * sin);
-        plate.mixInto(alpha, flapAngle, reynolds, out);
+        out.cmAlpha = v[1] * spot.sA + arm * (out.clAlpha * cos + out.cdAlpha * sin - out.cl * sin + out.cd * cos);
+        out.cmFlap = v[2] + v[1] * spot.sF + arm * (out.clFlap * cos + out.cdFlap * sin);
+        out.cmLogRe = side * (v[3] + v[1] * spot.sR) + arm * (out.clLogRe * cos + out.cdLogRe * sin);
     }
 }

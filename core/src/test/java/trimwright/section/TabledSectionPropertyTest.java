@@ -33,6 +33,30 @@ class TabledSectionPropertyTest {
     }
 
     @Test
+    void threeStepsComeToTheSameBits() {
+        Random random = new Random(6);
+        SectionPoint once = new SectionPoint();
+        SectionPoint steps = new SectionPoint();
+        for (int i = 0; i < 5_000; i++) {
+            double flap = i % 5 == 0 ? 0 : 0.8 * (2 * random.nextDouble() - 1);
+            double re = Math.exp(12 + 4 * random.nextDouble());
+            SECTION.hold(flap, re, steps);
+            for (int k = 0; k < 3; k++) {
+                double alpha = 1.2 * (2 * random.nextDouble() - 1);
+                SECTION.evaluate(alpha, flap, re, once);
+                SECTION.lift(alpha, steps);
+                assertEquals(once.cl, steps.cl);
+                assertEquals(once.clAlpha, steps.clAlpha);
+                assertEquals(once.stallMargin, steps.stallMargin);
+                SECTION.complete(alpha, steps);
+                assertEquals(once.cd, steps.cd);
+                assertEquals(once.cmFlap, steps.cmFlap);
+                assertEquals(once.hingeLogRe, steps.hingeLogRe);
+            }
+        }
+    }
+
+    @Test
     void everyFiniteInputGivesAFiniteAnswerWithPositiveDrag() {
         Random random = new Random(2);
         SectionPoint out = new SectionPoint();
