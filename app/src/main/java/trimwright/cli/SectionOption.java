@@ -4,11 +4,10 @@ import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.SectionTables;
-import trimwright.section.SectionFamily;
+import trimwright.prepare.Sections;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
-import trimwright.wing.Wing;
 
 /** Where a command takes the flow about the wing's sections from. */
 public final class SectionOption {
@@ -25,9 +24,9 @@ public final class SectionOption {
     }
 
     /** The sections; tables that are not kept are computed now, with progress. */
-    SectionFamily sections(WingSpec wing, SectionTables tables, Console console) throws InterruptedException {
+    Sections sections(WingSpec wing, SectionTables tables, Console console) throws InterruptedException {
         if (source() == SectionSource.CLOSED_FORM) {
-            return SectionFamily.closedForm(Wing.aspectRatio(wing));
+            return Sections.closedForm(wing);
         }
         try (Progress progress = console.progress(
                 Texts.of("sections.progress"), SectionTables.steps(wing), Texts.of("sections.progress_unit"))) {

@@ -13,10 +13,10 @@ import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.SectionTables;
+import trimwright.prepare.Sections;
 import trimwright.prepare.WingDocument;
 import trimwright.prepare.WingInput;
 import trimwright.prepare.WingState;
-import trimwright.section.SectionFamily;
 import trimwright.text.TextTable;
 import trimwright.text.Texts;
 
@@ -121,7 +121,7 @@ public final class WingCommand implements Callable<Integer> {
         BoatFile file = boat.load();
         WingSpec spec = wing.of(file.boat());
         WingState state = WingState.of(spec, given, WingInput::option);
-        SectionFamily sections = section.sections(spec, tables, console);
+        Sections sections = section.sections(spec, tables, console);
         ObjectNode document = pressure
                 ? WingDocument.withPressures(file, spec, sections, state, SHOWN[0], SHOWN[1], SHOWN[2])
                 : WingDocument.of(file, spec, sections, state);

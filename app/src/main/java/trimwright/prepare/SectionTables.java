@@ -12,7 +12,6 @@ import trimwright.polar.ColumnMaker;
 import trimwright.polar.NoPolarException;
 import trimwright.profile.WingProfile;
 import trimwright.section.SectionColumn;
-import trimwright.section.SectionFamily;
 import trimwright.section.SectionShape;
 import trimwright.section.SectionTable;
 import trimwright.section.TableGrid;
@@ -57,8 +56,8 @@ public final class SectionTables {
      * @throws UserInputException if the boat file gives the wing no slot
      * @throws NoAnswerException if no flow is found about its sections
      */
-    public SectionFamily of(WingSpec wing, Progress progress) throws InterruptedException {
-        return tableOf(wing, progress).family(Wing.aspectRatio(wing));
+    public Sections of(WingSpec wing, Progress progress) throws InterruptedException {
+        return new Sections(SectionSource.COMPUTED, tableOf(wing, progress).family(Wing.aspectRatio(wing)));
     }
 
     /** One is computed at a time, since it uses all processors. */

@@ -4,7 +4,6 @@ import trimwright.air.AirState;
 import trimwright.boat.WingSpec;
 import trimwright.platform.Variable;
 import trimwright.platform.WingAir;
-import trimwright.section.SectionFamily;
 import trimwright.text.NoAnswerException;
 import trimwright.text.Texts;
 import trimwright.wing.StripAir;
@@ -15,15 +14,17 @@ import trimwright.wing.WingSolved;
 /**
  * A wing in a state, in standard air, and its flow.
  *
+ * @param source where its sections come from
  * @param air what each strip meets before the wing disturbs it
  */
-record SolvedWing(WingSpec spec, WingState state, Wing wing, StripAir air, WingSolved flow) {
+record SolvedWing(
+        WingSpec spec, SectionSource source, WingState state, Wing wing, StripAir air, WingSolved flow) {
     /** From foot to head; chosen: forces change by under a thousandth beyond. */
     static final int STRIPS = 40;
 
     /** Throws {@link NoAnswerException} where the flow cannot be found. */
-    static SolvedWing of(WingSpec spec, SectionFamily sections, WingState state) {
-        Wing wing = Wing.of(spec, sections, STRIPS);
+    static SolvedWing of(WingSpec spec, Sections sections, WingState state) {
+        Wing wing = Wing.of(spec, sections.family(), STRIPS);
         double roll = state.tack() * state.sailing().get(Variable.HEEL);
         double footHeight = WingAir.footHeight(spec, state.sailing(), state.conditions());
         if (!(footHeight > 0)) {
@@ -35,7 +36,7 @@ record SolvedWing(WingSpec spec, WingState state, Wing wing, StripAir air, WingS
         if (!(answer instanceof WingSolved solved)) {
             throw new NoAnswerException(Texts.of("wing.no_flow"));
         }
-        return new SolvedWing(spec, state, wing, air, solved);
+        return new SolvedWing(spec, sections.source(), state, wing, air, solved);
     }
 
     /** Reynolds number of a strip's chord in the air it meets (-). */

@@ -3,10 +3,8 @@ package trimwright.prepare;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import trimwright.section.SectionFamily;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
-import trimwright.wing.Wing;
 
 /** Target books made while the program runs or before: who asks for the same one again finds it made. */
 public final class TargetBooks {
@@ -52,10 +50,10 @@ public final class TargetBooks {
     public synchronized TargetBook of(TargetRequest request, Progress progress) throws InterruptedException {
         TargetBook book = find(request);
         if (book == null) {
-            SectionFamily sections = request.section() == SectionSource.COMPUTED
+            Sections sections = request.section() == SectionSource.COMPUTED
                     ? tables.of(request.wing(), Progress.NONE)
-                    : SectionFamily.closedForm(Wing.aspectRatio(request.wing()));
-            book = TargetRun.of(request, sections, Runtime.getRuntime().availableProcessors(), progress);
+                    : Sections.closedForm(request.wing());
+            book = TargetRun.of(request, sections.family(), Runtime.getRuntime().availableProcessors(), progress);
             if (cache != null) {
                 cache.keep(request, book);
             }

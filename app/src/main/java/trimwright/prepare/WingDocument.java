@@ -8,7 +8,6 @@ import trimwright.air.ApparentWind;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.platform.Variable;
-import trimwright.section.SectionFamily;
 import trimwright.text.JsonOut;
 import trimwright.text.NoAnswerException;
 import trimwright.units.Units;
@@ -42,30 +41,26 @@ public final class WingDocument {
 
     /** With sections in closed form; throws {@link NoAnswerException} where the flow cannot be found. */
     public static ObjectNode of(BoatFile boat, WingSpec spec, WingState state) {
-        return of(boat, SolvedWing.of(spec, closedForm(spec), state));
+        return of(boat, SolvedWing.of(spec, Sections.closedForm(spec), state));
     }
 
     /** With sections as given; throws {@link NoAnswerException} where the flow cannot be found. */
-    public static ObjectNode of(BoatFile boat, WingSpec spec, SectionFamily sections, WingState state) {
+    public static ObjectNode of(BoatFile boat, WingSpec spec, Sections sections, WingState state) {
         return of(boat, SolvedWing.of(spec, sections, state));
     }
 
     /** In closed form, with the computed flow about the sections at some strips: key {@code pressures}. */
     public static ObjectNode withPressures(BoatFile boat, WingSpec spec, WingState state, int... strips) {
-        return withPressures(boat, spec, closedForm(spec), state, strips);
+        return withPressures(boat, spec, Sections.closedForm(spec), state, strips);
     }
 
     /** The same with sections as given. */
     public static ObjectNode withPressures(
-            BoatFile boat, WingSpec spec, SectionFamily sections, WingState state, int... strips) {
+            BoatFile boat, WingSpec spec, Sections sections, WingState state, int... strips) {
         SolvedWing solved = SolvedWing.of(spec, sections, state);
         ObjectNode document = of(boat, solved);
         document.set("pressures", WingPressures.of(solved, strips));
         return document;
-    }
-
-    private static SectionFamily closedForm(WingSpec spec) {
-        return SectionFamily.closedForm(Wing.aspectRatio(spec));
     }
 
     private static ObjectNode of(BoatFile boat, SolvedWing wing) {
@@ -74,7 +69,8 @@ public final class WingDocument {
         WingSolved solved = wing.flow();
         ObjectNode document = JsonOut.document("wing/1", boat.hash())
                 .put("boat", boat.boat().name())
-                .put("wing", spec.id());
+                .put("wing", spec.id())
+                .put("section", wing.source().key());
         putState(document, state);
         putLoads(document, spec, wing.wing(), state, solved);
         putStrips(document, wing.wing(), wing.air(), solved, state.tack());
