@@ -155,9 +155,11 @@ final class TabledSection implements SectionModel {
 
     @Override
     public void evaluate(double alpha, double flapAngle, double reynolds, SectionPoint out) {
+        double sin = StrictMath.sin(alpha);
+        double cos = StrictMath.cos(alpha);
         hold(flapAngle, reynolds, out);
-        lift(alpha, out);
-        complete(alpha, out);
+        lift(sin, cos, out);
+        complete(sin, cos, out);
     }
 
     @Override
@@ -176,13 +178,13 @@ final class TabledSection implements SectionModel {
     }
 
     @Override
-    public void lift(double alpha, SectionPoint out) {
+    public void lift(double sin, double cos, SectionPoint out) {
         HermiteTable.Spot spot = out.spot;
-        double around = Math.IEEEremainder(alpha, 2 * Math.PI);
-        double side = out.flapAngle < 0 || out.flapAngle == 0 && around < 0 ? -1 : 1;
+        double alpha = StrictMath.atan2(sin, cos);
+        double side = out.flapAngle < 0 || out.flapAngle == 0 && alpha < 0 ? -1 : 1;
         spot.side = side;
         double half = spot.half[0];
-        double x = side * around - spot.middle[0];
+        double x = side * alpha - spot.middle[0];
 
         // Distance to the nearer stall.
         double size = Math.abs(x) < SIDE ? (x * x + SIDE * SIDE) / (2 * SIDE) : Math.abs(x);
@@ -205,20 +207,20 @@ final class TabledSection implements SectionModel {
         out.clLogRe = side * (v[3] + v[1] * spot.sR);
         if (plate.isMixed(out)) {
             // The plate mixes into everything at once.
-            rest(alpha, out);
+            rest(sin, cos, out);
             plate.mixInto(alpha, out.flapAngle, out.reynolds, out);
         }
     }
 
     @Override
-    public void complete(double alpha, SectionPoint out) {
+    public void complete(double sin, double cos, SectionPoint out) {
         if (!plate.isMixed(out)) {
-            rest(alpha, out);
+            rest(sin, cos, out);
         }
     }
 
     /** Drag, moment and hinge moment, after lift. */
-    private void rest(double alpha, SectionPoint out) {
+    private void rest(double sin, double cos, SectionPoint out) {
         HermiteTable.Spot spot = out.spot;
         double side = spot.side;
         double[] v = spot.value;
@@ -235,8 +237,6 @@ final class TabledSection implements SectionModel {
 
         // From the quarter chord to the turning axis by the force across the chord.
         table.at(SectionQuantity.QUARTER_MOMENT.ordinal(), spot, v);
-        double cos = StrictMath.cos(alpha);
-        double sin = StrictMath.sin(alpha);
         double across = out.cl * cos + out.cd * sin;
         out.cm = side * v[0] + arm * across;
         out.cmAlpha = v[1] * spot.sA + arm * (out.clAlpha * cos + out.cdAlpha * sin - out.cl * sin + out.cd * cos);

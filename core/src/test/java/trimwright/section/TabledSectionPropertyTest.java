@@ -44,11 +44,11 @@ class TabledSectionPropertyTest {
             for (int k = 0; k < 3; k++) {
                 double alpha = 1.2 * (2 * random.nextDouble() - 1);
                 SECTION.evaluate(alpha, flap, re, once);
-                SECTION.lift(alpha, steps);
+                SECTION.lift(StrictMath.sin(alpha), StrictMath.cos(alpha), steps);
                 assertEquals(once.cl, steps.cl);
                 assertEquals(once.clAlpha, steps.clAlpha);
                 assertEquals(once.stallMargin, steps.stallMargin);
-                SECTION.complete(alpha, steps);
+                SECTION.complete(StrictMath.sin(alpha), StrictMath.cos(alpha), steps);
                 assertEquals(once.cd, steps.cd);
                 assertEquals(once.cmFlap, steps.cmFlap);
                 assertEquals(once.hingeLogRe, steps.hingeLogRe);
