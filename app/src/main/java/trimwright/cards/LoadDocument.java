@@ -83,8 +83,7 @@ public final class LoadDocument {
                 .put("haul_all_out_s", sheet.secondsAllOut());
     }
 
-    private static void write(
-            LoadRequest request, LoadRun.WindLoads wind, PowerAccount account, ObjectNode node) {
+    private static void write(LoadRequest request, LoadRun.WindLoads wind, PowerAccount account, ObjectNode node) {
         node.put("tws_kn", Units.toKnots(wind.wind()))
                 .put("fitness_ratio", account.fitness())
                 .put("supply_w", account.supply())

@@ -62,7 +62,8 @@ public final class KeptDebriefs {
             try {
                 JsonNode node = JsonOut.mapper().readTree(inputs);
                 if (node.path("boat").isTextual() && node.path("wing").isTextual()) {
-                    judges.add(new Judge(node.path("boat").asText(), node.path("wing").asText()));
+                    judges.add(new Judge(
+                            node.path("boat").asText(), node.path("wing").asText()));
                 }
             } catch (JsonProcessingException e) {
                 // Not of a debrief, or spoiled: it only tells nothing.

@@ -17,8 +17,7 @@ import trimwright.wing.WingSolved;
  * @param source where its sections come from
  * @param air what each strip meets before the wing disturbs it
  */
-record SolvedWing(
-        WingSpec spec, SectionSource source, WingState state, Wing wing, StripAir air, WingSolved flow) {
+record SolvedWing(WingSpec spec, SectionSource source, WingState state, Wing wing, StripAir air, WingSolved flow) {
     /** From foot to head; chosen: forces change by under a thousandth beyond. */
     static final int STRIPS = 40;
 

@@ -116,12 +116,7 @@ final class CardRoutes implements Routes {
 
     private Job loads(Context ctx, BoatFile file, WingSpec wing) {
         LoadRequest request = new LoadRequest(
-                file,
-                wing,
-                HandlingOf.boat(file),
-                List.of(Units.fromKnots(wind(ctx, "tws_kn"))),
-                LAP_SECONDS,
-                FITNESS);
+                file, wing, HandlingOf.boat(file), List.of(Units.fromKnots(wind(ctx, "tws_kn"))), LAP_SECONDS, FITNESS);
         return book -> LoadDocument.of(request, LoadRun.of(request, book, done -> {}));
     }
 

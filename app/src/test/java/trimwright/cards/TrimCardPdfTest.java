@@ -112,17 +112,17 @@ class TrimCardPdfTest {
         Path odd = folder.resolve("odd.toml");
         Files.writeString(
                 odd,
-                BoatFiles.shippedText("whimbrel14")
-                        .replace("title = \"Whimbrel 14\"", "title = \"" + title + "\""));
+                BoatFiles.shippedText("whimbrel14").replace("title = \"Whimbrel 14\"", "title = \"" + title + "\""));
         BoatFile file = BoatFiles.find(odd.toString());
-        TrimCardRequest request = new TrimCardRequest(
-                file, WING, REQUEST.winds(), REQUEST.sides(), LocalDate.of(2027, 3, 6));
+        TrimCardRequest request =
+                new TrimCardRequest(file, WING, REQUEST.winds(), REQUEST.sides(), LocalDate.of(2027, 3, 6));
         try (PDDocument document = Loader.loadPDF(TrimCardPdf.bytes(request, fullSides()))) {
             Glyphs glyphs = new Glyphs();
             String text = glyphs.getText(document);
             assertTrue(text.contains("Whimbrel ? 14"), text);
             for (TextPosition glyph : glyphs.all) {
-                assertTrue(glyph.getX() + glyph.getWidth() <= document.getPage(0).getMediaBox().getWidth() - 19);
+                assertTrue(glyph.getX() + glyph.getWidth()
+                        <= document.getPage(0).getMediaBox().getWidth() - 19);
             }
         }
     }

@@ -38,8 +38,9 @@ class SectionTableStudyTest {
         int outlines = Integer.getInteger("trimwright.sections.outlines", 0);
         WingSpec wing = BoatFiles.find("whimbrel14").boat().getWing("tall");
         Path folder = Path.of(System.getProperty("trimwright.target", "target"), "sections");
-        SectionFamily family =
-                new SectionTables(new TableCache(folder, note -> {})).of(wing, Progress.NONE).family();
+        SectionFamily family = new SectionTables(new TableCache(folder, note -> {}))
+                .of(wing, Progress.NONE)
+                .family();
         List<Integer> pieces = new ArrayList<>();
         for (int i = 0; i < outlines; i++) {
             pieces.add(i);
@@ -48,7 +49,8 @@ class SectionTableStudyTest {
         List<double[]> rows =
                 errors.stream().flatMap(error -> error.rows().stream()).toList();
         int missing = errors.stream().mapToInt(TableError::missing).sum();
-        System.out.println(rows.size() + " places, " + missing + " more where the flow computed directly has no answer");
+        System.out.println(
+                rows.size() + " places, " + missing + " more where the flow computed directly has no answer");
         // Column 6 is the flap angle, 9 the place between the stalls.
         List<double[]> flapUsed = list(rows, row -> row[6] < FLAP_USED && row[9] < 0.9 && row[9] > WITH_FLAP);
         print("all", rows);
@@ -79,23 +81,12 @@ class SectionTableStudyTest {
         Random random = new Random(1000L + seed);
         SectionShape ends = Wing.shapeAt(wing, 0);
         SectionShape shape = new SectionShape(
-                ends.flapChordRatio(),
-                ends.turningAxisRatio(),
-                ends.slotGapRatio(),
-                0.12 + 0.08 * random.nextDouble());
+                ends.flapChordRatio(), ends.turningAxisRatio(), ends.slotGapRatio(), 0.12 + 0.08 * random.nextDouble());
         WingProfile profile = FlowRequest.profileOf(shape);
         double flap = Math.toRadians(1 + 38 * random.nextDouble());
         double reynolds = 5e5 * Math.exp(random.nextDouble() * Math.log(20));
         TableError error = new TableError();
-        error.add(
-                family.sectionOf(shape),
-                profile,
-                shape.turningAxisRatio(),
-                flap,
-                reynolds,
-                ANGLES,
-                1,
-                random);
+        error.add(family.sectionOf(shape), profile, shape.turningAxisRatio(), flap, reynolds, ANGLES, 1, random);
         return error;
     }
 
@@ -107,8 +98,10 @@ class SectionTableStudyTest {
         System.out.println(what + ": " + rows.size() + " places");
         for (int c = 0; c < TableError.NAMES.size(); c++) {
             int column = c;
-            double worst =
-                    rows.stream().mapToDouble(row -> Math.abs(row[column])).max().orElse(Double.NaN);
+            double worst = rows.stream()
+                    .mapToDouble(row -> Math.abs(row[column]))
+                    .max()
+                    .orElse(Double.NaN);
             System.out.printf(
                     Locale.ROOT, "  %-12s rms %.4f, worst %.4f%n", TableError.NAMES.get(c), rms(rows, c), worst);
         }

@@ -86,7 +86,17 @@ class CardRoutesTest {
     void gustsAndLoadsAreThoseOfTheCommands() throws Exception {
         JsonNode gust = json("/api/gust?boat=whimbrel14&wing=tall&tws_kn=16");
         assertEquals(
-                command("gust", "--boat", "whimbrel14", "--wing", "tall", "--tws", "16", "--change", "-4,-2,2,4,6", "--json"),
+                command(
+                        "gust",
+                        "--boat",
+                        "whimbrel14",
+                        "--wing",
+                        "tall",
+                        "--tws",
+                        "16",
+                        "--change",
+                        "-4,-2,2,4,6",
+                        "--json"),
                 gust);
         JsonNode loads = json("/api/loads?boat=whimbrel14&wing=tall&tws_kn=16");
         assertEquals(command("loads", "--boat", "whimbrel14", "--wing", "tall", "--tws", "16", "--json"), loads);
@@ -96,13 +106,15 @@ class CardRoutesTest {
     void theCardIsAPdfOfTheWindsAsked() throws Exception {
         HttpResponse<byte[]> answer = ask("/api/card.pdf?boat=whimbrel14&wing=tall&tws_kn=10,16,22");
         assertEquals(200, answer.statusCode());
-        assertEquals("application/pdf", answer.headers().firstValue("Content-Type").orElse(""));
+        assertEquals(
+                "application/pdf", answer.headers().firstValue("Content-Type").orElse(""));
         try (PDDocument document = Loader.loadPDF(answer.body())) {
             String text = new PDFTextStripper().getText(document);
             assertEquals(2, document.getNumberOfPages());
             assertTrue(text.contains("2027-03-06"), text);
             for (String wind : List.of("10", "16", "22")) {
-                assertTrue(text.lines().anyMatch(line -> line.strip().equals(wind) || line.startsWith(wind + " ")), wind);
+                assertTrue(
+                        text.lines().anyMatch(line -> line.strip().equals(wind) || line.startsWith(wind + " ")), wind);
             }
         }
     }
@@ -111,7 +123,10 @@ class CardRoutesTest {
     void whatCannotBeAnsweredIsOneSentence() throws Exception {
         assertEquals(400, ask("/api/gust?boat=whimbrel14&wing=tall").statusCode());
         assertEquals(400, ask("/api/gust?boat=whimbrel14&wing=tall&tws_kn=13").statusCode());
-        assertEquals(400, ask("/api/card.pdf?boat=whimbrel14&wing=tall&tws_kn=6,8,10,12,14,16").statusCode());
+        assertEquals(
+                400,
+                ask("/api/card.pdf?boat=whimbrel14&wing=tall&tws_kn=6,8,10,12,14,16")
+                        .statusCode());
         HttpResponse<byte[]> quiet = ask("/api/loads?boat=quiet&wing=tall&tws_kn=16");
         assertEquals(400, quiet.statusCode());
         assertTrue(new String(quiet.body(), StandardCharsets.UTF_8).contains("[handling]"));

@@ -93,11 +93,13 @@ class PrepareBrowserTest {
         assertThat(page.locator(".cards a[download]")).hasCount(3);
         Locator gusts = page.locator("#card-gust");
         gusts.locator("summary").click();
-        assertThat(gusts.locator("tbody tr")).hasCount(5, new LocatorAssertions.HasCountOptions().setTimeout(BOOK_MILLIS));
+        assertThat(gusts.locator("tbody tr"))
+                .hasCount(5, new LocatorAssertions.HasCountOptions().setTimeout(BOOK_MILLIS));
         assertThat(gusts).containsText("ease sheet");
         Locator loads = page.locator("#card-loads");
         loads.locator("summary").click();
-        assertThat(loads).containsText("best downwind", new LocatorAssertions.ContainsTextOptions().setTimeout(BOOK_MILLIS));
+        assertThat(loads)
+                .containsText("best downwind", new LocatorAssertions.ContainsTextOptions().setTimeout(BOOK_MILLIS));
         page.locator(".cards").scrollIntoViewIfNeeded();
         Browser.keep(page, "prepare-cards");
         gusts.locator("tbody tr").last().locator("a").first().click();

@@ -165,7 +165,8 @@ final class TabledSection implements SectionModel {
     @Override
     public void hold(double flapAngle, double reynolds, SectionPoint out) {
         SectionModel.super.hold(flapAngle, reynolds, out);
-        // Endings: A by alpha, F by flap angle, R by log Reynolds number, of the state mirrored to a positive flap angle.
+        // Endings: A by alpha, F by flap angle, R by log Reynolds number, of the state mirrored to a positive flap
+        // angle.
         HermiteTable.Spot spot = out.spot;
         double logRe = StrictMath.log(Math.max(reynolds, 1));
         limits.placeYz(

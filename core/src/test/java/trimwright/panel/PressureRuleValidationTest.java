@@ -39,7 +39,8 @@ class PressureRuleValidationTest {
     @ValidatedAgainst(
             source = "NLR-MP-79034",
             where = "NLR 7301 with flap 20 degrees, Reynolds 2.51e6: maximum lift 3.194",
-            tolerance = "10 percent, as the reference recommends for the rule; the test's Mach number 0.185 is not that of the curve")
+            tolerance =
+                    "10 percent, as the reference recommends for the rule; the test's Mach number 0.185 is not that of the curve")
     void maximumLiftOfTheMeasuredSection() {
         Contour main = outline("reference/data/NLR7301MainECARP.dat");
         Contour flap = outline("reference/data/NLR7301FlapECARP.dat")
