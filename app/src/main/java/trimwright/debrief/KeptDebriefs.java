@@ -65,9 +65,8 @@ public final class KeptDebriefs {
                     judges.add(new Judge(
                             node.path("boat").asText(), node.path("wing").asText()));
                 }
-            } catch (JsonProcessingException e) {
+            } catch (JsonProcessingException ignored) {
                 // Not of a debrief, or spoiled: it only tells nothing.
-                continue;
             }
         }
         return judges;
