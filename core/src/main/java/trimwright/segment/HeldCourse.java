@@ -11,8 +11,11 @@ import trimwright.wind.WindTrack;
  * may be off its angle on that side. Pinching and running lower than the held angle is told by the angle alone.
  */
 final class HeldCourse {
-    /** The wind angle of a phase is this near to its median (rad). */
-    private static final double NEAR = Math.toRadians(8);
+    /**
+     * The wind angle is this near to the held one (rad), chosen: what a phase may depart by from its own median, which in
+     * other wind lies a little off that of the leg.
+     */
+    private static final double NEAR = Math.toRadians(10);
 
     /** A boat that lacks this share of its held speed (-) is not up to speed even at the held angle: chosen. */
     private static final double SLOW = 0.3;
