@@ -135,6 +135,7 @@ public final class SectionCommand implements Callable<Integer> {
                             ? Texts.of("section.ideal_title", name)
                             : Texts.of("section.viscous_title", name, reynolds, critical));
             console.text(FlowDocument.table(rows));
+            console.line(FlowDocument.limitLine(request));
         }
     }
 

@@ -7,6 +7,9 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import trimwright.panel.IdealFlow;
+import trimwright.panel.PressureRule;
 import trimwright.text.FixedDecimals;
 import trimwright.text.JsonOut;
 import trimwright.text.TextTable;
@@ -26,6 +29,14 @@ public final class FlowDocument {
                 .put("fluid", request.fluid().name().toLowerCase(Locale.ROOT))
                 .put("reynolds", Math.round(request.reynolds()))
                 .put("critical_exponent", request.critical());
+        PressureRule.Limit limit = limit(request);
+        if (limit != null) {
+            document.putObject("pressure_rule")
+                    .put("pressure_rise", PressureRule.rise(request.reynolds()))
+                    .put("alpha_deg", Units.toDegrees(limit.alpha()))
+                    .put("lift_coefficient", limit.lift())
+                    .put("element", limit.element() + 1);
+        }
         ArrayNode points = document.putArray("points");
         for (FlowRow row : rows) {
             ObjectNode point = points.addObject()
@@ -49,6 +60,23 @@ public final class FlowDocument {
             }
         }
         return document;
+    }
+
+    /** Where the pressure-difference rule sets in, for people. */
+    public static String limitLine(FlowRequest request) {
+        PressureRule.Limit limit = limit(request);
+        return limit == null
+                ? Texts.of("section.pressure_rule_not_met")
+                : Texts.of(
+                        "section.pressure_rule",
+                        decimal(limit.lift(), 2),
+                        decimal(Units.toDegrees(limit.alpha()), 1),
+                        limit.element() + 1,
+                        decimal(PressureRule.rise(request.reynolds()), 1));
+    }
+
+    private static PressureRule.@Nullable Limit limit(FlowRequest request) {
+        return PressureRule.find(new IdealFlow(request.elements()), request.reynolds());
     }
 
     /** One line an angle; the keys of the document as header, places of the first element. */

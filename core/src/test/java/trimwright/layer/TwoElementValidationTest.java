@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import trimwright.evidence.ReferenceFiles;
 import trimwright.evidence.ReferenceTest;
@@ -71,6 +72,7 @@ class TwoElementValidationTest {
             ViscousPoint point = assertInstanceOf(ViscousPoint.class, flow.at(Math.toRadians(2), 2e6, null));
             SurfaceFlow ideal = flow.ideal().at(Math.toRadians(2));
             double loss = 1 - point.lift() / (ideal.pressureLift(0) + ideal.pressureLift(1));
+            System.out.printf(Locale.ROOT, "flap %d degrees: %.1f percent of ideal lift lost%n", flap, 100 * loss);
             assertTrue(loss > before, "flap " + flap + ": loss " + loss);
             before = loss;
         }

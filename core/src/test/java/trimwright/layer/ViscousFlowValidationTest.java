@@ -40,6 +40,8 @@ class ViscousFlowValidationTest {
                 for (int degrees = 0; degrees <= 14; degrees++) {
                     double[] other = at(theirs, degrees);
                     if (other == null) {
+                        System.out.printf(
+                                Locale.ROOT, "NACA %s Re %.0e %d deg: the program has no answer%n", naca, reynolds, degrees);
                         continue;
                     }
                     compared++;
