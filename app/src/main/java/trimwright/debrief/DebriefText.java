@@ -83,7 +83,7 @@ public final class DebriefText {
         text.append(start());
         section(text, boat.on() == null ? "debrief.legs" : "debrief.legs_of_course", legs());
         section(text, "debrief.ledger", ledger());
-        text.append(spread());
+        text.append(note()).append(spread());
         section(text, "debrief.turns", turns());
         section(text, "debrief.phases", phases());
         section(text, "debrief.data", data());
@@ -194,6 +194,13 @@ public final class DebriefText {
                 .max()
                 .orElse(0);
         return most < WORTH_SAYING ? "" : Texts.of("debrief.spread", most) + "\n";
+    }
+
+    /** What lines of a model's targets do not say. */
+    private String note() {
+        boolean byTargets = boat.comparison().reference().equals("target")
+                && !boat.comparison().ledgers().isEmpty();
+        return byTargets ? Texts.of("debrief.ledger_note") + "\n" : "";
     }
 
     private static String wayOf(CourseLeg leg) {

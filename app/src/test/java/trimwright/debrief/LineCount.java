@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import trimwright.compare.Cause;
 import trimwright.compare.LegLedger;
 
@@ -66,21 +68,48 @@ final class LineCount {
         return values.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN);
     }
 
-    /** Sum of what remains, without sign, over the sum of all lines without sign; seconds not judged are left out. */
-    static double remaining(List<DebriefReport> reports) {
-        double remaining = 0;
-        double all = 0;
+    /**
+     * Seconds a leg of each cause by point of sail, then of what remains by boat; last, what remains over all lines, each leg's
+     * without sign and seconds not judged left out.
+     */
+    static String lines(List<DebriefReport> reports) {
+        Map<String, double[]> byKind = new TreeMap<>();
+        Map<String, double[]> byBoat = new TreeMap<>();
         for (DebriefReport report : reports) {
             for (BoatDebrief boat : report.boats()) {
                 for (LegLedger ledger : boat.comparison().ledgers()) {
-                    for (LegLedger.Line line : ledger.lines()) {
-                        double size = line.cause() == Cause.UNJUDGED ? 0 : Math.abs(line.loss());
-                        all += size;
-                        remaining += line.cause() == Cause.REMAINING ? size : 0;
-                    }
+                    add(byKind, ledger.leg().kind().name(), ledger);
+                    add(byKind, "all", ledger);
+                    add(byBoat, boat.boat(), ledger);
                 }
             }
         }
-        return remaining / all;
+        StringBuilder text = new StringBuilder();
+        byKind.forEach((kind, sums) -> text.append(row(kind, sums)));
+        byBoat.forEach((boat, sums) -> text.append(row(boat, sums)));
+        return text.toString();
+    }
+
+    private static final int CAUSES = Cause.values().length;
+
+    private static void add(Map<String, double[]> rows, String row, LegLedger ledger) {
+        double[] sums = rows.computeIfAbsent(row, name -> new double[CAUSES + 4]);
+        sums[CAUSES]++;
+        sums[CAUSES + 1] += ledger.total();
+        for (LegLedger.Line line : ledger.lines()) {
+            sums[line.cause().ordinal()] += line.loss();
+            double size = line.cause() == Cause.UNJUDGED ? 0 : Math.abs(line.loss());
+            sums[CAUSES + 2] += size;
+            sums[CAUSES + 3] += line.cause() == Cause.REMAINING ? size : 0;
+        }
+    }
+
+    private static String row(String name, double[] sums) {
+        StringBuilder text = new StringBuilder("| ").append(name.toLowerCase(Locale.ROOT));
+        text.append(String.format(Locale.ROOT, " | %.0f | %.1f", sums[CAUSES], sums[CAUSES + 1] / sums[CAUSES]));
+        for (int cause = 0; cause < CAUSES; cause++) {
+            text.append(String.format(Locale.ROOT, " | %.1f", sums[cause] / sums[CAUSES]));
+        }
+        return text.append(String.format(Locale.ROOT, " | %.2f |%n", sums[CAUSES + 3] / sums[CAUSES + 2])).toString();
     }
 }

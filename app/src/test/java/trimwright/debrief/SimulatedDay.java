@@ -56,8 +56,12 @@ final class SimulatedDay {
 
     /** @param book to judge by, or null */
     DebriefReport debrief(@Nullable TargetBook book) throws IOException {
+        return debrief(book, WindOptions.DEFAULT);
+    }
+
+    DebriefReport debrief(@Nullable TargetBook book, WindOptions wind) throws IOException {
         Logged logged = read(List.of(folder));
-        return Debrief.of(logged.tracks(), new DebriefOptions(BOAT.boat(), book, logged.course(), WindOptions.DEFAULT));
+        return Debrief.of(logged.tracks(), new DebriefOptions(BOAT.boat(), book, logged.course(), wind));
     }
 
     /** What the library has of a session. */

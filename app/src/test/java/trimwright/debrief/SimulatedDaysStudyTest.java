@@ -21,15 +21,19 @@ import trimwright.sim.Entry;
 import trimwright.sim.Scenario;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
+import trimwright.wind.WindOptions;
 
 /**
  * The debrief against the truth of whole simulated days, with counter-runs. It takes minutes a day, so it runs only where
- * {@code -Dtrimwright.study=101,102} names seeds; days stay in {@code target/study} and are used again. It prints the tables
+ * {@code -Dtrimwright.study=101,102} names seeds (with {@code -Dtrimwright.study.lines=true} without counter-runs); days stay in {@code target/study} and are used again. It prints the tables
  * of docs/validation.md, where what they showed stands.
  */
 @EnabledIfSystemProperty(named = "trimwright.study", matches = "[0-9,]+")
 class SimulatedDaysStudyTest {
     private static final int MINUTES = 25;
+
+    private static final WindOptions AS_LOGGED =
+            new WindOptions(WindOptions.DEFAULT.longestGap(), null, WindOptions.Sensors.AS_LOGGED);
 
     @Test
     void tablesOfTheSeedsAskedFor() throws IOException, InterruptedException {
@@ -43,17 +47,23 @@ class SimulatedDaysStudyTest {
         LineCount height = new LineCount(Cause.HEEL_HEIGHT);
         WakeCount wakes = new WakeCount();
         WindCount winds = new WindCount();
+        WindCount windsAsLogged = new WindCount();
+        List<DebriefReport> asLogged = new ArrayList<>();
         List<DebriefReport> reports = new ArrayList<>();
         String seeds = System.getProperty("trimwright.study", "");
-        boolean counter = !Boolean.getBoolean("trimwright.study.pieces");
+        boolean judged = !Boolean.getBoolean("trimwright.study.pieces");
+        boolean counter = judged && !Boolean.getBoolean("trimwright.study.lines");
         for (String seed : seeds.split(",", -1)) {
             Scenario scenario = ScenarioFile.draw(Integer.parseInt(seed));
             SimulatedDay day = SimulatedDay.of(scenario, MINUTES, folder.resolve(seed), book);
-            DebriefReport report = day.debrief(counter ? book : null);
+            DebriefReport report = day.debrief(judged ? book : null);
             reports.add(report);
             pieces.add(day, report);
             wakes.add(day, report, book);
             winds.add(day, report);
+            DebriefReport logged = day.debrief(judged ? book : null, AS_LOGGED);
+            windsAsLogged.add(day, logged);
+            asLogged.add(logged);
             if (counter) {
                 without(
                         scenario,
@@ -82,9 +92,11 @@ class SimulatedDaysStudyTest {
             }
             System.out.print(pieces.row("up to seed " + seed));
         }
-        System.out.print(air.row("other_air") + trim.row("trim") + height.row("heel_height"));
-        System.out.print(wakes.row() + winds.row("wind"));
-        System.out.println(String.format(Locale.ROOT, "remaining %.2f", LineCount.remaining(reports)));
+        if (counter) {
+            System.out.print(air.row("other_air") + trim.row("trim") + height.row("heel_height"));
+        }
+        System.out.print(wakes.row() + windsAsLogged.row("wind as logged") + winds.row("sensors corrected"));
+        System.out.print("as logged\n" + LineCount.lines(asLogged) + "sensors corrected\n" + LineCount.lines(reports));
         assertTrue(pieces.turnsTrue > 0);
     }
 

@@ -65,8 +65,9 @@ class TwinStudyTest {
                     ScenarioFile.draw(Integer.parseInt(seed)),
                     folder.resolve(PERFECT ? seed + "-perfect" : seed),
                     book);
+            System.out.println("up to seed " + seed);
+            print();
         }
-        print();
         assertTrue(legs > 0);
     }
 

@@ -69,13 +69,15 @@ public final class LongLegs {
     /** The start of the invented regatta, reached across the wind; then one mark far up or down the wind. */
     private static Course course(double windFrom, Way way, long gunNanos) {
         LocalPlane plane = new LocalPlane(CENTRE);
-        double far = way == Way.UPWIND ? FAR : -FAR;
+        double sign = way == Way.UPWIND ? 1 : -1;
         return new Course(
                 "a long leg",
                 gunNanos,
                 new Line(place(plane, windFrom, 700, 120), place(plane, windFrom, 940, 120)),
-                List.of(new Mark("far", place(plane, windFrom, far, 0), Rounding.PORT)),
-                new Line(place(plane, windFrom, far, 500), place(plane, windFrom, far, 600)),
+                List.of(new Mark("far", place(plane, windFrom, sign * FAR, 0), Rounding.PORT)),
+                new Line(
+                        place(plane, windFrom, sign * (FAR + 300), -50 * sign),
+                        place(plane, windFrom, sign * (FAR + 300), 50 * sign)),
                 List.of());
     }
 
