@@ -110,6 +110,7 @@ final class LineCount {
         for (int cause = 0; cause < CAUSES; cause++) {
             text.append(String.format(Locale.ROOT, " | %.1f", sums[cause] / sums[CAUSES]));
         }
-        return text.append(String.format(Locale.ROOT, " | %.2f |%n", sums[CAUSES + 3] / sums[CAUSES + 2])).toString();
+        return text.append(String.format(Locale.ROOT, " | %.2f |%n", sums[CAUSES + 3] / sums[CAUSES + 2]))
+                .toString();
     }
 }

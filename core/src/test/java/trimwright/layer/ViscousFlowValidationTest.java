@@ -41,7 +41,11 @@ class ViscousFlowValidationTest {
                     double[] other = at(theirs, degrees);
                     if (other == null) {
                         System.out.printf(
-                                Locale.ROOT, "NACA %s Re %.0e %d deg: the program has no answer%n", naca, reynolds, degrees);
+                                Locale.ROOT,
+                                "NACA %s Re %.0e %d deg: the program has no answer%n",
+                                naca,
+                                reynolds,
+                                degrees);
                         continue;
                     }
                     compared++;
