@@ -17,7 +17,6 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import trimwright.cards.PdfPage.Weight;
-import trimwright.platform.Platform;
 import trimwright.text.Texts;
 import trimwright.text.Version;
 
@@ -102,7 +101,8 @@ public final class TrimCardPdf {
     private void draw(PdfPage page, TrimCard.Side side) throws IOException {
         String date = request.date().toString();
         float room = WIDTH - 2 * MARGIN - page.width(date, HEAD) - HEAD;
-        page.text(title(side), MARGIN, 36, page.sizeFor(title(side), room, TITLE, SMALL), Weight.BOLD);
+        String title = TrimCardDocument.title(request, side);
+        page.text(title, MARGIN, 36, page.sizeFor(title, room, TITLE, SMALL), Weight.BOLD);
         page.text(date, WIDTH - MARGIN - page.width(date, HEAD), 36, HEAD, Weight.PLAIN);
         head(page);
         List<String> foot = foot(page, side);
@@ -118,14 +118,6 @@ public final class TrimCardPdf {
             y += SMALL_LINE;
             page.text(line, MARGIN, y, SMALL, Weight.PLAIN);
         }
-    }
-
-    private String title(TrimCard.Side side) {
-        return Texts.of(
-                "card.title",
-                request.file().boat().title(),
-                request.wing().id(),
-                Texts.of("targets.mode." + side.mode().key()));
     }
 
     private void head(PdfPage page) throws IOException {
@@ -168,13 +160,8 @@ public final class TrimCardPdf {
         if (!side.notes().isEmpty()) {
             paragraphs.add(String.join(";   ", side.notes()) + ".");
         }
-        paragraphs.add(Texts.of("card.bands") + " " + Texts.of("card.caution") + " "
-                + Texts.of(
-                        "card.origin",
-                        request.file().boat().name(),
-                        request.file().hash(),
-                        Version.get(),
-                        Platform.MODEL_VERSION));
+        paragraphs.add(String.join(
+                " ", Texts.of("card.bands"), Texts.of("card.caution"), TrimCardDocument.origin(request)));
         for (String paragraph : paragraphs) {
             lines.addAll(page.wrapped(paragraph, WIDTH - 2 * MARGIN, SMALL));
         }

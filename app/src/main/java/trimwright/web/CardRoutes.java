@@ -21,6 +21,7 @@ import trimwright.cards.TakeOffDocument;
 import trimwright.cards.TakeOffRequest;
 import trimwright.cards.TakeOffRun;
 import trimwright.cards.TrimCard;
+import trimwright.cards.TrimCardDocument;
 import trimwright.cards.TrimCardPdf;
 import trimwright.cards.TrimCardRequest;
 import trimwright.prepare.TargetRequest;
@@ -66,7 +67,8 @@ final class CardRoutes implements Routes {
         routes.get("/api/gust", ctx -> answer(ctx, this::gust));
         routes.get("/api/loads", ctx -> answer(ctx, this::loads));
         routes.get("/api/takeoff", ctx -> answer(ctx, this::takeOff));
-        routes.get("/api/card.pdf", this::card);
+        routes.get("/api/card", this::cardPage);
+        routes.get("/api/card.pdf", this::cardPdf);
     }
 
     /** Makes one of the documents. */
@@ -128,7 +130,26 @@ final class CardRoutes implements Routes {
         return book -> TakeOffDocument.of(request, TakeOffRun.of(request, book, done -> {}));
     }
 
-    private void card(Context ctx) {
+    private void cardPage(Context ctx) {
+        TrimCardRequest request = cardRequest(ctx);
+        TargetBook book = targets.findBook(ctx, request.file(), request.wing());
+        if (book != null) {
+            Json.send(ctx, TrimCardDocument.of(request, TrimCard.sides(request, book)));
+        }
+    }
+
+    private void cardPdf(Context ctx) {
+        TrimCardRequest request = cardRequest(ctx);
+        TargetBook book = targets.findBook(ctx, request.file(), request.wing());
+        if (book == null) {
+            return;
+        }
+        String name = request.file().boat().name() + "-" + request.wing().id() + "-card.pdf";
+        ctx.header("Content-Disposition", "attachment; filename=\"" + name.replaceAll("[^A-Za-z0-9.-]", "_") + "\"");
+        ctx.contentType("application/pdf").result(TrimCardPdf.bytes(request, TrimCard.sides(request, book)));
+    }
+
+    private TrimCardRequest cardRequest(Context ctx) {
         BoatFile file = boats.get(Query.text(ctx, "boat"));
         WingSpec wing = BoatShelf.getWing(file, Query.text(ctx, "wing"));
         List<Double> winds = Arrays.stream(Query.text(ctx, "tws_kn").split(",", -1))
@@ -140,15 +161,8 @@ final class CardRoutes implements Routes {
         if (winds.size() > TrimCardRequest.MOST_WINDS) {
             throw new UserInputException(Texts.of("card.too_many", winds.size(), TrimCardRequest.MOST_WINDS));
         }
-        TargetBook book = targets.findBook(ctx, file, wing);
-        if (book == null) {
-            return;
-        }
-        TrimCardRequest request = new TrimCardRequest(
+        return new TrimCardRequest(
                 file, wing, winds, List.of(TargetMode.UPWIND, TargetMode.DOWNWIND), LocalDate.now(clock));
-        String name = file.boat().name() + "-" + wing.id() + "-card.pdf";
-        ctx.header("Content-Disposition", "attachment; filename=\"" + name.replaceAll("[^A-Za-z0-9.-]", "_") + "\"");
-        ctx.contentType("application/pdf").result(TrimCardPdf.bytes(request, TrimCard.sides(request, book)));
     }
 
     private static double wind(Context ctx, String name) {

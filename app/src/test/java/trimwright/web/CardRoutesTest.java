@@ -119,6 +119,30 @@ class CardRoutesTest {
         }
     }
 
+    /** The screen's card has the printed one's words. */
+    @Test
+    void theCardOnTheScreenSaysWhatThePrintedOneSays() throws Exception {
+        JsonNode page = json("/api/card?boat=whimbrel14&wing=tall&tws_kn=10,16,22");
+        assertEquals("card-page/1", page.path("schema").asText());
+        assertEquals("2027-03-06", page.path("date").asText());
+        try (PDDocument document = Loader.loadPDF(
+                ask("/api/card.pdf?boat=whimbrel14&wing=tall&tws_kn=10,16,22").body())) {
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            assertTrue(text.contains(page.path("caution").asText()), text);
+            assertTrue(text.contains(page.path("origin").asText()), text);
+            for (JsonNode side : page.path("sides")) {
+                assertTrue(text.contains(side.path("title").asText()), text);
+                assertEquals(3, side.path("rows").size());
+                for (JsonNode row : side.path("rows")) {
+                    for (JsonNode cell : row.path("cells")) {
+                        assertTrue(text.contains(cell.path("main").asText()), cell.toString());
+                        assertTrue(text.contains(cell.path("below").asText()), cell.toString());
+                    }
+                }
+            }
+        }
+    }
+
     @Test
     void whatCannotBeAnsweredIsOneSentence() throws Exception {
         assertEquals(400, ask("/api/gust?boat=whimbrel14&wing=tall").statusCode());

@@ -6,6 +6,7 @@ import { Shell } from './shell.js';
 // A place's modules are fetched when it is first opened.
 const PLACES = {
   prepare: () => import('./prepare/place.js'),
+  card: () => import('./card/place.js'),
   explore: () => import('./explore/place.js'),
   library: () => import('./library/place.js'),
   debrief: () => import('./debrief/place.js'),

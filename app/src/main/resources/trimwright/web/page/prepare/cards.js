@@ -21,7 +21,10 @@ export function Cards({ boat, wing, point }) {
       <h2 id="cards-title">${t('web.cards.title')}</h2>
       <p>${t('web.cards.print')}
         ${Object.entries(RANGES).map(([name, winds]) => html`
-          ${' '}<a href=${`/api/card.pdf${query({ ...at, tws_kn: winds })}`} download>${t(`web.cards.print_${name}`)}</a>`)}</p>
+          ${' '}<a href=${`/api/card.pdf${query({ ...at, tws_kn: winds })}`} download>${t(`web.cards.print_${name}`)}</a>`)}
+        ${t('web.cards.screen')}
+        ${Object.entries(RANGES).map(([name, winds]) => html`
+          ${' '}<a href=${`/card${query({ ...at, tws: winds })}`} onClick=${follow}>${t(`web.cards.print_${name}`)}</a>`)}</p>
       <${Card} id="gust" title=${t('web.cards.gust', { tws: fixed(point.tws_kn, 0), twa: fixed(point.twa_deg, 0) })}
         path=${gust} hash=${boat.hash} show=${(doc) => html`<${Gusts} doc=${doc} boat=${boat} wing=${wing} point=${point} />`} />
       <${Card} id="loads" title=${t('web.cards.loads', { tws: fixed(point.tws_kn, 0) })}
