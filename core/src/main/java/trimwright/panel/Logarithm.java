@@ -7,13 +7,11 @@ package trimwright.panel;
 public final class Logarithm {
     private static final double LN_2 = 0.6931471805599453;
 
-    /** Mantissas from here on count as half of themselves, so that the series runs over numbers near 1. */
-    private static final double ROOT_2 = 1.4142135623730951;
+    /** Bits of the root of a half: numbers are taken apart into powers of 2 and what lies from there to twice as much, near 1. */
+    private static final long LOW = 0x3FE6A09E667F3BCDL;
 
-    private static final int BIAS = 1023;
     private static final int MANTISSA_BITS = 52;
-    private static final long MANTISSA = (1L << MANTISSA_BITS) - 1;
-    private static final long ONE = (long) BIAS << MANTISSA_BITS;
+    private static final long EXPONENT = -1L << MANTISSA_BITS;
 
     private static final double C3 = 2.0 / 3;
     private static final double C5 = 2.0 / 5;
@@ -34,12 +32,9 @@ public final class Logarithm {
             return StrictMath.log(x);
         }
         long bits = Double.doubleToRawLongBits(x);
-        int exponent = (int) (bits >> MANTISSA_BITS) - BIAS;
-        double m = Double.longBitsToDouble(bits & MANTISSA | ONE);
-        if (m > ROOT_2) {
-            m *= 0.5;
-            exponent++;
-        }
+        long above = bits - LOW;
+        long exponent = above >> MANTISSA_BITS;
+        double m = Double.longBitsToDouble(bits - (above & EXPONENT));
         double s = (m - 1) / (m + 1);
         double q = s * s;
         double high = q * (C11 + q * (C13 + q * (C15 + q * (C17 + q * (C19 + q * C21)))));

@@ -23,10 +23,10 @@ class SectionRobustnessPropertyTest {
     private static final int PANELS = 60;
 
     /**
-     * What must be answered: the aim is 95 percent on the finer panels of tables. At these 60, of all states up to 40 degrees of flap
-     * at angles to 20 degrees, 86 percent were seen; less than three quarters would be another method.
+     * Of all states, flap to 40 and angle to 20 degrees. Seen: 1386 of 1500, 57 of the sample's 60. Three standard deviations of a
+     * sample of 60 are 0.10.
      */
-    private static final double LEAST_ANSWERED = 0.75;
+    private static final double LEAST_ANSWERED = 0.82;
 
     @Test
     void everyStateHasFiniteResultsOrATypedFailureWithinTheCapOfSteps() {
