@@ -41,6 +41,10 @@ final class TwinLegs {
     private static final double LENGTH = 120;
 
     private static final double FIRST = 120;
+
+    /** Of a phase that a cut went through, less is left out (s). */
+    private static final double LEAST = 2;
+
     private static final int EACH_WAY = 4;
     /** Length of the logs each way (s). */
     static final double SECONDS = FIRST + EACH_WAY * LENGTH;
@@ -137,7 +141,8 @@ final class TwinLegs {
                         Math.round((zero + (i + 1) * LENGTH) / step));
                 legs.add(new Leg(kind, span, 0, 0, null));
                 found.phases().stream()
-                        .filter(phase -> phase.span().overlaps(span))
+                        .filter(phase -> phase.span().overlaps(span)
+                                && inside(phase.span(), span).length() >= LEAST / step)
                         .forEach(phase -> phases.add(new Phase(kind, inside(phase.span(), span), phase.tack())));
             }
         }
