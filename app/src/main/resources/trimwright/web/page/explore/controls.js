@@ -1,5 +1,5 @@
 // One row a control: its name, a slider, the number. Keys, wheel, drag, touch and typing all end in onMove.
-import { html, useEffect, useRef, useState } from '../dom.js';
+import { html, useEffect, useMemo, useRef, useState } from '../dom.js';
 import { t } from '../text.js';
 import { inputOf, tidy } from './inputs.js';
 import { Term } from './number.js';
@@ -18,34 +18,34 @@ export function Control({ name, value, range, mark, onMove, onRest }) {
   const row = useRef(null);
   const latest = useRef(null);
   // From what the hand has reached, which may be ahead of what is drawn.
-  const move = (make) => onMove((now) => tidy(Math.max(low, Math.min(high, make(now)))));
-  latest.current = move;
+  latest.current = { move: (make) => onMove((now) => tidy(Math.max(low, Math.min(high, make(now))))), onMove, onRest };
   useEffect(() => {
     // Only for the control that has the focus; elsewhere the wheel scrolls the page.
     const turn = (event) => {
       if (event.ctrlKey || !row.current.contains(document.activeElement)) return;
       event.preventDefault();
-      latest.current((now) => now - Math.sign(event.deltaY || event.deltaX) * step);
+      latest.current.move((now) => now - Math.sign(event.deltaY || event.deltaX) * step);
     };
     row.current.addEventListener('wheel', turn, { passive: false });
     return () => row.current?.removeEventListener('wheel', turn);
   }, [step]);
   const share = (at) => Math.max(0, Math.min(1, (at - low) / (high - low)));
-  return html`
+  // Each state renders all controls; those that stay are not drawn again.
+  return useMemo(() => html`
     <div class="control" ref=${row} data-control=${name}>
       <span class="control-name"><${Term} name=${name} /></span>
       <span class="control-slide" style=${{ '--share': share(value), '--mark': share(mark ?? low) }}>
         <input type="range" min=${low} max=${high} step=${10 ** -decimals} value=${value} aria-label=${t(`web.number.${name}`)}
           aria-valuetext=${`${value.toFixed(decimals)} ${t(`web.unit.${name}`)}`}
-          onInput=${(e) => { const to = Number(e.target.value); move(() => to); }} onChange=${onRest}
-          onKeyDown=${(e) => onKey(e, step, { low, high }, move)} />
+          onInput=${(e) => { const to = Number(e.target.value); latest.current.move(() => to); }} onChange=${() => latest.current.onRest()}
+          onKeyDown=${(e) => onKey(e, step, { low, high }, latest.current.move)} />
         ${mark !== undefined && html`<span class="control-mark" title=${t('web.explore.target_mark')}></span>`}
       </span>
       <span class="control-value">
-        <${Typed} name=${name} value=${value} decimals=${decimals} range=${range} onMove=${onMove} onRest=${onRest} />
+        <${Typed} name=${name} value=${value} decimals=${decimals} range=${range} onMove=${(make) => latest.current.onMove(make)} onRest=${() => latest.current.onRest()} />
         <span class="unit">${t(`web.unit.${name}`)}</span>
       </span>
-    </div>`;
+    </div>`, [value, low, high, range[0], range[1], mark]);
 }
 
 function onKey(event, step, { low, high }, move) {
