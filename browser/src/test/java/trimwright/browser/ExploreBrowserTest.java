@@ -37,7 +37,7 @@ class ExploreBrowserTest {
     private static final int PRESSES = 200;
 
     /** States whose pressures are compared too: each takes a second or two. */
-    private static final int WITH_PRESSURE = 4;
+    private static final int WITH_PRESSURE = 2;
 
     /** Three flows with boundary layers, on a busy machine. */
     private static final double PRESSURE_MILLIS = 120_000;
@@ -147,6 +147,7 @@ class ExploreBrowserTest {
 
     /** Lift of the computed flow about the three sections, once it is there. */
     private static void comparePressures(Page page, Map<String, String> options) {
+        page.locator(".pressure-panel").scrollIntoViewIfNeeded();
         page.locator(".pressure-panel[data-shown=now]")
                 .waitFor(new Locator.WaitForOptions().setTimeout(PRESSURE_MILLIS));
         List<String> arguments =

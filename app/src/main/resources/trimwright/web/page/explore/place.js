@@ -13,7 +13,7 @@ import { Changes } from './changes.js';
 import { Control } from './controls.js';
 import { Figures } from './figures.js';
 import { Num } from './number.js';
-import { Pressure, usePressures } from './pressure.js';
+import { Pressure } from './pressure.js';
 import { useSteps } from './steps.js';
 import { Sections } from './sections.js';
 import { SpanChart } from './span.js';
@@ -61,7 +61,6 @@ function Explore({ boats, boat, wing, choice, pick, ranges }) {
   const state = steps.now;
   const [answer, isNow, early] = useWing(boat, wing, state, strip, flush);
   ask.current = early;
-  const pressures = usePressures(boat, wing, steps.base, strip);
   const [points, clearTrace] = useTrace(answer, steps);
   const turn = useCallback((name, by) => show((now) => ({ ...now, [name]: clamped(name, now[name] + by, ranges) })), [ranges]);
   const targets = useRef(new Set());
@@ -109,7 +108,7 @@ function Explore({ boats, boat, wing, choice, pick, ranges }) {
     <${Changes} wing=${answer.wing} />`, [answer, kept, strip, turn]);
   const trace = useMemo(() => html`<${Trace} points=${points} targets=${targets.current} onGo=${go} onClear=${clearTrace} />`, [points]);
   const isMoving = steps.base !== steps.now;
-  const pressure = useMemo(() => html`<${Pressure} answer=${pressures} isMoving=${isMoving} />`, [pressures.path, pressures.busy, isMoving]);
+  const pressure = useMemo(() => html`<${Pressure} boat=${boat} wing=${wing} state=${steps.base} strip=${strip} isMoving=${isMoving} />`, [boat, wing, steps.base, strip, isMoving]);
   return html`
     <div class="bar">
       <h1>${t('web.explore.title')}</h1>

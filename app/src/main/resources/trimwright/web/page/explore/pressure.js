@@ -1,6 +1,6 @@
 // Pressure along the chord at the three heights of the drawing, by the flow computed about each section. That takes a
-// moment, so it is asked for when the hand is at rest.
-import { html, useEffect, useState } from '../dom.js';
+// moment, so it is asked for when the hand is at rest and the picture is on the screen.
+import { html, useEffect, useRef, useState } from '../dom.js';
 import { getJson, query } from '../api.js';
 import { fixed } from '../format.js';
 import { t } from '../text.js';
@@ -17,28 +17,61 @@ const BOTTOM = 20;
 const MOST_SUCTION = -12;
 const PLACES = ['foot', 'middle', 'head'];
 
-/** @returns {{sections: any[]|null, reason: string|null, path: string|null, fault: Error|null, busy: boolean}} what was last computed */
-export function usePressures(boat, wing, state, strip) {
+/**
+ * One question on its way at a time, then the newest: an answer takes the server a while even if nobody waits for it.
+ *
+ * @param {boolean} isSeen whether to ask at all
+ * @returns {{sections: any[]|null, reason: string|null, fault: Error|null, isNow: boolean}} what was last computed
+ */
+function usePressures(boat, wing, state, strip, isSeen) {
   const [answer, setAnswer] = useState({ sections: null, reason: null, path: null, fault: null });
+  const line = useRef({ busy: false, wanted: null, closed: false });
   const path = `/api/explore/pressure${query({ boat: boat.id, hash: boat.hash, wing: wing.id, strip, ...questionOf(state) })}`;
+  useEffect(() => () => { line.current.closed = true; }, []);
   useEffect(() => {
-    const abort = new AbortController();
-    getJson(path, { signal: abort.signal }).then(
-      ({ pressures = null, reason = null }) => abort.signal.aborted || setAnswer({ sections: pressures, reason, path, fault: null }),
-      (fault) => abort.signal.aborted || setAnswer({ sections: null, reason: null, path, fault }),
-    );
-    return () => abort.abort();
-  }, [path]);
-  return { ...answer, busy: answer.path !== path };
+    if (!isSeen) return;
+    line.current.wanted = path;
+    ask(line.current, setAnswer);
+  }, [path, isSeen]);
+  return { ...answer, isNow: answer.path === path };
 }
 
-/** isMoving: the state has moved on since what is asked for. */
-export function Pressure({ answer, isMoving }) {
-  const { sections, reason, fault, busy } = answer;
-  const old = busy || isMoving;
+async function ask(line, show) {
+  if (line.busy) return;
+  line.busy = true;
+  for (let path = null; path !== line.wanted && !line.closed; ) {
+    path = line.wanted;
+    let found;
+    try {
+      const { pressures = null, reason = null } = await getJson(path);
+      found = { sections: pressures, reason, path, fault: null };
+    } catch (fault) {
+      found = { sections: null, reason: null, path, fault };
+    }
+    if (!line.closed) show(found);
+  }
+  line.busy = false;
+}
+
+/** Whether an element is on the screen. */
+function useSeen(ref) {
+  const [isSeen, setSeen] = useState(false);
+  useEffect(() => {
+    const watch = new IntersectionObserver((entries) => setSeen(entries.at(-1).isIntersecting));
+    watch.observe(ref.current);
+    return () => watch.disconnect();
+  }, []);
+  return isSeen;
+}
+
+/** state: where the hand last came to rest; isMoving: it has moved on since. */
+export function Pressure({ boat, wing, state, strip, isMoving }) {
+  const panel = useRef(null);
+  const { sections, reason, fault, isNow } = usePressures(boat, wing, state, strip, useSeen(panel));
+  const old = !isNow || isMoving;
   const said = fault?.message ?? reason ?? t('web.explore.pressure_note');
   return html`
-    <section class="panel pressure-panel" aria-labelledby="pressure-title" data-shown=${old ? 'before' : 'now'}>
+    <section class="panel pressure-panel" ref=${panel} aria-labelledby="pressure-title" data-shown=${old ? 'before' : 'now'}>
       <h2 id="pressure-title">${t('web.explore.pressure')}</h2>
       <p class="quiet" role="status">${old ? t('web.explore.pressure_work') : said}</p>
       <div class=${old ? 'pressures old' : 'pressures'}>${sections?.map((section, i) => html`<${Section} key=${PLACES[i]} section=${section} index=${i} />`)}</div>
