@@ -160,8 +160,8 @@ public final class TrimCardPdf {
         if (!side.notes().isEmpty()) {
             paragraphs.add(String.join(";   ", side.notes()) + ".");
         }
-        paragraphs.add(String.join(
-                " ", Texts.of("card.bands"), Texts.of("card.caution"), TrimCardDocument.origin(request)));
+        paragraphs.add(
+                String.join(" ", Texts.of("card.bands"), Texts.of("card.caution"), TrimCardDocument.origin(request)));
         for (String paragraph : paragraphs) {
             lines.addAll(page.wrapped(paragraph, WIDTH - 2 * MARGIN, SMALL));
         }

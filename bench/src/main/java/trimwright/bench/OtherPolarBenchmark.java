@@ -20,8 +20,7 @@ import org.openjdk.jmh.annotations.Setup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class OtherPolarBenchmark extends Measured {
-    private static final String COMMANDS =
-            """
+    private static final String COMMANDS = """
             PLOP
             G F
 

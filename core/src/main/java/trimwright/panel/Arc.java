@@ -37,6 +37,16 @@ final class Arc {
         return tangent
                 * (1
                         - square
-                                * (THIRD - square * (FIFTH - square * (SEVENTH - square * (NINTH - square * (ELEVENTH - square * THIRTEENTH))))));
+                                * (THIRD
+                                        - square
+                                                * (FIFTH
+                                                        - square
+                                                                * (SEVENTH
+                                                                        - square
+                                                                                * (NINTH
+                                                                                        - square
+                                                                                                * (ELEVENTH
+                                                                                                        - square
+                                                                                                                * THIRTEENTH))))));
     }
 }

@@ -16,7 +16,10 @@ class ArcPropertyTest {
             double cosine = size * StrictMath.cos(angle);
             // Two halvings round five times, and the result is four times what they leave: 16 units in the last place.
             assertEquals(
-                    StrictMath.atan2(sine, cosine), Arc.angle(sine, cosine), 16 * Math.ulp(Math.abs(angle)), "" + angle);
+                    StrictMath.atan2(sine, cosine),
+                    Arc.angle(sine, cosine),
+                    16 * Math.ulp(Math.abs(angle)),
+                    "" + angle);
         }
         assertEquals(0, Arc.angle(0, 0));
         assertEquals(Math.PI, Arc.angle(0, -1));
