@@ -24,7 +24,8 @@ public final class TableError {
     /**
      * Compares along one outline that the table has no node of.
      *
-     * @param shareOfRange part of the range between both stalls in which angles are drawn
+     * @param from place between both stalls, -1 to 1, from which angles are drawn
+     * @param to place up to which
      */
     public void add(
             SectionModel section,
@@ -33,7 +34,8 @@ public final class TableError {
             double flap,
             double reynolds,
             int angles,
-            double shareOfRange,
+            double from,
+            double to,
             Random random) {
         SectionPoint point = new SectionPoint();
         double easy = -0.45 * flap;
@@ -49,9 +51,9 @@ public final class TableError {
         range.toStall(1);
         range.toStall(-1);
         double middle = 0.5 * (low + high);
-        double half = 0.5 * (high - low) * shareOfRange;
+        double half = 0.5 * (high - low);
         for (int i = 0; i < angles; i++) {
-            double alpha = middle + half * (2 * random.nextDouble() - 1);
+            double alpha = middle + half * (from + (to - from) * random.nextDouble());
             ViscousPoint direct = range.solve(alpha);
             ViscousPoint before = range.solve(alpha - STEP);
             ViscousPoint after = range.solve(alpha + STEP);
@@ -75,7 +77,7 @@ public final class TableError {
                 flap,
                 reynolds,
                 profile.mainThickness(),
-                (alpha - middle) / (0.5 * (high - low)),
+                (alpha - middle) / half,
                 direct.lift()
             });
         }
