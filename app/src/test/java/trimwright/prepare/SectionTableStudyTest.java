@@ -72,7 +72,7 @@ class SectionTableStudyTest {
                     row[9],
                     row[10]);
         }
-        // Half again what 416 places showed: 0.020 and 0.039.
+        // Half again what 587 places showed: 0.020 and 0.037.
         assertEquals(0, rms(flapUsed, 0), 0.03, "rms of lift");
         assertEquals(0, rms(flapUsed, 2), 0.06, "rms of drag, share");
     }
