@@ -9,12 +9,14 @@ import trimwright.units.Units;
 
 /** Straight sailing of the simulated crew against the balance that knows nothing of time. */
 class LongLegTest {
+    private static final double MODERATE = Units.fromKnots(13);
     private static final double FRESH = Units.fromKnots(16);
     private static final double STRONG = Units.fromKnots(20);
 
     @Test
     void steadyStraightSailingMakesGoodWhatTheTargetBookSays() throws InterruptedException {
-        LongLeg leg = new LongLeg(List.of(FRESH, STRONG));
+        LongLeg leg = new LongLeg(List.of(MODERATE, FRESH, STRONG));
+        isAsTheBookSays(leg.share(MODERATE, TargetMode.DOWNWIND));
         isAsTheBookSays(leg.share(FRESH, TargetMode.UPWIND));
         isAsTheBookSays(leg.share(FRESH, TargetMode.DOWNWIND));
         isAsTheBookSays(leg.share(STRONG, TargetMode.UPWIND));

@@ -23,6 +23,18 @@ final class FlightController {
     /** Windward heel at which the second board is let down again (rad): chosen. */
     private static final double TOO_FAR = Math.toRadians(12);
 
+    /** True wind angle from which she counts as sailing down the wind (rad): chosen. */
+    private static final double DOWN_THE_WIND = Math.toRadians(100);
+
+    /** Rate of turn below which a gybe's swing is over (rad/s): chosen. */
+    private static final double SWINGING = Math.toRadians(8);
+
+    /** Rate at which the righting moment is given up that the windward foil would have to balance (1/s): chosen. */
+    private static final double LIGHTENING = 0.6;
+
+    /** More than the least immersion of the leeward foil that is kept (m): chosen. */
+    private static final double SPARE_IMMERSION = 0.3;
+
     private static final double CLIMB_MOST = 0.5;
     private static final double HEIGHT_TIME = 1.2;
     private static final double CLIMB_GAIN = 8.0;
@@ -68,11 +80,11 @@ final class FlightController {
         boards(sight, aim, tack, coming);
         boolean both = isBothDown(sight);
         handOver(both, tack);
-        height(sight, aim, dt);
+        height(sight, aim, both ? 0 : risen(sight, aim, tack), dt);
         if (both && !flying) {
             rightOnHulls(sight, tack, dt);
         } else if (both) {
-            holdHeel(sight, turn == null ? tack * aim.attitude().heel() : 0, dt);
+            holdHeel(sight, isRound(turn, tack) ? tack * aim.attitude().heel() : 0, dt);
         }
         rakes(sight, both);
         pitch(sight, aim, dt);
@@ -118,21 +130,52 @@ final class FlightController {
         spread += clamp(tack * wanted - spread, Math.toRadians(4) * dt);
     }
 
+    /** Down the wind the second board comes up sooner when wing and windward foil have less righting moment to work against. */
+    private boolean canLightenWindward(Sight sight, int tack) {
+        return holdsHeel()
+                && Math.abs(sight.trueWindAngle()) > DOWN_THE_WIND
+                && sight.speed() > ONE_BOARD
+                && !isUnloaded(sight, tack);
+    }
+
+    private boolean isUnloaded(Sight sight, int tack) {
+        return windwardLift(sight, tack) < 0.02 * weight();
+    }
+
+    /** Bear-aways and round-ups keep the leeward foil that they have. */
+    private static boolean isOnOneTack(@Nullable TurnOrder turn) {
+        return turn != null && (turn.kind() == TurnKind.BEAR_AWAY || turn.kind() == TurnKind.ROUND_UP);
+    }
+
+    /** Straight sailing, or a gybe in which the wing already is trimmed for the new tack. */
+    private static boolean isRound(@Nullable TurnOrder turn, int tack) {
+        return turn == null || turn.kind() == TurnKind.GYBE && turn.toTack() == tack;
+    }
+
+    /** The swing is over and the wing pulls on the new side. */
+    private static boolean hasSwung(Sight sight, int tack) {
+        return Math.abs(sight.state().rates().yaw()) < SWINGING
+                && tack * sight.felt().angle() > Math.toRadians(15);
+    }
+
     private static double windwardLift(Sight sight, int tack) {
         return tack > 0 ? sight.loads().starboardMain() : sight.loads().portMain();
     }
 
     private void boards(Sight sight, Aim aim, int tack, @Nullable TurnOrder turn) {
         double heel = tack * sight.state().pose().roll();
-        boolean settled = turn == null
+        boolean settled = isRound(turn, tack)
+                && (turn == null || hasSwung(sight, tack))
                 && heel < Math.toRadians(5)
                 && sight.speed() > ONE_BOARD
                 && sight.rideHeight() > 0.4
                 && sight.speed() > 0.6 * aim.speed();
-        boolean unloaded = windwardLift(sight, tack) < 0.02 * weight();
         boolean alreadyUp = Math.min(portBoard, starboardBoard) < 0.5;
-        boolean kept = turn == null && sight.speed() > ONE_BOARD - 1 && sight.rideHeight() > 0.1 && heel < TOO_FAR;
-        boolean lift = alreadyUp ? kept : settled && unloaded;
+        boolean kept = (isRound(turn, tack) || isOnOneTack(turn))
+                && sight.speed() > ONE_BOARD - 1
+                && sight.rideHeight() > 0.1
+                && heel < TOO_FAR;
+        boolean lift = alreadyUp ? kept : settled && isUnloaded(sight, tack);
         portBoard = lift && tack < 0 ? 0 : 1;
         starboardBoard = lift && tack > 0 ? 0 : 1;
     }
@@ -144,7 +187,21 @@ final class FlightController {
                 > 0.4;
     }
 
-    private void height(Sight sight, Aim aim, double dt) {
+    /** How far the leeward foil has come up beyond the depth that it shall keep (m): heel to windward lifts it. */
+    private double risen(Sight sight, Aim aim, int tack) {
+        double kept = Math.min(
+                boat.mainFoil().immersionMin() + SPARE_IMMERSION,
+                immersion(aim.attitude().rideHeight(), aim.attitude().heel()));
+        double now = immersion(sight.rideHeight(), tack * sight.state().pose().roll());
+        return Math.max(0, kept - now);
+    }
+
+    /** Wetted length of the leeward shaft (m) at a ride height (m) and a heel to windward (rad). */
+    private double immersion(double rideHeight, double heel) {
+        return boat.mainFoil().shaftLength() - rideHeight - boat.mainFoil().yJunction() * Math.sin(heel);
+    }
+
+    private void height(Sight sight, Aim aim, double risen, double dt) {
         double aimed = Math.max(0.5, aim.attitude().rideHeight() + habits.rideHeight());
         aimed = Math.min(aimed, boat.limits().rideHeightMax());
         // What a slow boat cannot carry it gives up gently, before it falls.
@@ -158,7 +215,7 @@ final class FlightController {
             return;
         }
         asked = Math.max(asked + clamp(aimed - asked, RISE * dt * (aimed < asked ? 2 : 1)), sight.rideHeight() - 0.3);
-        double climb = clamp((asked - sight.rideHeight()) / HEIGHT_TIME, CLIMB_MOST);
+        double climb = clamp((asked - sight.rideHeight() - risen) / HEIGHT_TIME, CLIMB_MOST);
         double miss = climb - sight.state().rates().climb();
         collective += CLIMB_GAIN * miss / Math.max(5, sight.speed()) * dt;
         collective = Math.max(least, Math.min(most, collective));
@@ -193,9 +250,9 @@ final class FlightController {
     private void balance(Sight sight, Aim aim, int tack, @Nullable TurnOrder turn, double dt) {
         double heel = tack * sight.state().pose().roll();
         double over = heel - aim.attitude().heel() - Math.toRadians(0.8);
-        spare = Math.max(
-                0,
-                Math.min(1, spare + (over > 0 ? 6 * over : Math.min(-0.15, 20 * (over + Math.toRadians(0.8)))) * dt));
+        double byHeel = over > 0 ? 6 * over : Math.min(-0.15, 20 * (over + Math.toRadians(0.8)));
+        double rate = turn == null && canLightenWindward(sight, tack) ? LIGHTENING : byHeel;
+        spare = Math.max(0, Math.min(1, spare + rate * dt));
         double speed = Math.max(5, sight.speed());
         double q = 0.5 * 1025 * speed * speed;
         double perAngle =
@@ -212,7 +269,7 @@ final class FlightController {
         if (windward < -limit) {
             given = Math.min(given, Math.abs(tack * sight.state().controls().differential()) * limit / -windward);
         }
-        differential = turn == null ? tack * given : 0;
+        differential = isRound(turn, tack) ? tack * given : 0;
         double crewMoment = boat.crew().mass() * Units.G;
         double out = boat.crew().yMax() * (1 - 1.2 * Math.max(0, spare - 0.33)) - missing / crewMoment;
         crew = (turn == null ? tack : turn.toTack())

@@ -109,9 +109,11 @@ final class Tactician {
     }
 
     /** Time from an order until the second board is down and the helm goes over (s). */
-    private static double untilHelm(Sight sight) {
+    private double untilHelm(Sight sight) {
         Controls controls = sight.state().controls();
-        return 0.3 + (1 - Math.min(controls.portBoard(), controls.starboardBoard())) / BOARD_RATE;
+        double down = Math.min(controls.portBoard(), controls.starboardBoard());
+        TurnKind kind = plan.sail() == Plan.Sail.DOWNWIND ? TurnKind.GYBE : TurnKind.TACK;
+        return 0.3 + Math.max(0, Turns.boardNeeded(kind) - down) / BOARD_RATE;
     }
 
     /** Straight at the mark where its angle allows, with some reluctance to change one's mind. */

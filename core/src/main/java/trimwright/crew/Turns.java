@@ -25,6 +25,14 @@ final class Turns {
     private @Nullable TurnOrder active;
     private double steadySince = Double.NaN;
 
+    /**
+     * How far the second board has to be down (-) before the helm goes over. In a gybe it carries only once the stern has gone
+     * through the wind, by when it is down; in a tack it carries as soon as the drive goes.
+     */
+    static double boardNeeded(TurnKind kind) {
+        return kind == TurnKind.GYBE ? 0.05 : 0.9;
+    }
+
     /** The turn under way, null in straight sailing. */
     @Nullable
     TurnOrder active() {
@@ -100,7 +108,7 @@ final class Turns {
             boolean ready = Math.min(
                             sight.state().controls().portBoard(),
                             sight.state().controls().starboardBoard())
-                    > 0.9;
+                    > boardNeeded(waiting.kind());
             if (ready || sight.time() > waiting.start() + PREPARATION) {
                 active = new TurnOrder(waiting.kind(), waiting.cause(), sight.time(), waiting.toTack());
                 prepared = null;
