@@ -198,7 +198,7 @@ final class FlightController {
 
     /** Wetted length of the leeward shaft (m) at a ride height (m) and a heel to windward (rad). */
     private double immersion(double rideHeight, double heel) {
-        return boat.mainFoil().shaftLength() - rideHeight - boat.mainFoil().yJunction() * Math.sin(heel);
+        return boat.mainFoil().shaftLength() - rideHeight - boat.mainFoil().yJunction() * StrictMath.sin(heel);
     }
 
     private void height(Sight sight, Aim aim, double risen, double dt) {
