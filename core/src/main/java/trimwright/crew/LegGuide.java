@@ -44,15 +44,17 @@ final class LegGuide {
     PlanePoint target() {
         PlaneLine line = line();
         if (goesBack) {
-            return across(line, along(line, 0.5), -BACK);
+            return across(line, leg >= 0 && course.endsAtMark(leg) ? outside(line) : along(line, 0.5), -BACK);
         }
         if (leg < 0) {
             // Beyond the line, so that she does not swing at the last moment.
             return across(line, along(line, temper.startShare()), BEYOND);
         }
-        if (!course.endsAtMark(leg)) {
-            return along(line, temper.gateShare());
-        }
+        return course.endsAtMark(leg) ? outside(line) : along(line, temper.gateShare());
+    }
+
+    /** A little way from the mark that ends the leg, on the side on which it is passed. */
+    private PlanePoint outside(PlaneLine line) {
         double near = CLEAR_OF_MARK / line.length();
         return along(line, course.isMarkLeftToPort(leg) ? near : 1 - near);
     }
@@ -89,10 +91,9 @@ final class LegGuide {
         return leg < 0 ? course.start() : course.endOfLeg(Math.min(leg, course.legCount() - 1));
     }
 
-    /** Who has gone past a line beside it goes back before it. */
+    /** Who has gone past a line beside it, or past a mark on its wrong side, goes back before it. */
     private void seeWhetherPast(PlanePoint bow) {
-        boolean isLine = leg < 0 || !course.endsAtMark(leg);
-        goesBack = isLine && !hasFinished() && line().ahead(bow) > (goesBack ? -BACK * 0.6 : PAST);
+        goesBack = !hasFinished() && line().ahead(bow) > (goesBack ? -BACK * 0.6 : PAST);
     }
 
     private static PlanePoint across(PlaneLine line, PlanePoint point, double way) {
