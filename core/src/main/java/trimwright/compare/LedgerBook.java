@@ -31,6 +31,9 @@ final class LedgerBook {
     private static final byte TURNING_FREELY = 1;
     private static final byte TURNING_FORCED = 2;
 
+    /** Longest time after a turn or a spell off the foils in which speed is taken to be gathered because of it (s): chosen. */
+    private static final double GATHERING = 30;
+
     private final LegProgress progress;
     private final boolean[] offFoil;
     private final byte[] turning;
@@ -74,7 +77,7 @@ final class LedgerBook {
         for (Turn turn : pieces.turns()) {
             TurnLabel label = turn.label();
             byte kind = label != null && label.isForced() ? TURNING_FORCED : TURNING_FREELY;
-            fill(turn.span().from() - from, until(turn) - from, n, k -> turning[k] = kind);
+            fill(turn.span().from() - from, steadyFrom(until(turn), pieces) - from, n, k -> turning[k] = kind);
         }
         for (OffFoil spell : pieces.offFoil()) {
             int first = spell.span().from() - from;
@@ -82,9 +85,15 @@ final class LedgerBook {
             // Who comes down in a turn is down because of it.
             fill(
                     first,
-                    spell.span().to() - from,
+                    steadyFrom(spell.span().to(), pieces) - from,
                     n,
-                    cause == SAILING ? k -> offFoil[k] = true : k -> turning[k] = cause);
+                    k -> {
+                        if (cause != SAILING) {
+                            turning[k] = cause;
+                        } else {
+                            offFoil[k] |= turning[k] == SAILING;
+                        }
+                    });
         }
     }
 
@@ -92,6 +101,23 @@ final class LedgerBook {
     private static int until(Turn turn) {
         Turn.Recovery recovery = turn.recovery();
         return recovery == null ? turn.span().to() : Math.max(turn.span().to(), recovery.until());
+    }
+
+    /** From there on speed is gathered: to the next phase or turn, if one begins soon. */
+    private int steadyFrom(int until, Pieces pieces) {
+        int latest = until + (int) Math.round(GATHERING / progress.step());
+        int next = latest + 1;
+        for (Phase phase : pieces.phases()) {
+            if (phase.span().to() > until) {
+                next = Math.min(next, Math.max(until, phase.span().from()));
+            }
+        }
+        for (Turn turn : pieces.turns()) {
+            if (turn.span().from() >= until) {
+                next = Math.min(next, turn.span().from());
+            }
+        }
+        return next > latest ? until : next;
     }
 
     private interface Marker {
