@@ -110,6 +110,20 @@ class ComparisonTest {
     }
 
     @Test
+    void speedGatheredAfterASpellOffTheFoilsIsTheSpells() {
+        // Down for 20 s, then 20 s in the air at 6 m/s, which is no steady sailing.
+        WindTrack track = wind(new SyntheticTrack(300, RATE)
+                .heading(t -> -45)
+                .speed(t -> t > 150 && t <= 170 ? 4 : t > 170 && t <= 190 ? 6 : 10)
+                .with(Paths.RIDE_HEIGHT, t -> t > 150 && t <= 170 ? 0 : 1));
+        LegLedger ledger = Comparison.of(track, cut(track), new TargetReference(tenEverywhere()))
+                .ledgers()
+                .get(0);
+        assertAddsUp(ledger);
+        assertEquals(20 * (1 - 0.4) + 20 * (1 - 0.6), loss(ledger, Cause.OFF_FOIL), 0.4);
+    }
+
+    @Test
     void aSlowTackCostsItsOwnLineAndTimeToTheReference() {
         WindTrack track = wind(new SyntheticTrack(300, RATE)
                 .heading(t -> t < 150 ? -45 : Math.min(45, -45 + 10 * (t - 150)))
