@@ -83,17 +83,13 @@ final class LedgerBook {
             int first = spell.span().from() - from;
             byte cause = first >= 0 && first < n ? turning[first] : SAILING;
             // Who comes down in a turn is down because of it.
-            fill(
-                    first,
-                    steadyFrom(spell.span().to(), pieces) - from,
-                    n,
-                    k -> {
-                        if (cause != SAILING) {
-                            turning[k] = cause;
-                        } else {
-                            offFoil[k] |= turning[k] == SAILING;
-                        }
-                    });
+            fill(first, steadyFrom(spell.span().to(), pieces) - from, n, k -> {
+                if (cause != SAILING) {
+                    turning[k] = cause;
+                } else {
+                    offFoil[k] |= turning[k] == SAILING;
+                }
+            });
         }
     }
 
