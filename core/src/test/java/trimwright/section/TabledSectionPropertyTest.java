@@ -14,22 +14,7 @@ class TabledSectionPropertyTest {
     @Test
     void portEqualsStarboardToTheLastBit() {
         Random random = new Random(1);
-        SectionPoint a = new SectionPoint();
-        SectionPoint b = new SectionPoint();
-        for (int i = 0; i < 20_000; i++) {
-            double alpha = Math.PI * (2 * random.nextDouble() - 1);
-            double flap = i % 5 == 0 ? 0 : 0.8 * (2 * random.nextDouble() - 1);
-            double re = Math.exp(10 + 7 * random.nextDouble());
-            SECTION.evaluate(alpha, flap, re, a);
-            SECTION.evaluate(-alpha, -flap, re, b);
-            assertEquals(a.cl, -b.cl);
-            assertEquals(a.cd, b.cd);
-            assertEquals(a.cm, -b.cm);
-            assertEquals(a.hinge, -b.hinge);
-            assertEquals(a.stallMargin, b.stallMargin);
-            assertEquals(a.clAlpha, b.clAlpha);
-            assertEquals(a.cdFlap, -b.cdFlap);
-        }
+        SectionChecks.assertMirrored(SECTION, random, i -> i % 5 == 0 ? 0 : 0.8 * (2 * random.nextDouble() - 1));
     }
 
     @Test
@@ -58,20 +43,7 @@ class TabledSectionPropertyTest {
 
     @Test
     void everyFiniteInputGivesAFiniteAnswerWithPositiveDrag() {
-        Random random = new Random(2);
-        SectionPoint out = new SectionPoint();
-        for (int i = 0; i < 50_000; i++) {
-            double alpha = 20 * random.nextGaussian();
-            double flap = 5 * random.nextGaussian();
-            double re = i % 7 == 0 ? 0 : Math.exp(25 * random.nextDouble());
-            SECTION.evaluate(alpha, flap, re, out);
-            double sum = out.cl + out.cd + out.cm + out.hinge + out.stallMargin;
-            sum += out.clAlpha + out.cdAlpha + out.cmAlpha + out.hingeAlpha + out.stallMarginAlpha;
-            sum += out.clFlap + out.cdFlap + out.cmFlap + out.hingeFlap + out.stallMarginFlap;
-            sum += out.clLogRe + out.cdLogRe + out.cmLogRe + out.hingeLogRe + out.stallMarginLogRe;
-            assertTrue(Double.isFinite(sum), () -> "alpha " + alpha + " flap " + flap + " re " + re);
-            assertTrue(out.cd > 0, () -> "drag at alpha " + alpha + " flap " + flap + " re " + re);
-        }
+        SectionChecks.assertFinite(SECTION);
     }
 
     @Test
