@@ -27,7 +27,6 @@ import trimwright.text.NoAnswerException;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
-import trimwright.units.Units;
 
 /** Prints the trim card. */
 @Command(name = "card")
@@ -68,12 +67,11 @@ public final class CardCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         BoatFile file = boat.load();
         WingSpec spec = wing.of(file.boat());
-        List<Double> winds = Steps.parse("--tws", tws, 1, 40);
+        List<Double> winds = Steps.winds("--tws", tws);
         if (winds.size() > TrimCardRequest.MOST_WINDS) {
             throw new UserInputException(Texts.of("card.too_many", winds.size(), TrimCardRequest.MOST_WINDS));
         }
-        TrimCardRequest request = new TrimCardRequest(
-                file, spec, winds.stream().map(Units::fromKnots).toList(), sides(), date());
+        TrimCardRequest request = new TrimCardRequest(file, spec, winds, sides(), date());
         Path target = target(file, spec);
         List<TrimCard.Side> sides = compute(request);
         if (sides.stream().flatMap(one -> one.rows().stream()).allMatch(row -> row.reason() != null)) {
@@ -138,8 +136,7 @@ public final class CardCommand implements Callable<Integer> {
     }
 
     private List<TrimCard.Side> compute(TrimCardRequest request) throws InterruptedException {
-        try (Progress progress = console.progress(
-                Texts.of("targets.progress"), request.winds().size(), Texts.of("targets.progress_unit"))) {
+        try (Progress progress = console.targetProgress(request.winds().size())) {
             TargetBook book = CardBooks.of(books, request.file(), request.wing(), request.winds(), progress);
             return TrimCard.sides(request, book);
         }

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.Locale;
 import trimwright.text.JsonOut;
 import trimwright.text.Progress;
+import trimwright.text.Texts;
 
 /** The two standard streams: answers on the first, progress and notes on the second. */
 public final class Console {
@@ -69,5 +70,10 @@ public final class Console {
             case BAR -> new ProgressBarLine(err, task, total, unit);
             case LINES -> new ProgressLines(err, task, total, unit, System::nanoTime);
         };
+    }
+
+    /** The same for the targets of so many winds, or of whatever else is computed with them. */
+    public Progress targetProgress(long steps) {
+        return progress(Texts.of("targets.progress"), steps, Texts.of("targets.progress_unit"));
     }
 }

@@ -100,8 +100,7 @@ public final class DebriefCommand implements Callable<Integer> {
 
     private TargetBook targets(BoatFile file, WingSpec spec) throws InterruptedException {
         TargetRequest request = TargetRequest.of(file, spec);
-        try (Progress progress = console.progress(
-                Texts.of("targets.progress"), TargetRun.steps(request), Texts.of("targets.progress_unit"))) {
+        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
             return books.of(request, progress);
         }
     }

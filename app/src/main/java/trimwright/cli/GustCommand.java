@@ -91,8 +91,7 @@ public final class GustCommand implements Callable<Integer> {
     }
 
     private List<GustRun.PointGusts> compute(GustRequest request) throws InterruptedException {
-        try (Progress progress = console.progress(
-                Texts.of("targets.progress"), request.winds().size(), Texts.of("targets.progress_unit"))) {
+        try (Progress progress = console.targetProgress(request.winds().size())) {
             TargetBook book = CardBooks.of(books, request.file(), request.wing(), request.winds(), progress);
             return GustRun.of(request, book);
         }

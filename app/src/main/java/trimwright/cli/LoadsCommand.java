@@ -18,7 +18,6 @@ import trimwright.target.TargetBook;
 import trimwright.text.NoAnswerException;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
-import trimwright.units.Units;
 
 /** Says what the sheet pulls, what hauling it takes, and what a lap leaves for turns. */
 @Command(name = "loads")
@@ -59,7 +58,7 @@ public final class LoadsCommand implements Callable<Integer> {
                 file,
                 spec,
                 HandlingOf.boat(file),
-                Steps.parse("--tws", tws, 1, 40).stream().map(Units::fromKnots).toList(),
+                Steps.winds("--tws", tws),
                 SECONDS_A_MINUTE * NumberCheck.within("--lap", lap, 0.5, 120),
                 Steps.parse("--fitness", fitness, 10, 120).stream()
                         .map(percent -> percent / 100)
@@ -90,8 +89,7 @@ public final class LoadsCommand implements Callable<Integer> {
     }
 
     private List<LoadRun.WindLoads> compute(LoadRequest request) throws InterruptedException {
-        try (Progress progress = console.progress(
-                Texts.of("targets.progress"), 2 * LoadRun.steps(request), Texts.of("targets.progress_unit"))) {
+        try (Progress progress = console.targetProgress(2 * LoadRun.steps(request))) {
             TargetBook book = CardBooks.of(books, request.file(), request.wing(), request.winds(), progress);
             return LoadRun.of(request, book, progress);
         }

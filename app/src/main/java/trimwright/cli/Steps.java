@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
+import trimwright.units.Units;
 
 /** Numbers typed as {@code 12}, {@code 8,10,14} or {@code FROM:TO:STEP}. */
 final class Steps {
@@ -40,6 +41,11 @@ final class Steps {
             }
         }
         return values;
+    }
+
+    /** True wind speeds (m/s), typed in knots: all that targets can be asked for. */
+    static List<Double> winds(String option, String text) {
+        return parse(option, text, 1, 40).stream().map(Units::fromKnots).toList();
     }
 
     private static void addSteps(List<Double> values, double from, double to, double step) {

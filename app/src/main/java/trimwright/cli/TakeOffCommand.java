@@ -16,7 +16,6 @@ import trimwright.prepare.TargetBooks;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
-import trimwright.units.Units;
 
 /** Says in which wind and at which angle the boat takes off, how she is trimmed for it, and whether it pays. */
 @Command(name = "takeoff")
@@ -45,10 +44,7 @@ public final class TakeOffCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         BoatFile file = boat.load();
         WingSpec spec = wing.of(file.boat());
-        TakeOffRequest request = new TakeOffRequest(
-                file,
-                spec,
-                Steps.parse("--tws", tws, 1, 40).stream().map(Units::fromKnots).toList());
+        TakeOffRequest request = new TakeOffRequest(file, spec, Steps.winds("--tws", tws));
         TakeOffRun.TakeOffs takeOffs = compute(request);
         if (common.json()) {
             console.json(TakeOffDocument.of(request, takeOffs));
@@ -68,8 +64,7 @@ public final class TakeOffCommand implements Callable<Integer> {
     }
 
     private TakeOffRun.TakeOffs compute(TakeOffRequest request) throws InterruptedException {
-        try (Progress progress = console.progress(
-                Texts.of("targets.progress"), 2 * TakeOffRun.steps(request), Texts.of("targets.progress_unit"))) {
+        try (Progress progress = console.targetProgress(2 * TakeOffRun.steps(request))) {
             TargetBook book = CardBooks.exactly(books, request.file(), request.wing(), request.winds(), progress);
             return TakeOffRun.of(request, book, progress);
         }

@@ -69,8 +69,7 @@ public final class TargetsCommand implements Callable<Integer> {
         }
         BoatFile file = boat.load();
         WingSpec spec = wing.of(file.boat());
-        List<Double> winds =
-                Steps.parse("--tws", tws, 1, 40).stream().map(Units::fromKnots).toList();
+        List<Double> winds = Steps.winds("--tws", tws);
         List<Double> angles = Steps.parse("--twa", twa, 20, 175).stream()
                 .map(Units::fromDegrees)
                 .toList();
@@ -107,8 +106,7 @@ public final class TargetsCommand implements Callable<Integer> {
         }
         // Tables first, so that each kind of work shows its own progress.
         section.sections(request.wing(), tables, console);
-        try (Progress progress = console.progress(
-                Texts.of("targets.progress"), TargetRun.steps(request), Texts.of("targets.progress_unit"))) {
+        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
             return books.of(request, progress);
         }
     }
