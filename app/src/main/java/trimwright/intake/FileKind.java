@@ -2,6 +2,7 @@ package trimwright.intake;
 
 import trimwright.ingest.IssueKind;
 import trimwright.ingest.Issues;
+import trimwright.ingest.n2k.N2kReader;
 import trimwright.ingest.nmea.ChecksumRule;
 import trimwright.ingest.nmea.NmeaScanner;
 
@@ -11,12 +12,29 @@ enum FileKind {
     EMPTY,
     /** Sentences of NMEA 0183. */
     NMEA,
+    /** Frames of NMEA 2000 in text. */
+    NMEA_2000,
+    /** Deltas of Signal K, one a line. */
+    SIGNAL_K,
+    /** A track in GPX. */
+    GPX,
     /** Text with two bytes for each character. */
     TEXT_OF_16_BITS,
     /** Other text: perhaps a table. */
     TEXT,
     /** No text. */
     BINARY;
+
+    /** As reports and the library name it. */
+    String word() {
+        return switch (this) {
+            case NMEA -> "nmea0183";
+            case NMEA_2000 -> "nmea2000";
+            case SIGNAL_K -> "signalk";
+            case GPX -> "gpx";
+            default -> "csv";
+        };
+    }
 
     /** Bytes that are looked at: more than the preamble of any logger. Chosen. */
     static final int HEAD = 1 << 18;
@@ -35,6 +53,15 @@ enum FileKind {
         scanner.accept(head, 0, length);
         if (sentences[0] > 0) {
             return NMEA;
+        }
+        if (N2kReader.isLikely(head, length)) {
+            return NMEA_2000;
+        }
+        if (SignalKReader.isLikely(head, length)) {
+            return SIGNAL_K;
+        }
+        if (GpxReader.isLikely(head, length)) {
+            return GPX;
         }
         if (isOf16Bits(head, length)) {
             return TEXT_OF_16_BITS;

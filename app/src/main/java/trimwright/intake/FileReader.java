@@ -7,7 +7,9 @@ import org.jspecify.annotations.Nullable;
 import trimwright.ingest.IngestReport;
 import trimwright.ingest.IngestResult;
 import trimwright.ingest.IssueKind;
+import trimwright.ingest.LogReader;
 import trimwright.ingest.csv.CsvReader;
+import trimwright.ingest.n2k.N2kReader;
 import trimwright.ingest.nmea.NmeaOptions;
 import trimwright.ingest.nmea.NmeaReader;
 import trimwright.text.Progress;
@@ -18,9 +20,8 @@ import trimwright.text.UserInputException;
 final class FileReader implements SourceBytes.Taker {
     private final SourceBytes source;
     private final IntakeOptions options;
-    private boolean begun;
-    private @Nullable NmeaReader nmea;
-    private @Nullable CsvReader table;
+    private @Nullable LogReader reader;
+    private String kind = "";
     private @Nullable Transcoder transcoder;
 
     private FileReader(SourceBytes source, IntakeOptions options) {
@@ -34,40 +35,38 @@ final class FileReader implements SourceBytes.Taker {
      * @throws UserInputException in one line, where nothing in it can be used
      */
     static ReadFile read(SourceBytes source, String sha256, IntakeOptions options, Progress progress) {
-        FileReader reader = new FileReader(source, options);
-        source.read(progress, reader);
-        if (!reader.begun) {
-            throw new UserInputException(Texts.of("intake.empty", source.path()));
-        }
-        return reader.finish(sha256);
+        FileReader file = new FileReader(source, options);
+        source.read(progress, file);
+        return file.finish(sha256);
     }
 
     @Override
     public void take(byte[] bytes, int length) throws IOException {
-        if (!begun) {
-            begin(FileKind.of(bytes, length));
-            begun = true;
+        if (reader == null) {
+            reader = begin(FileKind.of(bytes, length));
         }
-        if (nmea != null) {
-            nmea.accept(bytes, 0, length);
-        } else if (transcoder != null) {
+        if (transcoder != null) {
             transcoder.take(bytes, length);
-        } else if (table != null) {
-            table.accept(bytes, 0, length);
+        } else {
+            reader.accept(bytes, 0, length);
         }
     }
 
-    private void begin(FileKind kind) {
+    private LogReader begin(FileKind found) {
+        kind = found.word();
         MappingFile map = options.mapping();
-        switch (kind) {
+        return switch (found) {
             case EMPTY -> throw new UserInputException(Texts.of("intake.empty", source.path()));
             case BINARY -> throw new UserInputException(Texts.of("intake.binary", source.path()));
-            case NMEA -> nmea = new NmeaReader(new NmeaOptions(boat(""), options.startNanos(), options.checksums()));
+            case NMEA -> new NmeaReader(new NmeaOptions(boat(""), options.startNanos(), options.checksums()));
+            case NMEA_2000 -> new N2kReader(boat(""), options.startNanos());
+            case SIGNAL_K -> new SignalKReader(boat(""), options.startNanos());
+            case GPX -> new GpxReader(boat(""));
             case TEXT_OF_16_BITS -> {
                 if (map == null || !MappingLoader.isSixteenBit(map.encoding())) {
                     throw new UserInputException(Texts.of("intake.utf16", source.path()));
                 }
-                beginTable(map);
+                yield beginTable(map);
             }
             case TEXT -> {
                 if (map == null) {
@@ -77,18 +76,18 @@ final class FileReader implements SourceBytes.Taker {
                     throw new UserInputException(Texts.of(
                             "intake.not_utf16", source.path(), map.encoding().name()));
                 }
-                beginTable(map);
+                yield beginTable(map);
             }
-        }
+        };
     }
 
-    private void beginTable(MappingFile map) {
-        CsvReader reader = new CsvReader(map.mapping(), boat(map.boatFileSuffix()), options.startNanos());
-        table = reader;
+    private LogReader beginTable(MappingFile map) {
+        CsvReader table = new CsvReader(map.mapping(), boat(map.boatFileSuffix()), options.startNanos());
         Charset encoding = map.encoding();
         if (MappingLoader.isSixteenBit(encoding)) {
-            transcoder = new Transcoder(encoding, (bytes, length) -> reader.accept(bytes, 0, length));
+            transcoder = new Transcoder(encoding, (bytes, length) -> table.accept(bytes, 0, length));
         }
+        return table;
     }
 
     /** The given name, or the file's name without its endings. */
@@ -109,20 +108,13 @@ final class FileReader implements SourceBytes.Taker {
     }
 
     private ReadFile finish(String sha256) {
+        if (reader == null) {
+            throw new UserInputException(Texts.of("intake.empty", source.path()));
+        }
         if (transcoder != null) {
             transcoder.end();
         }
-        IngestResult result;
-        String kind;
-        if (nmea != null) {
-            result = nmea.finish();
-            kind = "nmea0183";
-        } else if (table != null) {
-            result = table.finish();
-            kind = "csv";
-        } else {
-            throw new IllegalStateException("begun without a reader");
-        }
+        IngestResult result = reader.finish();
         if (result instanceof IngestResult.Tracks tracks) {
             return new ReadFile(source, sha256, kind, tracks.tracks(), tracks.report());
         }

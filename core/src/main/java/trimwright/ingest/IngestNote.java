@@ -14,6 +14,8 @@ public enum IngestNote {
     DATE_FROM_START,
     /** No time at all in the log: it begins at the given start and is spaced as a 4800 baud line would carry it. */
     SPACING_ASSUMED,
+    /** No time at all in a log of a bus: it begins at the given start, spaced by the messages' nominal intervals. */
+    SPACING_OF_MESSAGES,
     /** Two-digit years only: 80 to 99 are taken as 19xx, 00 to 79 as 20xx. */
     CENTURY_ASSUMED,
     /** Two-digit years, with the century of the four-digit date that the log also has. */
@@ -30,6 +32,8 @@ public enum IngestNote {
     SEVERAL_SOURCES,
     /** One talker sends the times of two devices in turn; they are kept apart by their clocks. */
     DEVICES_INTERLEAVED,
+    /** The log states positions only; speed and course over ground are worked out from them. */
+    SPEED_FROM_POSITIONS,
     /** Heel, pitch and rudder have the sign that the instrument gave them; makers differ. */
     INSTRUMENT_SIGNS
 }

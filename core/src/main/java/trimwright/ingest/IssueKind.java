@@ -12,6 +12,16 @@ public enum IssueKind {
     MERGED,
     /** A line that holds no sentence; left out. */
     NOT_A_SENTENCE,
+    /** A line that holds no frame of a bus; left out. */
+    NOT_A_FRAME,
+    /** A line that holds no delta of Signal K; left out. */
+    NOT_A_DELTA,
+    /** Values of another vessel; left out. */
+    OTHER_VESSEL,
+    /** A document that cannot be read as GPX. */
+    NOT_GPX,
+    /** A message of several frames of which one is missing; left out. */
+    BROKEN_MESSAGE,
     /** A line or row longer than any that a logger writes; left out. */
     TOO_LONG,
     /** A TAG block whose checksum does not fit; its time is not used, the sentence is. */

@@ -14,8 +14,8 @@ public final class TimeText {
     }
 
     /**
-     * ISO 8601 date and time, {@code 2023-09-02T12:41:35.168370+00:00}; a space may stand for the T, the zone may be
-     * absent and is then taken as UTC.
+     * ISO 8601 date and time, {@code 2023-09-02T12:41:35.168370+00:00}; a space or a dash may stand for the T, the zone may
+     * be absent and is then taken as UTC.
      *
      * @return ns since 1970 UTC, or {@link #NONE}
      */
@@ -24,7 +24,7 @@ public final class TimeText {
         if (to - from < 19
                 || bytes[from + 4] != '-'
                 || bytes[from + 7] != '-'
-                || (bytes[from + 10] != 'T' && bytes[from + 10] != ' ' && bytes[from + 10] != 't')
+                || !isJoint(bytes[from + 10])
                 || bytes[from + 13] != ':'
                 || bytes[from + 16] != ':') {
             return NONE;
@@ -49,6 +49,10 @@ public final class TimeText {
         }
         long offset = zone(bytes, i, to);
         return offset == NONE ? NONE : date * Days.NANOS_PER_DAY + time + fraction - offset;
+    }
+
+    private static boolean isJoint(byte b) {
+        return b == 'T' || b == 't' || b == ' ' || b == '-';
     }
 
     private long zone(byte[] bytes, int from, int to) {

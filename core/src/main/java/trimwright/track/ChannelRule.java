@@ -56,6 +56,7 @@ public record ChannelRule(
     private static final Map<String, ChannelRule> RULES = Map.ofEntries(
             Map.entry(Paths.AWA, WIND_ANGLE),
             Map.entry(Paths.TWA_WATER, WIND_ANGLE),
+            Map.entry(Paths.TWA_GROUND, WIND_ANGLE),
             Map.entry(Paths.AWS, WIND_SPEED),
             Map.entry(Paths.TWS, WIND_SPEED),
             Map.entry(Paths.WIND_SPEED_OVER_GROUND, WIND_SPEED),

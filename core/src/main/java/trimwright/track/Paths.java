@@ -12,6 +12,9 @@ public final class Paths {
     /** As another device computed it, relative to the bow; kept apart from our own. */
     public static final String TWA_WATER = "environment.wind.angleTrueWater";
 
+    /** As another device computed it from speed over ground, relative to the bow. */
+    public static final String TWA_GROUND = "environment.wind.angleTrueGround";
+
     public static final String TWS = "environment.wind.speedTrue";
     public static final String TWD = "environment.wind.directionTrue";
     public static final String TWD_MAGNETIC = "environment.wind.directionMagnetic";
@@ -52,6 +55,7 @@ public final class Paths {
             AWA,
             AWS,
             TWA_WATER,
+            TWA_GROUND,
             TWS,
             TWD,
             TWD_MAGNETIC,

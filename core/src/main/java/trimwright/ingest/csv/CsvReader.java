@@ -13,6 +13,7 @@ import trimwright.ingest.IngestReport;
 import trimwright.ingest.IngestResult;
 import trimwright.ingest.IssueKind;
 import trimwright.ingest.Issues;
+import trimwright.ingest.LogReader;
 import trimwright.ingest.TimeText;
 import trimwright.track.BoatTrack;
 import trimwright.track.ChannelRule;
@@ -21,7 +22,7 @@ import trimwright.track.ChannelRule;
  * A whole table of text, given in pieces of any size. A cell that is empty or says that there is no value is absent; one
  * that should be a number and is not is absent and counted; a row without a readable time is left out and counted.
  */
-public final class CsvReader implements CsvRecords.Sink {
+public final class CsvReader implements LogReader, CsvRecords.Sink {
     private static final List<String> ABSENT = List.of("nan", "null", "na", "n/a", "-", "--", "none");
 
     private final CsvMapping mapping;
@@ -66,7 +67,7 @@ public final class CsvReader implements CsvRecords.Sink {
         return reader.finish();
     }
 
-    /** Reads on with {@code bytes[from, to)}. */
+    @Override
     public void accept(byte[] bytes, int from, int to) {
         records.accept(bytes, from, to);
     }
@@ -246,7 +247,7 @@ public final class CsvReader implements CsvRecords.Sink {
         return boat;
     }
 
-    /** The table is at its end: what it holds. */
+    @Override
     public IngestResult finish() {
         records.end();
         Set<IngestNote> notes = EnumSet.noneOf(IngestNote.class);

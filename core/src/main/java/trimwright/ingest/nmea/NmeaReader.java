@@ -9,13 +9,14 @@ import trimwright.ingest.ClockMarks;
 import trimwright.ingest.IngestNote;
 import trimwright.ingest.IngestResult;
 import trimwright.ingest.Issues;
+import trimwright.ingest.LogReader;
 import trimwright.ingest.TimeText;
 
 /**
  * A whole log of NMEA 0183, given in pieces of any size. Memory grows with the values in it, not with its bytes. The
  * same bytes give the same result however they are cut.
  */
-public final class NmeaReader implements NmeaScanner.Sink {
+public final class NmeaReader implements LogReader, NmeaScanner.Sink {
     private final NmeaOptions options;
     private final Issues issues = new Issues();
     private final NmeaScanner scanner;
@@ -40,7 +41,7 @@ public final class NmeaReader implements NmeaScanner.Sink {
         return reader.finish();
     }
 
-    /** Reads on with {@code bytes[from, to)}. */
+    @Override
     public void accept(byte[] bytes, int from, int to) {
         scanner.accept(bytes, from, to);
     }
@@ -79,7 +80,7 @@ public final class NmeaReader implements NmeaScanner.Sink {
         return rows;
     }
 
-    /** The log is at its end: what it holds. */
+    @Override
     public IngestResult finish() {
         scanner.end();
         Set<IngestNote> notes = EnumSet.noneOf(IngestNote.class);

@@ -1,7 +1,6 @@
 package trimwright.ingest.nmea;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -11,10 +10,8 @@ import trimwright.ingest.IngestResult;
 import trimwright.ingest.Issues;
 import trimwright.ingest.Sampled;
 import trimwright.ingest.SourceChoice;
+import trimwright.ingest.SourceTrack;
 import trimwright.ingest.Timeline;
-import trimwright.track.BoatTrack;
-import trimwright.track.ChannelGroup;
-import trimwright.track.QualityCheck;
 
 /** From rows and their times to the track: one group for each talker, layout and device. */
 final class NmeaTracks {
@@ -50,19 +47,7 @@ final class NmeaTracks {
                 notes.add(IngestNote.INSTRUMENT_SIGNS);
             }
         }
-        found.sort(Comparator.comparing(SourceChoice.Source::name));
-        List<List<String>> names = SourceChoice.name(found, notes);
-        List<ChannelGroup> groups = new ArrayList<>();
-        for (int i = 0; i < found.size(); i++) {
-            ChannelGroup group = found.get(i).samples().toGroup(found.get(i).name(), names.get(i), issues);
-            if (group != null) {
-                groups.add(QualityCheck.mark(group));
-            }
-        }
-        IngestReport report = new IngestReport(lines, usable, issues, notes);
-        return groups.isEmpty()
-                ? new IngestResult.Nothing(report)
-                : new IngestResult.Tracks(List.of(new BoatTrack(boat, groups)), report);
+        return SourceTrack.of(boat, found, notes, new IngestReport(lines, usable, issues, notes));
     }
 
     private static SourceChoice.Origin origin(SourceRows rows) {
