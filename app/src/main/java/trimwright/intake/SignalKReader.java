@@ -120,8 +120,8 @@ final class SignalKReader implements LogReader, LineCutter.Sink {
             String path = entry.path("path").asText("");
             SignalKValues.Kind kind = SignalKValues.Kind.of(path);
             if (kind != null) {
-                SignalKValues rows = values.computeIfAbsent(
-                        source + ' ' + path, key -> new SignalKValues(source, kind, path));
+                SignalKValues rows =
+                        values.computeIfAbsent(source + ' ' + path, key -> new SignalKValues(source, kind, path));
                 any |= rows.add(entry.path("value"), position, line, mark, issues);
             }
         }

@@ -74,7 +74,8 @@ final class SignalKValues {
             }
             text = joined.toString();
         }
-        String plain = text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain =
+                text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         return plain.isEmpty() ? "unnamed" : plain;
     }
 
@@ -128,7 +129,6 @@ final class SignalKValues {
                 samples.put(1, row.second());
             }
         }
-        return new SourceChoice.Source(
-                "signalk-" + source + "-" + word, 0, SourceChoice.Origin.DEVICE, samples);
+        return new SourceChoice.Source("signalk-" + source + "-" + word, 0, SourceChoice.Origin.DEVICE, samples);
     }
 }

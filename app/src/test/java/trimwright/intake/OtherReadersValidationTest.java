@@ -98,7 +98,8 @@ class OtherReadersValidationTest {
         assertTrue(result.report().notes().contains(IngestNote.SPEED_FROM_POSITIONS));
         assertEquals(5, channel(track, Paths.LATITUDE).size());
         for (int i = 0; i < 5; i++) {
-            assertEquals(6378137 * Math.PI / 648000 / 2, channel(track, Paths.SOG).get(i), 1e-6);
+            assertEquals(
+                    6378137 * Math.PI / 648000 / 2, channel(track, Paths.SOG).get(i), 1e-6);
             assertEquals(Math.PI / 2, channel(track, Paths.COG).get(i), 1e-9);
         }
     }
@@ -141,7 +142,12 @@ class OtherReadersValidationTest {
 
     private CliRun imported(String name, String text) throws IOException {
         Path file = Files.writeString(home.resolve(name), text);
-        return CliRun.in(home, "import", file.toString(), "--library", home.resolve("library").toString());
+        return CliRun.in(
+                home,
+                "import",
+                file.toString(),
+                "--library",
+                home.resolve("library").toString());
     }
 
     private static IngestResult read(LogReader reader, byte[] log) {

@@ -91,7 +91,10 @@ final class FrameText {
         }
         long fraction = space - at > 9 && bytes[at + 8] == '.' ? TimeText.fraction(bytes, at + 9, space) : 0;
         long stamp = TimeText.timeOfDay(
-                TimeText.digits(bytes, at, 2), TimeText.digits(bytes, at + 3, 2), TimeText.digits(bytes, at + 6, 2), fraction);
+                TimeText.digits(bytes, at, 2),
+                TimeText.digits(bytes, at + 3, 2),
+                TimeText.digits(bytes, at + 6, 2),
+                fraction);
         at = space;
         skipSpaces();
         if (stamp == TimeText.NONE || at + 2 >= to || (bytes[at] != 'R' && bytes[at] != 'T') || bytes[at + 1] != ' ') {

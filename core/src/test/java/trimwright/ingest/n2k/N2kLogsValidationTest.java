@@ -57,8 +57,8 @@ class N2kLogsValidationTest {
             tolerance = "exact to the digits given: 0.005 m/s, 5e-5 rad, 5e-8 deg; every delta of five paths")
     void asAnotherProgramReadsIt() {
         BoatTrack track = track(N2kReader.read(ReferenceFiles.bytes(SAIL), "Dunlin", null));
-        String text = new String(
-                ReferenceFiles.bytes("data/derived-aava.signalk.delta.jsonl.gz"), StandardCharsets.UTF_8);
+        String text =
+                new String(ReferenceFiles.bytes("data/derived-aava.signalk.delta.jsonl.gz"), StandardCharsets.UTF_8);
         Map<String, Double> tolerances = Map.of(
                 Paths.STW, 0.00501, Paths.AWS, 0.00501, Paths.AWA, 5.1e-5, Paths.SOG, 0.00501, Paths.COG, 5.1e-5);
         Map<String, Integer> compared = new TreeMap<>();
@@ -91,7 +91,8 @@ class N2kLogsValidationTest {
     }
 
     private static @Nullable ChannelGroup groupOf(BoatTrack track, String pgn, String device, String path) {
-        String word = Map.of("128259", "speed", "130306", "wind-apparent", "129026", "course-true").get(pgn);
+        String word = Map.of("128259", "speed", "130306", "wind-apparent", "129026", "course-true")
+                .get(pgn);
         return track.groups().stream()
                 .filter(group -> group.name().equals("n2k-" + word + "-" + device))
                 .filter(group -> group.channels().stream().anyMatch(c -> isOf(c, path)))

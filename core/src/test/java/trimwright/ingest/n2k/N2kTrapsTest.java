@@ -28,7 +28,8 @@ class N2kTrapsTest {
     void eachSpellingGivesTheSameWind() {
         // 130306 from device 42: priority 2, identifier 09FD022A.
         String[] lines = {
-            "2027-03-06T10:00:00.000Z,2,130306,42,255,8," + WIND.replace(' ', ',').toLowerCase(Locale.ROOT),
+            "2027-03-06T10:00:00.000Z,2,130306,42,255,8,"
+                    + WIND.replace(' ', ',').toLowerCase(Locale.ROOT),
             "2027-03-06-10:00:00.000,2,130306,42,255,8," + WIND.replace(' ', ','),
             "(1804327200.000000) can0 09FD022A#" + WIND.replace(" ", ""),
             "10:00:00.000 R 09FD022A " + WIND,
@@ -56,13 +57,17 @@ class N2kTrapsTest {
 
     @Test
     void aFixInPiecesIsPutTogether() {
-        String fix = "37,2d,4b,10,6d,ff,19,00,7a,5b,64,9d,56,61,07,b0,7c,b2,ca,79,db,c0,00,20,6e,bf,02,00,00,00,00,10,fc,0c,46,"
-                + "00,82,00,34,12,00,00,ff";
+        String fix =
+                "37,2d,4b,10,6d,ff,19,00,7a,5b,64,9d,56,61,07,b0,7c,b2,ca,79,db,c0,00,20,6e,bf,02,00,00,00,00,10,fc,0c,46,"
+                        + "00,82,00,34,12,00,00,ff";
         String[] bytes = fix.split(",");
         StringBuilder text = new StringBuilder();
         int at = 0;
         for (int frame = 0; at < bytes.length; frame++) {
-            text.append("2027-03-06T10:00:00.00").append(frame).append("Z,3,129029,12,255,8,").append(String.format(Locale.ROOT, "%02x", 0x40 | frame));
+            text.append("2027-03-06T10:00:00.00")
+                    .append(frame)
+                    .append("Z,3,129029,12,255,8,")
+                    .append(String.format(Locale.ROOT, "%02x", 0x40 | frame));
             int room = 7;
             if (frame == 0) {
                 text.append(",2b");
@@ -110,7 +115,9 @@ class N2kTrapsTest {
                 "<0x0df0100c> [8] 36 f0 93 51 00 2a 75 15",
                 "<0x09fd022a> [8] " + WIND.toLowerCase(Locale.ROOT),
                 "<0x0df0100c> [8] 37 f0 93 51 10 51 75 15");
-        assertEquals(Instant.parse("2027-03-06T10:00:00.500Z").toEpochMilli() * 1_000_000L, track(result).startNanos());
+        assertEquals(
+                Instant.parse("2027-03-06T10:00:00.500Z").toEpochMilli() * 1_000_000L,
+                track(result).startNanos());
         assertTrue(result.report().notes().contains(IngestNote.TIME_FROM_SENTENCES));
     }
 
@@ -130,7 +137,9 @@ class N2kTrapsTest {
 
     @Test
     void howALogIsCutDoesNotMatter() {
-        byte[] log = log("(1804327200.000000) can0 09FD022A#00B401AC58FAFFFF", "(1804327200.500000) can0 09FD022A#00B501AC58FAFFFF");
+        byte[] log = log(
+                "(1804327200.000000) can0 09FD022A#00B401AC58FAFFFF",
+                "(1804327200.500000) can0 09FD022A#00B501AC58FAFFFF");
         for (int cut = 0; cut <= log.length; cut++) {
             N2kReader reader = new N2kReader("Dunlin", null);
             reader.accept(log, 0, cut);

@@ -41,7 +41,8 @@ class N2kVectorsValidationTest {
     void messagesAsDescribed() {
         int values = 0;
         int messages = 0;
-        for (String row : new String(ReferenceFiles.bytes("oracles/n2k_vectors.tsv"), StandardCharsets.UTF_8).split("\n")) {
+        for (String row :
+                new String(ReferenceFiles.bytes("oracles/n2k_vectors.tsv"), StandardCharsets.UTF_8).split("\n")) {
             String[] cells = row.split("\t");
             if (row.startsWith("#") || cells.length != 3) {
                 continue;
@@ -72,7 +73,8 @@ class N2kVectorsValidationTest {
                     || message.layout().paths().get(i).equals(Paths.LONGITUDE);
             int decimals = text.length() - text.indexOf('.') - 1;
             double shown = degrees ? Math.toDegrees(value) : value;
-            assertEquals(Double.parseDouble(text), shown, 0.5000001 * Math.pow(10, -decimals), row + ": " + names.get(i));
+            assertEquals(
+                    Double.parseDouble(text), shown, 0.5000001 * Math.pow(10, -decimals), row + ": " + names.get(i));
         }
         compareClock(message, expected, row);
         return names.size();
