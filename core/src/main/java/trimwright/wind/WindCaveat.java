@@ -4,6 +4,8 @@ package trimwright.wind;
 public enum WindCaveat {
     /** No variation in the log: directions are magnetic, angles from the bow are not touched. */
     HEADING_IS_MAGNETIC,
+    /** No variation in the log: directions were turned by that of the World Magnetic Model at the place and time. */
+    VARIATION_FROM_MODEL,
     /** No compass in the log: the heading is the course over ground, so leeway is missing from it. */
     HEADING_FROM_COURSE,
     /** No course over ground: the boat is taken to move where it points. */

@@ -46,9 +46,10 @@ class ArchitectureTest {
             Map.entry(
                     "sim",
                     Set.of("units", "air", "water", "boat", "wing", "chance", "weather", "course", "motion", "crew")),
+            Map.entry("magnetic", Set.of()),
             Map.entry("track", Set.of("units")),
             Map.entry("ingest", Set.of("units", "track")),
-            Map.entry("wind", Set.of("units", "air", "boat", "track")),
+            Map.entry("wind", Set.of("units", "air", "boat", "track", "magnetic")),
             Map.entry("segment", Set.of("units", "boat", "track", "wind", "course")),
             Map.entry(
                     "compare",

@@ -161,6 +161,26 @@ class SailedWindTest {
         WindTrack bare = find(new BoatTrack("Dunlin", List.of(new ChannelGroup("all", times, magnetic))), 5);
         assertEquals(35, Math.toDegrees(bare.get(Quantity.HEADING, 10)), 1e-9);
         assertTrue(bare.caveats().contains(WindCaveat.HEADING_IS_MAGNETIC));
+
+        // The model's own test values at this place: -0.16 degrees in 2025.0, changing by -0.03 a year; now it is 2027.04.
+        ChannelGroup placed = new ChannelGroup(
+                "all",
+                times,
+                Stream.concat(
+                                magnetic.stream(),
+                                Stream.of(
+                                        Channel.of(Paths.LATITUDE, new double[times.length]),
+                                        Channel.of(Paths.LONGITUDE, constant(Math.toRadians(120), times.length))))
+                        .toList());
+        WindTrack modelled = find(new BoatTrack("Dunlin", List.of(placed)), 5);
+        assertEquals(35 - 0.16 - 0.03 * 2.04, Math.toDegrees(modelled.get(Quantity.HEADING, 10)), 0.02);
+        assertTrue(modelled.caveats().contains(WindCaveat.VARIATION_FROM_MODEL));
+    }
+
+    private static double[] constant(double value, int size) {
+        double[] all = new double[size];
+        Arrays.fill(all, value);
+        return all;
     }
 
     @Test
