@@ -37,8 +37,7 @@ final class Headings {
         if (hasMagnetic) {
             if (Double.isNaN(variation)) {
                 variation = modelled(track);
-                caveats.add(
-                        Double.isNaN(variation) ? WindCaveat.HEADING_IS_MAGNETIC : WindCaveat.VARIATION_FROM_MODEL);
+                caveats.add(Double.isNaN(variation) ? WindCaveat.HEADING_IS_MAGNETIC : WindCaveat.VARIATION_FROM_MODEL);
                 variation = Double.isNaN(variation) ? 0 : variation;
             }
             return turned(

@@ -162,7 +162,8 @@ class SailedWindTest {
         assertEquals(35, Math.toDegrees(bare.get(Quantity.HEADING, 10)), 1e-9);
         assertTrue(bare.caveats().contains(WindCaveat.HEADING_IS_MAGNETIC));
 
-        // The model's own test values at this place: -0.16 degrees in 2025.0, changing by -0.03 a year; now it is 2027.04.
+        // The model's own test values at this place: -0.16 degrees in 2025.0, changing by -0.03 a year; now it is
+        // 2027.04.
         ChannelGroup placed = new ChannelGroup(
                 "all",
                 times,
