@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import trimwright.air.GustShape;
 import trimwright.card.GustAct;
 import trimwright.card.GustRow;
 import trimwright.card.GustSwing;
@@ -69,6 +69,7 @@ public final class GustDocument {
     private static void write(GustRequest request, GustRun.Gust gust, ObjectNode node) {
         GustRow row = gust.row();
         node.put("change_kn", Units.toKnots(row.change()))
+                .put("shift_deg", Units.toDegrees(row.shift()))
                 .put("heeling_moment_before_nm", row.before())
                 .put("heeling_moment_at_once_nm", row.atOnce())
                 .put("jump_nm", row.jump())
@@ -80,13 +81,14 @@ public final class GustDocument {
                         "sheet_load_over_max",
                         row.sheetLoadAtOnce() > request.wing().sheet().loadMax())
                 .put("stall_margin_at_once_deg", Units.toDegrees(row.stallMarginAtOnce()))
+                .put("stalled", row.isStalled())
                 .put("first", row.first().control().name().toLowerCase(Locale.ROOT))
                 .put("first_in_time", row.first().isInTime());
         ArrayNode acts = node.putArray("acts");
         for (GustAct act : row.acts()) {
             write(row, act, acts.addObject());
         }
-        write(gust.swing(), node);
+        writeSwings(gust, node);
         TargetPoint steady = gust.steady();
         if (steady != null) {
             writeTarget(steady, node.putObject("steady"));
@@ -102,15 +104,34 @@ public final class GustDocument {
                 .put("heeling_moment_nm", act.heelingMoment())
                 .put("drive_force_n", act.drive())
                 .put("drive_ratio", act.drive() / row.driveBefore())
+                .put("drive_lost_n_per_knm", 1000 * row.price(act))
+                .put("stall_margin_deg", Units.toDegrees(act.stallMargin()))
                 .put("heeling_moment_after_one_second_nm", act.inOneSecond());
     }
 
-    private static void write(@Nullable GustSwing swing, ObjectNode node) {
-        if (swing != null) {
-            node.putObject("nobody_moves")
-                    .put("heel_after_one_second_deg", Units.toDegrees(swing.heelAfterSecond()))
-                    .put("heel_after_two_seconds_deg", Units.toDegrees(swing.heelAfterTwo()))
-                    .put("past_heel_limit_after_s", swing.secondsToLimit());
+    private static void writeSwings(GustRun.Gust gust, ObjectNode node) {
+        ArrayNode swings = node.putArray("in_time");
+        for (GustRun.Swing swing : gust.swings()) {
+            ObjectNode own = swings.addObject()
+                    .put("shape", swing.nobody().shape().name().toLowerCase(Locale.ROOT))
+                    .put("length_s", swing.nobody().length());
+            write(swing.nobody(), own.putObject("nobody_moves"));
+            write(swing.firstAct(), own.putObject("first_act"));
+            if (swing.nobody().shape() == GustShape.AT_ONCE) {
+                write(swing.nobody(), node.putObject("nobody_moves"));
+            }
         }
+    }
+
+    private static void write(GustSwing swing, ObjectNode node) {
+        node.put("heel_after_one_second_deg", Units.toDegrees(swing.heelAfterOne()))
+                .put("heel_after_two_seconds_deg", Units.toDegrees(swing.heelAfterTwo()))
+                .put("heel_after_four_seconds_deg", Units.toDegrees(swing.heelAfterFour()))
+                .put("heel_least_deg", Units.toDegrees(swing.leastHeel()))
+                .put("heel_most_deg", Units.toDegrees(swing.mostHeel()))
+                .put("past_heel_limit_after_s", swing.secondsToLimit())
+                .put("boat_speed_gained_kn", Units.toKnots(swing.speedGained()))
+                .put("heeling_moment_peak_ratio", swing.mostMoment())
+                .put("stall_margin_least_deg", Units.toDegrees(swing.leastStallMargin()));
     }
 }

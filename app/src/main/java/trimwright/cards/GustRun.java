@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import trimwright.air.GustShape;
+import trimwright.card.GustAct;
 import trimwright.card.GustCard;
 import trimwright.card.GustRow;
 import trimwright.card.GustSwing;
+import trimwright.card.GustWatch;
 import trimwright.platform.Platform;
 import trimwright.prepare.InParallel;
 import trimwright.prepare.TargetRun;
@@ -36,13 +39,34 @@ public final class GustRun {
      * One change of wind.
      *
      * @param row before the boat answers
-     * @param swing the boat with nobody moving; null on the hulls and where her state is not found again
+     * @param swings the boat in time; none on the hulls and where her state is not found again
      * @param steady the target of the same kind in the new wind; null where there is none
      */
     public record Gust(
             GustRow row,
-            @Nullable GustSwing swing,
-            @Nullable TargetPoint steady) {}
+            List<Swing> swings,
+            @Nullable TargetPoint steady) {
+        public Gust {
+            swings = List.copyOf(swings);
+        }
+
+        /** The boat in one shape of the gust; null where she was not sailed through it. */
+        @Nullable
+        Swing find(GustShape shape) {
+            return swings.stream()
+                    .filter(swing -> swing.nobody().shape() == shape)
+                    .findFirst()
+                    .orElse(null);
+        }
+    }
+
+    /**
+     * One shape of a gust in time.
+     *
+     * @param nobody with nobody moving
+     * @param firstAct with the card's first act, a hand's reaction late
+     */
+    public record Swing(GustSwing nobody, GustSwing firstAct) {}
 
     /** Gusts at the targets asked for, from a book that has the winds; empty where none is solved. */
     public static List<PointGusts> of(GustRequest request, TargetBook book) throws InterruptedException {
@@ -66,19 +90,33 @@ public final class GustRun {
 
     private static PointGusts gustsAt(GustRequest request, TargetBook book, Platform platform, TargetPoint point) {
         GustCard card = new GustCard(platform, request.handling());
+        GustWatch watch =
+                point.isFoiling() ? GustWatch.at(platform, TargetRun.AIR, TargetRun.water(), point) : null;
         List<Gust> gusts = new ArrayList<>();
-        for (double changeKn : request.changesKn()) {
-            double change = Units.fromKnots(changeKn);
-            GustRow row = card.rowOf(point, change);
+        for (GustRequest.Change asked : request.changes()) {
+            double shift = Units.fromDegrees(asked.shiftDeg());
+            GustRow row = card.rowOf(point, Units.fromKnots(asked.windKn()), shift);
             if (row != null) {
-                GustSwing swing = point.isFoiling()
-                        ? GustSwing.of(platform, TargetRun.AIR, TargetRun.water(), point, change)
-                        : null;
-                TargetPoint steady = find(book, point.mode(), request.windAfter(changeKn), point.trueWindAngle());
-                gusts.add(new Gust(row, swing, steady));
+                TargetPoint steady = find(
+                        book, point.mode(), request.windAfter(asked.windKn()), point.trueWindAngle() + shift);
+                gusts.add(new Gust(row, swings(watch, row), steady));
             }
         }
         return new PointGusts(point, gusts);
+    }
+
+    /** Each shape with nobody moving and with the first act. */
+    private static List<Swing> swings(@Nullable GustWatch watch, GustRow row) {
+        List<Swing> swings = new ArrayList<>();
+        if (watch != null) {
+            GustAct first = row.first();
+            for (GustShape shape : GustShape.values()) {
+                swings.add(new Swing(
+                        watch.swing(row.change(), row.shift(), shape, null),
+                        watch.swing(row.change(), row.shift(), shape, first)));
+            }
+        }
+        return swings;
     }
 
     /** The solved node of the book where there is one, else the value between nodes; null where there is no target. */

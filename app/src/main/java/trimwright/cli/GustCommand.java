@@ -26,6 +26,7 @@ import trimwright.text.UserInputException;
 public final class GustCommand implements Callable<Integer> {
     private static final double WIND_LEAST = 1;
     private static final double WIND_MOST = 40;
+    private static final double SHIFT_MOST = 20;
 
     @Mixin
     private final CommonOptions common = new CommonOptions();
@@ -44,6 +45,9 @@ public final class GustCommand implements Callable<Integer> {
 
     @Option(names = "--change", paramLabel = "KN", defaultValue = "-4,-2,2,4,6", descriptionKey = "gust.change")
     private String change;
+
+    @Option(names = "--shift", paramLabel = "DEG", descriptionKey = "gust.shift")
+    private @Nullable String shift;
 
     private final Console console;
     private final TargetBooks books;
@@ -65,7 +69,7 @@ public final class GustCommand implements Callable<Integer> {
         if (changes.contains(0.0)) {
             throw new UserInputException(Texts.of("gust.no_change"));
         }
-        GustRequest request = new GustRequest(file, spec, HandlingOf.boat(file), tws, twa, changes);
+        GustRequest request = new GustRequest(file, spec, HandlingOf.boat(file), tws, twa, withShifts(changes));
         List<GustRun.PointGusts> points = compute(request);
         if (points.isEmpty()) {
             throw new NoAnswerException(Texts.of("gust.none", tws));
@@ -78,6 +82,12 @@ public final class GustCommand implements Callable<Integer> {
         return CommandRunner.DONE;
     }
 
+    private List<GustRequest.Change> withShifts(List<Double> changes) {
+        return shift == null
+                ? GustRequest.usual(changes)
+                : GustRequest.each(changes, Steps.parse("--shift", shift, -SHIFT_MOST, SHIFT_MOST));
+    }
+
     private void print(GustRequest request, List<GustRun.PointGusts> points) {
         console.line(Texts.of(
                 "gust.title", request.file().boat().title(), request.wing().id()));
@@ -85,6 +95,11 @@ public final class GustCommand implements Callable<Integer> {
             console.line("");
             console.line(GustTable.title(gusts.point()));
             console.text(GustTable.text(request, gusts.gusts()));
+            if (gusts.gusts().stream().anyMatch(gust -> !gust.swings().isEmpty())) {
+                console.line("");
+                console.line(Texts.of("gust.time_title"));
+                console.text(GustTable.inTime(gusts.gusts()));
+            }
         }
         console.line("");
         console.line(Texts.of("gust.caution"));

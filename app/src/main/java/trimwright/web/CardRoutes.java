@@ -112,7 +112,9 @@ final class CardRoutes implements Routes {
                 HandlingOf.boat(file),
                 windKn,
                 angle == null ? null : Double.valueOf(Query.number(ctx, "twa_deg", 30, 170)),
-                CHANGES_KN.stream().filter(change -> windKn + change > 0).toList());
+                GustRequest.usual(CHANGES_KN.stream()
+                        .filter(change -> windKn + change > 0)
+                        .toList()));
         return book -> GustDocument.of(request, GustRun.of(request, book));
     }
 

@@ -37,6 +37,17 @@ class GustCommandTest {
                     .contains(row.path("first").asText()));
             assertTrue(
                     row.path("nobody_moves").path("heel_after_one_second_deg").isNumber());
+            assertEquals(3, row.path("in_time").size());
+            for (JsonNode shape : row.path("in_time")) {
+                for (String hands : List.of("nobody_moves", "first_act")) {
+                    assertTrue(shape.path(hands).path("heel_least_deg").isNumber(), shape.toString());
+                }
+            }
+            assertEquals(row.path("nobody_moves"), row.path("in_time").path(0).path("nobody_moves"));
+            // A gust comes by itself and with a shift to either side.
+            assertEquals(3, point.path("gusts").size());
+            assertEquals(0, row.path("shift_deg").asDouble());
+            assertEquals(-5, point.path("gusts").path(1).path("shift_deg").asDouble(), 1e-9);
             JsonNode steady = row.path("steady");
             JsonNode target = find(after, point.path("mode").asText(), 16);
             for (String key : List.of("twa_deg", "boat_speed_kn", "camber_deg", "twist_deg", "sheet_deg")) {
@@ -62,7 +73,9 @@ class GustCommandTest {
             {"--twa", "20"},
             {"--change", "4,2"},
             {"--change", "0"},
-            {"--change", "-14"}
+            {"--change", "-14"},
+            {"--shift", "5,-5"},
+            {"--shift", "30"}
         }) {
             CliRun run = CliRun.in(home, "gust", "--boat", "whimbrel14", wrong[0], wrong[1]);
             assertEquals(2, run.exit(), String.join(" ", wrong));

@@ -15,7 +15,8 @@ import trimwright.target.TargetPoint;
 /**
  * What a gust does to a boat at a target in its first second, and which control answers it: the wing's steady flow in the new
  * wind, boat speed, course, heel and foils as they were. Leaves out the lag of lift behind the wind, which makes the true jump
- * later and softer, and the gust's own shape: it fills the whole height at once, in the profile of a steady wind.
+ * later and softer, and the gust's own shape: it fills the whole height at once, in the profile of a steady wind. {@link GustWatch}
+ * has both.
  */
 public final class GustCard {
     /** Steps in which a control is followed to its end; chosen: a stall between two of them is seen on the next. */
@@ -37,23 +38,27 @@ public final class GustCard {
      * A change of wind at a solved target.
      *
      * @param change of the true wind speed at 10 m (m/s); the new wind must be above 0
+     * @param shift of the wind with it (rad), positive aft
      * @return null where the wing's flow has no answer in the new wind
      */
-    public @Nullable GustRow rowOf(TargetPoint point, double change) {
+    public @Nullable GustRow rowOf(TargetPoint point, double change, double shift) {
         SailingState state = point.state();
         TrimmedWing.Held before = new TrimmedWing(platform, state, point.trueWindSpeed()).asTrimmed();
-        TrimmedWing wing = new TrimmedWing(platform, state, point.trueWindSpeed() + change);
+        TrimmedWing wing = new TrimmedWing(platform, state, point.trueWindSpeed() + change, shift);
         TrimmedWing.Held atOnce = wing.asTrimmed();
         if (before == null || atOnce == null) {
             return null;
         }
         List<GustAct> acts = new ArrayList<>();
-        double sign = Math.signum(change);
+        // Downwind a puff can stall the wing, and then the moment hardly jumps: out with the sheet all the same.
+        double margin = Math.min(platform.wing().trim().stallMarginMin(), before.stallMargin());
+        double sign = atOnce.heelingMoment() > before.heelingMoment() || atOnce.stallMargin() < margin ? 1 : -1;
         acts.add(act(wing, Variable.SHEET, sign, before, atOnce));
         acts.add(act(wing, Variable.CAMBER, -sign, before, atOnce));
         acts.add(act(wing, Variable.TWIST, sign, before, atOnce));
         return new GustRow(
                 change,
+                shift,
                 before.heelingMoment(),
                 atOnce.heelingMoment(),
                 before.drive(),
@@ -68,7 +73,6 @@ public final class GustCard {
             TrimmedWing wing, Variable control, double way, TrimmedWing.Held before, TrimmedWing.Held atOnce) {
         double from = wing.get(control);
         double step = (end(wing, control, way) - from) / STEPS;
-        double aim = before.heelingMoment();
         double change = 0;
         TrimmedWing.Held held = atOnce;
         boolean isEnough = false;
@@ -77,12 +81,12 @@ public final class GustCard {
             if (next == null || !isAllowed(next, atOnce)) {
                 break;
             }
-            isEnough = isPast(next.heelingMoment(), aim, atOnce.heelingMoment());
+            isEnough = isDone(next, before, atOnce);
             change = i * step;
             held = next;
         }
         if (isEnough) {
-            change = narrowed(wing, control, change - step, change, aim, atOnce.heelingMoment());
+            change = narrowed(wing, control, change - step, change, before, atOnce);
             TrimmedWing.Held found = wing.with(control, from + change);
             held = found == null ? held : found;
         }
@@ -97,16 +101,22 @@ public final class GustCard {
                 seconds,
                 held.heelingMoment(),
                 held.drive(),
+                held.stallMargin(),
                 soon == null ? atOnce.heelingMoment() : soon.heelingMoment());
     }
 
-    private static double narrowed(
-            TrimmedWing wing, Variable control, double low, double high, double aim, double atOnce) {
+    private double narrowed(
+            TrimmedWing wing,
+            Variable control,
+            double low,
+            double high,
+            TrimmedWing.Held before,
+            TrimmedWing.Held atOnce) {
         double from = wing.get(control);
         for (int i = 0; i < HALVINGS; i++) {
             double middle = 0.5 * (low + high);
             TrimmedWing.Held held = wing.with(control, from + middle);
-            if (held == null || isPast(held.heelingMoment(), aim, atOnce)) {
+            if (held == null || isDone(held, before, atOnce)) {
                 high = middle;
             } else {
                 low = middle;
@@ -115,8 +125,13 @@ public final class GustCard {
         return high;
     }
 
-    private static boolean isPast(double moment, double aim, double atOnce) {
-        return atOnce > aim ? moment <= aim : moment >= aim;
+    /** The moment back where it was, and no stall that was not there. */
+    private boolean isDone(TrimmedWing.Held held, TrimmedWing.Held before, TrimmedWing.Held atOnce) {
+        double margin = Math.min(platform.wing().trim().stallMarginMin(), before.stallMargin());
+        double aim = before.heelingMoment();
+        boolean stalls = atOnce.stallMargin() < margin;
+        boolean isPast = atOnce.heelingMoment() > aim || stalls ? held.heelingMoment() <= aim : held.heelingMoment() >= aim;
+        return isPast && (!stalls || held.stallMargin() >= margin);
     }
 
     /** How far a control goes on this wing that way, the others as they are. */

@@ -7,6 +7,7 @@ import java.util.List;
  * A change of wind at a target, before the boat answers.
  *
  * @param change of the true wind speed (m/s), negative in a lull
+ * @param shift of the wind with it (rad), positive aft
  * @param before heeling moment at the target (N m)
  * @param atOnce heeling moment in the new wind, nothing moved (N m)
  * @param driveBefore drive at the target (N)
@@ -17,6 +18,7 @@ import java.util.List;
  */
 public record GustRow(
         double change,
+        double shift,
         double before,
         double atOnce,
         double driveBefore,
@@ -37,6 +39,17 @@ public record GustRow(
     /** Moment to be shed (N m); in a lull negative: to be won. */
     public double jump() {
         return atOnce - before;
+    }
+
+    /** Whether the wing stalls in the new wind before anybody moves: downwind a puff comes from further aft. */
+    public boolean isStalled() {
+        return stallMarginAtOnce < 0;
+    }
+
+    /** What an act costs (N of drive for each N m that it sheds), against the gust with nothing moved; NaN where it sheds nothing. */
+    public double price(GustAct act) {
+        double shed = atOnce - act.heelingMoment();
+        return shed == 0 ? Double.NaN : (driveAtOnce - act.drive()) / shed;
     }
 
     /**

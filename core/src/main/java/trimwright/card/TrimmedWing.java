@@ -24,8 +24,13 @@ final class TrimmedWing {
     private @Nullable WingLoad last;
 
     TrimmedWing(Platform platform, SailingState state, double wind) {
+        this(platform, state, wind, 0);
+    }
+
+    /** As the state says, but in another wind (m/s), shifted aft (rad). */
+    TrimmedWing(Platform platform, SailingState state, double wind, double shift) {
         this.platform = platform;
-        this.state = state;
+        this.state = state.with(Variable.TRUE_WIND_ANGLE, state.get(Variable.TRUE_WIND_ANGLE) + shift);
         conditions = new Conditions(WindProfile.overSea(wind), Side.STARBOARD, FoilSet.LEEWARD_DOWN);
         pose = Pose.of(state, conditions.windward());
     }

@@ -1,18 +1,19 @@
 package trimwright.motion;
 
+import org.jspecify.annotations.Nullable;
+import trimwright.boat.Handling;
 import trimwright.boat.SheetTackle;
 import trimwright.units.Angles;
 
 /**
- * How fast controls go. Rates are of the size that a reference of assumed figures gives for craft of this kind (ACTUATORS-ASSUMED
- * in docs/sources.md): rake 3-6 deg/s, elevator and differential 4 deg/s, flap 8-10 deg/s, twist 5 deg/s, inversion of the
- * camber 1.5-2.5 s, boards 3-5 s, crew across 3-4 s, hauling 0.3 m/s of rope at most. Easing is let go, so faster: chosen.
+ * How fast controls go. Sheet, camber and twist go as the boat file says; where it says nothing, and for all else, rates are of
+ * the size that a reference of assumed figures gives for craft of this kind (ACTUATORS-ASSUMED in docs/sources.md): rake 3-6
+ * deg/s, elevator and differential 4 deg/s, flap 8-10 deg/s, twist 5 deg/s, inversion of the camber 1.5-2.5 s, boards 3-5 s, crew
+ * across 3-4 s, hauling 0.3 m/s of rope at most. Easing is let go, so faster: chosen.
  */
 final class Actuators {
     private static final double RAKE = Math.toRadians(6);
     private static final double ELEVATOR = Math.toRadians(4);
-    private static final double FLAP = Math.toRadians(9);
-    private static final double TWIST = Math.toRadians(5);
     /** 25 degrees of camber from side to side in two seconds. */
     private static final double INVERSION = Math.toRadians(25);
 
@@ -20,22 +21,31 @@ final class Actuators {
     private static final double BOARD = 0.25;
     private static final double TWIST_SHARE = 0.1;
     private static final double CREW = 2.1;
-    private static final double EASE = Math.toRadians(40);
-    private static final double HAUL_SPEED = 0.3;
-    /** Two grinders in short bursts (W): 450 each, between the 230 that they hold for long and a published peak of 1,420. */
-    private static final double GRINDING = 900;
+    /** One grinder in short bursts (W): between the 230 held for long and a published peak of 1,420. */
+    private static final double GRINDING = 450;
+
+    /** Where the boat file has no table of handling. */
+    private static final Handling.ControlRates UNSAID = new Handling.ControlRates(
+            Math.toRadians(40), /* sheetHaul= */ 0.3, /* camber= */ Math.toRadians(9), /* twist= */ Math.toRadians(5));
+
+    private static final int GRINDERS_UNSAID = 2;
 
     private final SheetTackle tackle;
+    private final Handling.ControlRates rates;
+    private final double grinding;
 
-    Actuators(SheetTackle tackle) {
+    /** @param handling of the boat file; null where it does not say */
+    Actuators(SheetTackle tackle, @Nullable Handling handling) {
         this.tackle = tackle;
+        rates = handling == null ? UNSAID : handling.rates();
+        grinding = GRINDING * (handling == null ? GRINDERS_UNSAID : handling.grinders().count());
     }
 
     /** The controls after a step (s) toward the aim; turning moment of the wing as {@link MotionLoads} has it. */
     Controls move(Controls from, Commands commands, double turningMoment, double dt) {
         Controls aim = commands.aim();
-        double flap = (commands.flap() == Commands.FlapWork.INVERT ? INVERSION : FLAP) * dt;
-        double twist = (commands.flap() == Commands.FlapWork.INVERT ? INVERSION : TWIST) * dt;
+        double flap = (commands.flap() == Commands.FlapWork.INVERT ? INVERSION : rates.camber()) * dt;
+        double twist = (commands.flap() == Commands.FlapWork.INVERT ? INVERSION : rates.twist()) * dt;
         return new Controls(
                 sheet(from.sheet(), aim.sheet(), turningMoment, dt),
                 toward(from.camber(), aim.camber(), flap),
@@ -55,10 +65,10 @@ final class Actuators {
     private double sheet(double from, double aim, double turningMoment, double dt) {
         double way = Angles.signed(aim - from);
         if (way * turningMoment >= 0) {
-            return from + Math.copySign(Math.min(Math.abs(way), EASE * dt), way);
+            return from + Math.copySign(Math.min(Math.abs(way), rates.sheetEase() * dt), way);
         }
         double load = Math.abs(turningMoment) / tackle.lever();
-        double speed = Math.min(HAUL_SPEED, GRINDING * tackle.efficiency() / Math.max(load, 1));
+        double speed = Math.min(rates.sheetHaul(), grinding * tackle.efficiency() / Math.max(load, 1));
         return from + Math.copySign(Math.min(Math.abs(way), speed / tackle.lever() * dt), way);
     }
 

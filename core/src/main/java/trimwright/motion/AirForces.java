@@ -13,7 +13,7 @@ import trimwright.wing.WingSolved;
 
 /**
  * Forces of the air on a moving boat: the wing with the air of each strip, roll and yaw rate included, and the windage of
- * platform and crew. The wing answers at once: the lag of unsteady lift is left out.
+ * platform and crew. The wing answers at once unless it is asked to lag behind its flow as {@link LaggedFlow} has it.
  */
 final class AirForces {
     /** Lift slope of a strip in the wing (1/rad): two thirds of the section's, enough for a step's implicit part. */
@@ -38,6 +38,8 @@ final class AirForces {
     private @Nullable WingSolved last;
     private double lastPressure = 1;
     private WingForce held = new WingForce(0, 0, 0, 0, 0, 0);
+    private final boolean lags;
+    private @Nullable LaggedFlow lagged;
     private int calls;
     private int unsolved;
 
@@ -47,7 +49,8 @@ final class AirForces {
     private double heeling;
     private double margin;
 
-    AirForces(Boat boat, WingSpec spec, AirState air, int strips) {
+    AirForces(Boat boat, WingSpec spec, AirState air, int strips, MotionModel.Lift lift) {
+        lags = lift == MotionModel.Lift.LAGGING;
         this.boat = boat;
         this.spec = spec;
         this.air = air;
@@ -57,14 +60,24 @@ final class AirForces {
         z = new double[strips];
     }
 
-    void addTo(ForceSum sum, Kinematics motion, double roll, Controls controls, LocalWind wind, double heading) {
+    /** @param dt length of a step (s), for what lags */
+    void addTo(
+            ForceSum sum,
+            Kinematics motion,
+            double roll,
+            Controls controls,
+            LocalWind wind,
+            double heading,
+            double dt) {
         double cos = StrictMath.cos(heading);
         double sin = StrictMath.sin(heading);
         double ahead = wind.towardsNorth() * cos + wind.towardsEast() * sin;
         double abeam = -wind.towardsNorth() * sin + wind.towardsEast() * cos;
         double foot = -spec.footHeight();
         if (calls % EVERY == 0) {
-            held = solve(motion, roll, controls, wind, ahead, abeam);
+            held = lags
+                    ? solveLagging(motion, roll, controls, wind, ahead, abeam, EVERY * dt)
+                    : solve(motion, roll, controls, wind, ahead, abeam);
         }
         calls++;
         WingForce force = held;
@@ -89,6 +102,46 @@ final class AirForces {
             z[i] = motion.bodyZ(ahead * speed, abeam * speed, 0) - motion.velocityZ(spec.x(), 0);
         }
         return solve(roll, Math.max(0.2, -motion.depth(spec.x(), 0, foot)), controls);
+    }
+
+    private WingForce solveLagging(
+            Kinematics motion,
+            double roll,
+            Controls controls,
+            LocalWind wind,
+            double ahead,
+            double abeam,
+            double dt) {
+        double foot = -spec.footHeight();
+        double[] windX = new double[x.length];
+        double[] windY = new double[x.length];
+        double[] ownY = new double[x.length];
+        double travelled = 0;
+        double chord = 0;
+        for (int i = 0; i < x.length; i++) {
+            double at = foot - wing.stripHeight(i);
+            double speed = wind.profile().speedAt(Math.max(0.1, -motion.depth(spec.x(), 0, at)));
+            windX[i] = motion.bodyX(ahead * speed, 0);
+            windY[i] = motion.bodyY(ahead * speed, abeam * speed, 0);
+            ownY[i] = motion.velocityY(spec.x(), at);
+            x[i] = windX[i] - motion.velocityX(0, at);
+            y[i] = windY[i] - ownY[i];
+            z[i] = motion.bodyZ(ahead * speed, abeam * speed, 0) - motion.velocityZ(spec.x(), 0);
+            travelled += Math.sqrt(x[i] * x[i] + y[i] * y[i]) * dt * wing.stripWidth(i);
+            chord += wing.stripChord(i) * wing.stripWidth(i);
+        }
+        LaggedFlow flow = lagged;
+        if (flow == null) {
+            flow = new LaggedFlow(windX, windY, ownY, controls);
+            lagged = flow;
+        }
+        for (int i = 0; i < x.length; i++) {
+            double halfChords = 2 * Math.sqrt(x[i] * x[i] + y[i] * y[i]) * dt / wing.stripChord(i);
+            x[i] += flow.windX(i, windX[i], halfChords) - windX[i];
+            y[i] += flow.windY(i, windY[i], halfChords) - windY[i] - flow.ownY(i, ownY[i], halfChords) + ownY[i];
+        }
+        Controls acting = flow.setting(controls, 2 * travelled / chord);
+        return solve(roll, Math.max(0.2, -motion.depth(spec.x(), 0, foot)), acting);
     }
 
     /** CdA(b) = CdA ahead cos^2 b + CdA abeam sin^2 b along the wind felt, as in steady sailing. */
@@ -159,6 +212,7 @@ final class AirForces {
     /** Forgets the flow of the step before. */
     void forget() {
         last = null;
+        lagged = null;
         calls = 0;
     }
 

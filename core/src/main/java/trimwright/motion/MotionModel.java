@@ -10,7 +10,7 @@ import trimwright.water.WaterState;
 
 /**
  * One boat's motion, stepped in time: surge, sway, heave, roll, pitch and yaw. Each rate's own damping is taken implicitly,
- * so that 0.02 s serves. Left out: lag of unsteady lift, waves, current, the couplings of the products of inertia.
+ * so that 0.02 s serves. Left out: lag of unsteady lift unless asked for, waves, current, the couplings of the products of inertia.
  *
  * <p>Keeps the wing's last flow from step to step, so one model is for one boat and one thread.
  */
@@ -42,15 +42,28 @@ public final class MotionModel {
     private final double addedHeave;
     private MotionLoads loads = new MotionLoads(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
+    /** How the wing's lift follows its flow. */
+    public enum Lift {
+        /** The steady lift of every instant. */
+        AT_ONCE,
+        /** Behind wind, motion and setting as {@link LiftLag} has it. */
+        LAGGING
+    }
+
     /** @param strips into which the wing is cut; 16 to 20 serve */
     public MotionModel(Boat boat, WingSpec wing, AirState air, WaterState water, int strips) {
+        this(boat, wing, air, water, strips, Lift.AT_ONCE);
+    }
+
+    /** As above, with the wing's lift at once or lagging. */
+    public MotionModel(Boat boat, WingSpec wing, AirState air, WaterState water, int strips, Lift lift) {
         this.boat = boat;
         this.water = water;
         inertia = new Inertia(boat, wing);
         // In level trim the hulls carry the boat where her mass is.
         waterForces = new WaterForces(boat, inertia.x(), water);
-        airForces = new AirForces(boat, wing, air, strips);
-        actuators = new Actuators(wing.sheet());
+        airForces = new AirForces(boat, wing, air, strips, lift);
+        actuators = new Actuators(wing.sheet(), boat.handling());
         double quarter = Math.PI * water.density() / 4;
         double shaft = boat.mainFoil().shaftChord();
         double tip = boat.mainFoil().tipChord();
@@ -69,7 +82,7 @@ public final class MotionModel {
         Kinematics motion = new Kinematics(pose, rates, cx, cy, cz);
         sum.clear();
         waterForces.addTo(sum, motion, controls);
-        airForces.addTo(sum, motion, pose.roll(), controls, wind, pose.heading());
+        airForces.addTo(sum, motion, pose.roll(), controls, wind, pose.heading(), dt);
         loads = new MotionLoads(
                 airForces.turningMoment(),
                 airForces.wingForward(),

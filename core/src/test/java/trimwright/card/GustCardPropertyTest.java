@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.TrimRange;
 import trimwright.platform.Variable;
+import trimwright.target.TargetFinder;
 import trimwright.target.TargetPoint;
 import trimwright.units.Units;
 
@@ -18,7 +20,7 @@ class GustCardPropertyTest {
     private static final double HALVED = 1e-4;
 
     private static GustRow row(TargetPoint point, double gustKn) {
-        GustRow row = CARD.rowOf(point, Units.fromKnots(gustKn));
+        GustRow row = CARD.rowOf(point, Units.fromKnots(gustKn), 0);
         assertNotNull(row);
         return row;
     }
@@ -49,6 +51,7 @@ class GustCardPropertyTest {
                     if (act.isEnough()) {
                         enough++;
                         assertEquals(row.before(), act.heelingMoment(), HALVED * row.before(), act.toString());
+                        assertTrue(act.stallMargin() > 0);
                     } else {
                         assertTrue(Math.abs(act.heelingMoment() - row.before()) <= Math.abs(row.jump()) * (1 + HALVED));
                     }
@@ -107,5 +110,59 @@ class GustCardPropertyTest {
             GustAct act = row.acts().get(i);
             assertEquals(Math.abs(act.change()) / rates.get(i), act.seconds(), 1e-12 + 1e-9 * act.seconds());
         }
+    }
+
+    /**
+     * Upwind a wind that comes from further aft with the gust asks for more ease, one that heads for less. On the fastest reach the
+     * apparent wind is as far aft as it goes, so that a shift changes nothing to first order.
+     */
+    @Test
+    void aShiftAftAsksForMoreEase() {
+        for (TargetPoint point : DemoTargets.FOILING) {
+            double headed = easedIn(point, -3);
+            double straight = easedIn(point, 0);
+            double lifted = easedIn(point, 3);
+            if (point.trueWindAngle() < Math.PI / 2) {
+                assertTrue(headed < straight - Units.fromDegrees(0.3), headed + " of " + straight);
+                assertTrue(lifted > straight + Units.fromDegrees(0.3), lifted + " of " + straight);
+            } else {
+                assertEquals(straight, headed, Units.fromDegrees(0.3));
+                assertEquals(straight, lifted, Units.fromDegrees(0.3));
+            }
+        }
+    }
+
+    private static double easedIn(TargetPoint point, double shiftDeg) {
+        GustRow row = CARD.rowOf(point, Units.fromKnots(4), Units.fromDegrees(shiftDeg));
+        assertNotNull(row);
+        return row.acts().get(0).change();
+    }
+
+    /**
+     * Downwind in light air a puff comes from further aft and stalls the wing, so that the moment hardly jumps: the first act there is
+     * to ease until the wing is clear of stall, further than the moment alone would ask. Upwind nothing stalls.
+     */
+    @Test
+    void downwindAPuffStallsTheWingAndTheFirstActFreesIt() {
+        List<TargetPoint> points = new TargetFinder(DemoTargets.PLATFORM, Map.of())
+                .pointsAt(Units.fromKnots(11), List.of(Units.fromDegrees(75)));
+        double margin = DemoTargets.PLATFORM.wing().trim().stallMarginMin();
+        int seen = 0;
+        for (TargetPoint point : points) {
+            if (!point.isSolved() || !point.isFoiling()) {
+                continue;
+            }
+            GustRow row = row(point, 6);
+            seen++;
+            boolean isDownwind = point.trueWindAngle() > Math.PI / 2;
+            assertEquals(isDownwind, row.isStalled(), point.mode() + " " + row.stallMarginAtOnce());
+            if (isDownwind) {
+                assertTrue(row.jump() < 0.3 * row.before());
+                assertEquals(Variable.SHEET, row.first().control());
+                assertTrue(row.first().isEnough() && row.first().stallMargin() >= margin - 1e-9);
+                assertTrue(row.first().heelingMoment() < row.before());
+            }
+        }
+        assertTrue(seen >= 2);
     }
 }

@@ -3,11 +3,13 @@ package trimwright.motion;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import trimwright.air.AirState;
 import trimwright.boat.Boat;
+import trimwright.boat.Handling;
 import trimwright.boat.Whimbrel14;
 import trimwright.units.Angles;
 import trimwright.water.WaterState;
@@ -60,7 +62,7 @@ class MotionPropertyTest {
 
     @Test
     void easingIsFastAndHaulingAgainstALoadIsSlow() {
-        Actuators actuators = new Actuators(BOAT.wings().get(0).sheet());
+        Actuators actuators = new Actuators(BOAT.wings().get(0).sheet(), BOAT.handling());
         Controls from = controls(1);
         Commands out = new Commands(withSheet(from, from.sheet() + 0.5), Commands.FlapWork.TRIM);
         Commands in = new Commands(withSheet(from, from.sheet() - 0.5), Commands.FlapWork.TRIM);
@@ -71,6 +73,35 @@ class MotionPropertyTest {
         assertTrue(eased > 5 * hauled, eased + " rad out, " + hauled + " rad in");
         // No more power than two grinders give in short bursts, 900 W, less the tackle's losses.
         assertTrue(load * hauled / 0.1 <= 900, load * hauled / 0.1 + " W");
+    }
+
+    /** The boat file is the one source of the rates that it states: twice the figure, twice as far in a step. */
+    @Test
+    void controlsGoAsFastAsTheBoatFileSays() {
+        Handling stated = Objects.requireNonNull(BOAT.handling());
+        Handling.ControlRates rates = stated.rates();
+        Handling doubled = new Handling(
+                new Handling.ControlRates(
+                        2 * rates.sheetEase(), 2 * rates.sheetHaul(), 2 * rates.camber(), 2 * rates.twist()),
+                stated.grinders(),
+                stated.sheetWork(),
+                stated.oilEfficiency(),
+                stated.oilUsers());
+        Controls from = controls(1);
+        Controls aim = new Controls(
+                from.sheet() + 1, from.camber() + 1, from.twist() + 1, 0.5, 0, 0, 0, 0, 0, 1, 1, from.crew());
+        Commands commands = new Commands(aim, Commands.FlapWork.TRIM);
+        Controls slow = new Actuators(BOAT.wings().get(0).sheet(), stated).move(from, commands, 100, 0.1);
+        Controls fast = new Actuators(BOAT.wings().get(0).sheet(), doubled).move(from, commands, 100, 0.1);
+        assertEquals(rates.sheetEase() * 0.1, slow.sheet() - from.sheet(), 1e-12);
+        assertEquals(rates.camber() * 0.1, slow.camber() - from.camber(), 1e-12);
+        assertEquals(rates.twist() * 0.1, slow.twist() - from.twist(), 1e-12);
+        assertEquals(2 * (slow.sheet() - from.sheet()), fast.sheet() - from.sheet(), 1e-12);
+        assertEquals(2 * (slow.camber() - from.camber()), fast.camber() - from.camber(), 1e-12);
+        assertEquals(2 * (slow.twist() - from.twist()), fast.twist() - from.twist(), 1e-12);
+        // A file without the table moves as the demo boat, which has the figures of the reference.
+        Controls unsaid = new Actuators(BOAT.wings().get(0).sheet(), null).move(from, commands, 100, 0.1);
+        assertEquals(slow, unsaid);
     }
 
     private static MotionModel model() {

@@ -57,40 +57,72 @@ function Gusts({ doc, boat, wing, point }) {
   if (!own) return html`<p class="quiet">${t('web.prepare.no_point')}</p>`;
   return html`
     <table>
-      <${Head} names=${['change', 'jump', 'sheet_load', 'first', 'sheet', 'camber', 'twist', 'nobody', 'steady']} />
+      <${Head} names=${['change', 'shift', 'jump', 'sheet_load', 'stall', 'first', 'sheet', 'camber', 'twist', 'steady']} />
       <tbody>${own.gusts.map((gust) => html`
         <tr>
           <td class="n"><a href=${addressOf(boat.id, wing.id, { ...point, tws_kn: point.tws_kn + gust.change_kn })} onClick=${follow}
             title=${t('web.explore.link')}>${signed(gust.change_kn, 0)}</a></td>
+          <td class="n">${shift(gust)}</td>
           <td class="n">${signed(gust.jump_nm / 1000, 0)} (${signed(100 * gust.jump_ratio, 0)} %)</td>
           <td class="n">${fixed(gust.sheet_load_at_once_n / 1000, 1)}${gust.sheet_load_over_max ? ` ${t('web.cards.over')}` : ''}</td>
+          <td class="n">${degrees(gust.stall_margin_at_once_deg, 0)}</td>
           <td><b>${firstAct(gust)}</b></td>
           ${gust.acts.map((act) => html`<td>${actText(gust, act)}</td>`)}
-          <td>${nobody(gust.nobody_moves)}</td>
           <td>${gust.steady ? html`<${Steady} boat=${boat} wing=${wing} point=${point} steady=${gust.steady} />` : t('web.cards.no_steady')}</td>
         </tr>`)}</tbody>
+    </table>
+    ${own.gusts.some((gust) => gust.in_time.length) && html`<${InTime} gusts=${own.gusts} />`}`;
+}
+
+/** The same gusts by the motion model: nobody moving against the first act. */
+function InTime({ gusts }) {
+  return html`
+    <p>${t('web.cards.in_time')}</p>
+    <table>
+      <${Head} names=${['change', 'shift', 'front_nobody', 'gained', 'front_act', 'grows', 'growing_nobody', 'growing_act', 'peak', 'passing_nobody', 'passing_act']} />
+      <tbody>${gusts.filter((gust) => gust.in_time.length).map((gust) => {
+        const [front, growing, passing] = ['at_once', 'coherent', 'operating'].map((shape) => gust.in_time.find((one) => one.shape === shape));
+        return html`
+          <tr>
+            <td class="n">${signed(gust.change_kn, 0)}</td><td class="n">${shift(gust)}</td>
+            <td>${heels(front.nobody_moves)}</td><td class="n">${signed(front.nobody_moves.boat_speed_gained_kn, 1)}</td>
+            <td>${heels(front.first_act)}</td>
+            <td class="n">${fixed(growing.length_s, 1)}</td><td>${range(growing.nobody_moves)}</td><td>${range(growing.first_act)}</td>
+            <td class="n">${peak(growing.nobody_moves)} / ${peak(growing.first_act)}</td>
+            <td>${range(passing.nobody_moves)}</td><td>${range(passing.first_act)}</td>
+          </tr>`;
+      })}</tbody>
     </table>`;
 }
+
+const shift = (gust) => (gust.shift_deg === 0 ? '\u2013' : `${signed(gust.shift_deg, 0)}\u00b0`);
+
+const range = (swing) => t('web.cards.range', { least: fixed(swing.heel_least_deg, 1), most: fixed(swing.heel_most_deg, 1) });
+
+const peak = (swing) => signed(100 * (swing.heeling_moment_peak_ratio - 1), 0);
 
 function firstAct(gust) {
   const act = gust.acts.find((one) => one.control === gust.first);
   const words = act.change_deg === 0 ? t('web.cards.nothing') : t(`web.cards.${act.control}_${act.change_deg > 0 ? 'more' : 'less'}`);
-  return gust.first_in_time ? words : `${words}${t('web.cards.not_in_time')}`;
+  const why = gust.stalled ? `${words}${t('web.cards.stalls')}` : words;
+  return gust.first_in_time ? why : `${why}${t('web.cards.not_in_time')}`;
 }
 
 function actText(gust, act) {
   const change = `${signed(act.change_deg, 1)}\u00b0`;
+  const share = (gust.heeling_moment_at_once_nm - act.heeling_moment_nm) / gust.jump_nm;
+  if (!act.enough && !(share >= 0 && share <= 1)) return t('web.cards.act_all', { change });
   return act.enough
     ? t('web.cards.act', { change, seconds: fixed(act.needs_s, 1), drive: percent(act.drive_ratio) })
-    : t('web.cards.act_short', { change, share: percent((gust.heeling_moment_at_once_nm - act.heeling_moment_nm) / gust.jump_nm) });
+    : t('web.cards.act_short', { change, share: percent(share) });
 }
 
-function nobody(swing) {
-  if (!swing) return '\u2013';
-  const heel = degrees(swing.heel_after_one_second_deg, 1);
+function heels(swing) {
+  const heel = [swing.heel_after_one_second_deg, swing.heel_after_two_seconds_deg, swing.heel_after_four_seconds_deg]
+    .map((one) => fixed(one, 1)).join(', ');
   return swing.past_heel_limit_after_s === null
-    ? t('web.cards.swing', { heel })
-    : t('web.cards.swing_limit', { heel, seconds: fixed(swing.past_heel_limit_after_s, 1) });
+    ? heel
+    : t('web.cards.past_limit', { heel, seconds: fixed(swing.past_heel_limit_after_s, 1) });
 }
 
 /** The trim after the gust; Explore opens there with what the target says, the boat lying as before. */

@@ -1,0 +1,208 @@
+package trimwright.card;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import trimwright.air.AirState;
+import trimwright.air.GustShape;
+import trimwright.boat.Boat;
+import trimwright.motion.Commands;
+import trimwright.motion.Controls;
+import trimwright.motion.LocalWind;
+import trimwright.motion.MotionModel;
+import trimwright.motion.MotionState;
+import trimwright.motion.Pose;
+import trimwright.motion.Rates;
+import trimwright.platform.Balance;
+import trimwright.platform.Platform;
+import trimwright.platform.SailingState;
+import trimwright.platform.Variable;
+import trimwright.target.TargetFinder;
+import trimwright.target.TargetPoint;
+import trimwright.units.Angles;
+import trimwright.water.WaterState;
+
+/** Sails a boat at a foiling target through gusts, again and again from the same state. */
+public final class GustWatch {
+    /** Strips of the wing: what the motion model asks for. */
+    private static final int STRIPS = 18;
+
+    /** Wind from the north, so that the heading alone makes the angle. */
+    private static final double WIND_FROM = 0;
+
+    /** A state that stands on a bound of heel may waver about it by rounding (rad): a tenth of a degree, under what is seen. */
+    private static final double WAVER = Math.PI / 1800;
+
+    /** From feeling a change to the hand's answer (s): middle of the published 0.25 to 0.4. */
+    public static final double REACTION = 0.3;
+
+    private final Platform platform;
+    private final AirState air;
+    private final WaterState water;
+    private final TargetPoint point;
+    private final SailingState state;
+
+    private GustWatch(
+            Platform platform, AirState air, WaterState water, TargetPoint point, SailingState state) {
+        this.platform = platform;
+        this.air = air;
+        this.water = water;
+        this.point = point;
+        this.state = state;
+    }
+
+    /**
+     * At a solved foiling target.
+     *
+     * @param platform of the target, in that air and water
+     * @return null where the target's state is not found again with its crew
+     */
+    public static @Nullable GustWatch at(Platform platform, AirState air, WaterState water, TargetPoint point) {
+        SailingState state = withCrew(platform, point);
+        return state == null ? null : new GustWatch(platform, air, water, point, state);
+    }
+
+    /**
+     * How long a shape of the standard takes to pass the boat (s): its length in the air over the wind that the boat feels; the
+     * air's pattern stands still in the mean wind (Taylor), and is as long across as along: chosen.
+     */
+    public double length(GustShape shape) {
+        double seconds =
+                switch (shape) {
+                    case AT_ONCE -> 0;
+                    case COHERENT -> GustShape.COHERENT_SECONDS;
+                    case OPERATING -> GustShape.OPERATING_SECONDS;
+                };
+        return seconds * point.trueWindSpeed() / point.getTarget().apparentWindSpeed();
+    }
+
+    /**
+     * One gust.
+     *
+     * @param change of the true wind speed (m/s)
+     * @param shift of the wind with it (rad), positive aft
+     * @param act what the trimmer does about it, in step with the gust but {@link #REACTION} late; null: nothing
+     */
+    public GustSwing swing(double change, double shift, GustShape shape, @Nullable GustAct act) {
+        Boat boat = platform.boat();
+        MotionModel model = new MotionModel(boat, platform.wing(), air, water, STRIPS, MotionModel.Lift.LAGGING);
+        MotionState first = start(model);
+        MotionState now = first;
+        SteadyHands hands = new SteadyHands(
+                first.controls(),
+                boat.mainFoil().rakeMin(),
+                boat.mainFoil().rakeMax(),
+                boat.rudder().elevatorAngleMax());
+        double least = Math.min(boat.limits().heelMin(), state.get(Variable.HEEL)) - WAVER;
+        double most = Math.max(boat.limits().heelMax(), state.get(Variable.HEEL)) + WAVER;
+        double length = length(shape);
+        double dt = MotionModel.STEP;
+        int steps = (int) Math.round(Math.max(GustSwing.TOLD, length) / dt);
+        double[] heel = new double[steps + 1];
+        double before = Double.NaN;
+        double mostMoment = Double.NEGATIVE_INFINITY;
+        double leastHeel = first.pose().roll();
+        double mostHeel = leastHeel;
+        double margin = Double.POSITIVE_INFINITY;
+        double limit = Double.POSITIVE_INFINITY;
+        double gained = Double.NaN;
+        for (int i = 1; i <= steps; i++) {
+            double time = (i - 1) * dt;
+            double share = shape.share(time, length);
+            LocalWind wind = LocalWind.of(point.trueWindSpeed() + share * change, WIND_FROM + share * shift);
+            Commands commands = new Commands(
+                    asked(hands, model, now, first, act, shape.share(time - REACTION, length)),
+                    Commands.FlapWork.TRIM);
+            now = model.step(now, commands, wind, dt);
+            double moment = -model.loads().heeling();
+            before = i == 1 ? moment : before;
+            mostMoment = Math.max(mostMoment, moment);
+            margin = Math.min(margin, model.loads().stallMargin());
+            heel[i] = now.pose().roll();
+            leastHeel = Math.min(leastHeel, heel[i]);
+            mostHeel = Math.max(mostHeel, heel[i]);
+            if (Double.isInfinite(limit) && (change > 0 ? heel[i] < least : heel[i] > most)) {
+                limit = i * dt;
+            }
+            if (i == Math.round(GustSwing.TOLD / dt)) {
+                gained = now.rates().speed() - first.rates().speed();
+            }
+        }
+        return new GustSwing(
+                shape,
+                length,
+                heel[(int) Math.round(1 / dt)],
+                heel[(int) Math.round(2 / dt)],
+                heel[(int) Math.round(GustSwing.TOLD / dt)],
+                gained,
+                leastHeel,
+                mostHeel,
+                limit,
+                mostMoment / before,
+                margin);
+    }
+
+    private Controls asked(
+            SteadyHands hands,
+            MotionModel model,
+            MotionState now,
+            MotionState first,
+            @Nullable GustAct act,
+            double share) {
+        Controls from = first.controls();
+        double dt = MotionModel.STEP;
+        double change = act == null ? 0 : act.change() * Math.max(0, share);
+        Variable control = act == null ? Variable.SHEET : act.control();
+        return new Controls(
+                from.sheet() + (control == Variable.SHEET ? change : 0),
+                from.camber() + (control == Variable.CAMBER ? change : 0),
+                from.twist() + (control == Variable.TWIST ? change : 0),
+                from.twistMid(),
+                hands.rake(now, model.view(now).rideHeight(), state.get(Variable.RIDE_HEIGHT), dt),
+                from.starboardRake(),
+                hands.elevator(now, first.pose().pitch(), dt),
+                from.differential(),
+                hands.rudder(now, first.pose().heading(), dt),
+                from.portBoard(),
+                from.starboardBoard(),
+                from.crew());
+    }
+
+    /** The target's state with its crew where they balance it: a book does not hold their place. */
+    private static @Nullable SailingState withCrew(Platform platform, TargetPoint point) {
+        SailingState shown = point.state();
+        Map<Variable, Double> trim = new EnumMap<>(Variable.class);
+        for (Variable variable : new Variable[] {Variable.CAMBER, Variable.TWIST, Variable.TWIST_MID_RATIO}) {
+            trim.put(variable, shown.get(variable));
+        }
+        Balance found =
+                new TargetFinder(platform, Map.of()).bestNear(point.branch(), point.trueWindSpeed(), shown, trim);
+        return found == null ? null : found.state();
+    }
+
+    /** Wind from starboard, the leeward foil to port. */
+    private MotionState start(MotionModel model) {
+        Controls controls = new Controls(
+                state.get(Variable.SHEET),
+                state.get(Variable.CAMBER),
+                state.get(Variable.TWIST),
+                state.get(Variable.TWIST_MID_RATIO),
+                /* portRake= */ state.get(Variable.MAIN_RAKE),
+                /* starboardRake= */ state.get(Variable.MAIN_RAKE),
+                state.get(Variable.ELEVATOR),
+                state.get(Variable.ELEVATOR_DIFFERENTIAL),
+                // A rudder that turns away from a wind from starboard turns to port.
+                -state.get(Variable.RUDDER),
+                /* portBoard= */ 1,
+                /* starboardBoard= */ 0,
+                state.get(Variable.CREW_PLACE));
+        double roll = state.get(Variable.HEEL);
+        double pitch = state.get(Variable.PITCH);
+        double height = model.heightFor(state.get(Variable.RIDE_HEIGHT), roll, pitch, controls.crew());
+        double speed = state.get(Variable.BOAT_SPEED);
+        double leeway = state.get(Variable.LEEWAY);
+        Pose pose = new Pose(0, 0, height, Angles.compass(WIND_FROM - state.trueWindAngleToBow()), roll, pitch);
+        Rates rates = new Rates(speed * StrictMath.cos(leeway), -speed * StrictMath.sin(leeway), 0, 0, 0, 0);
+        return new MotionState(pose, rates, controls);
+    }
+}
