@@ -43,9 +43,7 @@ public final class GustRun {
      * @param steady the target of the same kind in the new wind; null where there is none
      */
     public record Gust(
-            GustRow row,
-            List<Swing> swings,
-            @Nullable TargetPoint steady) {
+            GustRow row, List<Swing> swings, @Nullable TargetPoint steady) {
         public Gust {
             swings = List.copyOf(swings);
         }
@@ -90,15 +88,14 @@ public final class GustRun {
 
     private static PointGusts gustsAt(GustRequest request, TargetBook book, Platform platform, TargetPoint point) {
         GustCard card = new GustCard(platform, request.handling());
-        GustWatch watch =
-                point.isFoiling() ? GustWatch.at(platform, TargetRun.AIR, TargetRun.water(), point) : null;
+        GustWatch watch = point.isFoiling() ? GustWatch.at(platform, TargetRun.AIR, TargetRun.water(), point) : null;
         List<Gust> gusts = new ArrayList<>();
         for (GustRequest.Change asked : request.changes()) {
             double shift = Units.fromDegrees(asked.shiftDeg());
             GustRow row = card.rowOf(point, Units.fromKnots(asked.windKn()), shift);
             if (row != null) {
-                TargetPoint steady = find(
-                        book, point.mode(), request.windAfter(asked.windKn()), point.trueWindAngle() + shift);
+                TargetPoint steady =
+                        find(book, point.mode(), request.windAfter(asked.windKn()), point.trueWindAngle() + shift);
                 gusts.add(new Gust(row, swings(watch, row), steady));
             }
         }

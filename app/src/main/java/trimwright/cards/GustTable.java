@@ -126,10 +126,7 @@ public final class GustTable {
         }
         return act.isEnough()
                 ? Texts.of("gust.act", Units.toDegrees(act.change()), act.seconds(), kept)
-                : Texts.of(
-                        "gust.act_short",
-                        Units.toDegrees(act.change()),
-                        100 * share);
+                : Texts.of("gust.act_short", Units.toDegrees(act.change()), 100 * share);
     }
 
     private static String steady(@Nullable TargetPoint point) {

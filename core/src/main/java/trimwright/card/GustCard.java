@@ -130,7 +130,8 @@ public final class GustCard {
         double margin = Math.min(platform.wing().trim().stallMarginMin(), before.stallMargin());
         double aim = before.heelingMoment();
         boolean stalls = atOnce.stallMargin() < margin;
-        boolean isPast = atOnce.heelingMoment() > aim || stalls ? held.heelingMoment() <= aim : held.heelingMoment() >= aim;
+        boolean isPast =
+                atOnce.heelingMoment() > aim || stalls ? held.heelingMoment() <= aim : held.heelingMoment() >= aim;
         return isPast && (!stalls || held.stallMargin() >= margin);
     }
 

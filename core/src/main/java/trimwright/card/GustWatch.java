@@ -42,8 +42,7 @@ public final class GustWatch {
     private final TargetPoint point;
     private final SailingState state;
 
-    private GustWatch(
-            Platform platform, AirState air, WaterState water, TargetPoint point, SailingState state) {
+    private GustWatch(Platform platform, AirState air, WaterState water, TargetPoint point, SailingState state) {
         this.platform = platform;
         this.air = air;
         this.water = water;
@@ -67,12 +66,11 @@ public final class GustWatch {
      * air's pattern stands still in the mean wind (Taylor), and is as long across as along: chosen.
      */
     public double length(GustShape shape) {
-        double seconds =
-                switch (shape) {
-                    case AT_ONCE -> 0;
-                    case COHERENT -> GustShape.COHERENT_SECONDS;
-                    case OPERATING -> GustShape.OPERATING_SECONDS;
-                };
+        double seconds = switch (shape) {
+            case AT_ONCE -> 0;
+            case COHERENT -> GustShape.COHERENT_SECONDS;
+            case OPERATING -> GustShape.OPERATING_SECONDS;
+        };
         return seconds * point.trueWindSpeed() / point.getTarget().apparentWindSpeed();
     }
 
@@ -111,8 +109,7 @@ public final class GustWatch {
             double share = shape.share(time, length);
             LocalWind wind = LocalWind.of(point.trueWindSpeed() + share * change, WIND_FROM + share * shift);
             Commands commands = new Commands(
-                    asked(hands, model, now, first, act, shape.share(time - REACTION, length)),
-                    Commands.FlapWork.TRIM);
+                    asked(hands, model, now, first, act, shape.share(time - REACTION, length)), Commands.FlapWork.TRIM);
             now = model.step(now, commands, wind, dt);
             double moment = -model.loads().heeling();
             before = i == 1 ? moment : before;

@@ -71,7 +71,8 @@ final class SteadyHands {
     double elevator(MotionState now, double pitch, double dt) {
         double miss = now.pose().pitch() - pitch;
         elevator = clamp(elevator + PITCH_HOLD * miss * dt, -elevatorMax, elevatorMax);
-        double asked = elevator + PITCH_GAIN * miss + PITCH_DAMPING * now.rates().pitch();
+        double asked =
+                elevator + PITCH_GAIN * miss + PITCH_DAMPING * now.rates().pitch();
         return clamp(asked, -elevatorMax, elevatorMax);
     }
 

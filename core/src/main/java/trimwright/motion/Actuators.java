@@ -38,7 +38,8 @@ final class Actuators {
     Actuators(SheetTackle tackle, @Nullable Handling handling) {
         this.tackle = tackle;
         rates = handling == null ? UNSAID : handling.rates();
-        grinding = GRINDING * (handling == null ? GRINDERS_UNSAID : handling.grinders().count());
+        grinding = GRINDING
+                * (handling == null ? GRINDERS_UNSAID : handling.grinders().count());
     }
 
     /** The controls after a step (s) toward the aim; turning moment of the wing as {@link MotionLoads} has it. */

@@ -105,13 +105,7 @@ final class AirForces {
     }
 
     private WingForce solveLagging(
-            Kinematics motion,
-            double roll,
-            Controls controls,
-            LocalWind wind,
-            double ahead,
-            double abeam,
-            double dt) {
+            Kinematics motion, double roll, Controls controls, LocalWind wind, double ahead, double abeam, double dt) {
         double foot = -spec.footHeight();
         double[] windX = new double[x.length];
         double[] windY = new double[x.length];

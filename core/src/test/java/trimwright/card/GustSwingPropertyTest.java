@@ -132,8 +132,8 @@ class GustSwingPropertyTest {
         List<TargetPoint> points = new ArrayList<>();
         TargetFinder finder = new TargetFinder(DemoTargets.PLATFORM, Map.of());
         for (double windKn : new double[] {11, 20}) {
-            for (TargetPoint point : finder.pointsAt(
-                    Units.fromKnots(windKn), List.of(Units.fromDegrees(60), Units.fromDegrees(100)))) {
+            for (TargetPoint point :
+                    finder.pointsAt(Units.fromKnots(windKn), List.of(Units.fromDegrees(60), Units.fromDegrees(100)))) {
                 if (point.isSolved() && point.isFoiling()) {
                     points.add(point);
                 }

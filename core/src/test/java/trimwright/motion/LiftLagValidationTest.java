@@ -33,8 +33,10 @@ class LiftLagValidationTest {
     @Test
     @ValidatedAgainst(
             source = "KUSSNER-JONES",
-            where = "the other usual approximation (s^2 + s) / (s^2 + 2.82 s + 0.80) of Kuessner's function (from memory)",
-            tolerance = "0.035 from one half chord on: both approximate one function; Jones's begins at 0.08 where the function is 0")
+            where =
+                    "the other usual approximation (s^2 + s) / (s^2 + 2.82 s + 0.80) of Kuessner's function (from memory)",
+            tolerance =
+                    "0.035 from one half chord on: both approximate one function; Jones's begins at 0.08 where the function is 0")
     void twoApproximationsOfKuessnersFunctionAgree() {
         for (double s = 1; s <= 40; s += 0.5) {
             assertEquals((s * s + s) / (s * s + 2.82 * s + 0.80), LiftLag.KUSSNER.after(s), 0.035, s + " half chords");
