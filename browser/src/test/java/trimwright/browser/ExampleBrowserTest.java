@@ -89,6 +89,11 @@ class ExampleBrowserTest {
         assertThat(page.locator(".findings tbody")).containsText("tack");
         page.locator(".findings tbody tr").first().click();
         Browser.keep(page, "example-turn");
+
+        // Opened again with nothing in the address, the page keeps to what the session was judged by last.
+        Page again = browser.page(1280, 800);
+        again.navigate(workbench.address() + "debrief");
+        assertThat(again.getByLabel("Held against")).hasValue("whimbrel14/tall");
     }
 
     @Test

@@ -39,7 +39,8 @@ export function Place({ item, choice }) {
   if (fault) return html`<${Fault} fault=${fault} />`;
   if (!session.value || !boats.value || !judge.value) return null;
   const references = referencesOf(boats.value);
-  const reference = references.find((one) => one.boat === choice.boat && one.wing === choice.wing) ?? usualReference(references, judge.value);
+  const named = choice.boat && references.find((one) => one.boat === choice.boat && one.wing === choice.wing);
+  const reference = named || usualReference(references, judge.value);
   return html`<${Session} key=${session.value.session} session=${session.value} of=${choice.of} see=${choice.see} besides=${choice.beside} references=${references} reference=${reference} />`;
 }
 

@@ -51,7 +51,7 @@ function WingPicker({ boat, choice }) {
     </label>`;
 }
 
-const wingOf = (boat, choice) => boat.wings.find((one) => one.id === choice.wing) ?? boat.wings[boat.wings.length - 1];
+const wingOf = (boat, choice) => boat.wings.find((one) => one.id === choice.wing) ?? boat.wings[0];
 
 function FileFaults({ boat }) {
   return html`
