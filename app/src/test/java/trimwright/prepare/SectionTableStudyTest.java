@@ -38,9 +38,11 @@ class SectionTableStudyTest {
         int outlines = Integer.getInteger("trimwright.sections.outlines", 0);
         WingSpec wing = BoatFiles.find("whimbrel14").boat().getWing("tall");
         Path folder = Path.of(System.getProperty("trimwright.target", "target"), "sections");
+        long begin = System.nanoTime();
         SectionFamily family = new SectionTables(new TableCache(folder, note -> {}))
                 .of(wing, Progress.NONE)
                 .family();
+        System.out.printf(Locale.ROOT, "table after %.0f s%n", (System.nanoTime() - begin) / 1e9);
         List<Integer> pieces = new ArrayList<>();
         for (int i = 0; i < outlines; i++) {
             pieces.add(i);

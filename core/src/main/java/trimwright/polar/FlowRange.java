@@ -1,6 +1,7 @@
 package trimwright.polar;
 
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import trimwright.layer.ViscousAnswer;
@@ -9,11 +10,12 @@ import trimwright.layer.ViscousPoint;
 
 /**
  * Flow about one outline at one Reynolds number from stall to stall: followed angle by angle from where it is easy, up and
- * down, each from the answer before, until lift no longer grows or layers and outer flow no longer agree.
+ * down, each from the answer before, until lift reaches a given maximum or no longer grows, or layers and outer flow no longer
+ * agree.
  */
 final class FlowRange {
     /** Steps of angle of attack (rad), chosen: the longest, and the shortest tried where there is no agreement. */
-    private static final double STEP = Math.toRadians(3);
+    static final double STEP = Math.toRadians(2.5);
 
     private static final double SHORTEST = Math.toRadians(0.6);
 
@@ -22,6 +24,14 @@ final class FlowRange {
 
     /** Farthest angle of attack looked at (rad), chosen. */
     private static final double FARTHEST = Math.toRadians(40);
+
+    /** Tries to meet the given maximum, and the distance from it (of lift) that is near enough; chosen. */
+    private static final int TRIES = 2;
+
+    private static final double NEAR = 0.003;
+
+    /** Growth of drag from one answer to the next that tells of another kind of flow, a wing's stall: chosen. */
+    private static final double BREAK = 2.5;
 
     private final ViscousFlow flow;
     private final double reynolds;
@@ -48,47 +58,76 @@ final class FlowRange {
      * Goes from the outermost answer toward stall.
      *
      * @param way 1 up, -1 down
-     * @return angle of attack of stall (rad): of most lift found, or the last with an answer
+     * @param most lift (-) on that way, positive, at which the section stalls at the latest; may be infinite
+     * @return angle of attack of stall (rad): where lift is {@code most}, or of most lift found, or the last with an answer
      */
-    double toStall(int way) {
-        double best = walk(way > 0 ? points.lastKey() : points.firstKey(), way);
-        double beyond = leap(best, way);
-        while (beyond != best) {
-            best = walk(beyond, way);
-            beyond = leap(best, way);
+    double toStall(int way, double most) {
+        double best = walk(way > 0 ? points.lastKey() : points.firstKey(), way, most);
+        double beyond = leap(best, way, most);
+        // An angle without an answer of its own lies between two where the given lift is passed.
+        while (beyond != best && points.containsKey(beyond)) {
+            best = walk(beyond, way, most);
+            beyond = leap(best, way, most);
         }
-        return best;
+        return beyond;
     }
 
-    /** Goes on in steps from an answer to most lift, or as far as steps lead. */
-    private double walk(double from, int way) {
+    /** Goes on in steps from an answer to most lift, or as far as steps lead without a break. */
+    private double walk(double from, int way, double most) {
         double best = from;
         double step = STEP;
         while (step >= SHORTEST && Math.abs(best + way * step) <= FARTHEST) {
             double next = best + way * step;
             ViscousPoint point = solve(next);
-            if (point != null && way * (point.lift() - lift(best)) > 0) {
-                best = next;
-                step = Math.min(STEP, 2 * step);
-            } else {
+            if (point == null || point.drag() > BREAK * drag(best) || way * (point.lift() - lift(best)) <= 0) {
                 // Past the most lift, or out of reach in one step.
                 step /= 2;
+            } else if (way * point.lift() >= most) {
+                return meet(best, next, way * most);
+            } else {
+                best = next;
+                step = Math.min(STEP, 2 * step);
             }
         }
         return best;
+    }
+
+    /** The angle between two answers where lift has a value between theirs. */
+    private double meet(double from, double to, double lift) {
+        double a = from;
+        double b = to;
+        for (int i = 0; i < TRIES; i++) {
+            double between = between(a, b, lift);
+            ViscousPoint point = solve(between);
+            if (point == null || Math.abs(point.lift() - lift) < NEAR) {
+                return between;
+            }
+            if ((point.lift() < lift) == (lift(a) < lift)) {
+                a = between;
+            } else {
+                b = between;
+            }
+        }
+        return between(a, b, lift);
+    }
+
+    private double between(double a, double b, double lift) {
+        double share = (lift - lift(a)) / (lift(b) - lift(a));
+        return a + Math.max(0, Math.min(1, share)) * (b - a);
     }
 
     /**
      * An angle beyond, with more lift, where steps ended for want of agreement: there are such gaps before stall, where a
      * laminar bubble changes its kind. The same angle if there is none, or if lift has passed its most.
      */
-    private double leap(double best, int way) {
+    private double leap(double best, int way, double most) {
         Double known = way > 0 ? points.higherKey(best) : points.lowerKey(best);
-        for (int i = 1; i <= LEAPS && known == null; i++) {
+        for (int i = 1; i <= LEAPS && known == null && way * lift(best) < most; i++) {
             double next = best + way * i * 0.5 * STEP;
-            if (Math.abs(next) <= FARTHEST && flow.at(next, reynolds, points.get(best)) instanceof ViscousPoint point) {
-                points.put(next, point);
-                return way * (point.lift() - lift(best)) > 0 ? next : best;
+            ViscousPoint point = Math.abs(next) <= FARTHEST ? solve(next) : null;
+            if (point != null) {
+                double more = way * (point.lift() - lift(best));
+                return more <= 0 ? best : way * point.lift() >= most ? meet(best, next, way * most) : next;
             }
         }
         return best;
@@ -117,16 +156,32 @@ final class FlowRange {
         return point;
     }
 
+    /** Answers between two angles (rad), and the next beyond each; by angle. */
+    NavigableMap<Double, ViscousPoint> answers(double from, double to) {
+        Double first = points.floorKey(from);
+        Double last = points.ceilingKey(to);
+        return points.subMap(
+                first == null ? points.firstKey() : first, true, last == null ? points.lastKey() : last, true);
+    }
+
     private @Nullable ViscousPoint follow(double alpha, ViscousPoint near) {
         ViscousAnswer answer = flow.follow(alpha, reynolds, near);
         return answer instanceof ViscousPoint point ? point : null;
     }
 
     private double lift(double alpha) {
+        return known(alpha).lift();
+    }
+
+    private double drag(double alpha) {
+        return known(alpha).drag();
+    }
+
+    private ViscousPoint known(double alpha) {
         ViscousPoint point = points.get(alpha);
         if (point == null) {
             throw new IllegalStateException("no answer at " + alpha);
         }
-        return point.lift();
+        return point;
     }
 }

@@ -7,10 +7,13 @@ import java.util.List;
  * first derivatives continuous, derivatives exact, any angle.
  */
 final class TabledSection implements SectionModel {
-    /** Places beyond stall at which the row is led on, and share of the slope at stall that each has gained. */
-    private static final double[] BEYOND = {1.1, 1.25};
+    /**
+     * Places beyond stall at which the row is led on, and share of the slope at stall that each has gained: a parabola whose
+     * slope is gone 0.15 past stall.
+     */
+    private static final double[] BEYOND = {1.08, 1.15};
 
-    private static final double[] GAINED = {0.08, 0.125};
+    private static final double[] GAINED = {0.0587, 0.075};
 
     /** Steps beyond the ends of Reynolds number (of its logarithm) and flap angle (rad) in which slopes fade to zero, chosen. */
     private static final double RE_FADE = 0.5;

@@ -1,11 +1,15 @@
 package trimwright.polar;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import trimwright.panel.IdealFlow;
+import trimwright.panel.PressureRule;
+import trimwright.profile.TrailingEdge;
 import trimwright.profile.WingProfile;
 import trimwright.section.SectionColumn;
 import trimwright.section.SectionModel;
@@ -39,6 +43,21 @@ class ColumnMakerPropertyTest {
             assertTrue(COLUMN.value(SectionQuantity.LIFT, j, last) > COLUMN.value(SectionQuantity.LIFT, j - 1, last));
             assertTrue(COLUMN.high(j) < COLUMN.high(j - 1));
             assertTrue(COLUMN.low(j) < 0);
+        }
+    }
+
+    /** The rule sets the lift; the angle is where the computed flow reaches it, later than ideal flow. */
+    @Test
+    void stallIsWhereLiftReachesWhatThePressureRuleAllows() {
+        int last = GRID.places().size() - 1;
+        for (int j = 0; j < 3; j++) {
+            PressureRule.Limit limit = PressureRule.find(
+                    new IdealFlow(
+                            PROFILE.elements(GRID.flaps().get(j), ColumnMaker.PANELS, TrailingEdge.BLUNT)),
+                    REYNOLDS);
+            assertNotNull(limit);
+            assertEquals(limit.lift(), COLUMN.value(SectionQuantity.LIFT, j, last), 0.01);
+            assertTrue(COLUMN.high(j) > limit.alpha());
         }
     }
 

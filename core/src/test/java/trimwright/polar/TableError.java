@@ -3,6 +3,7 @@ package trimwright.polar;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import trimwright.layer.ViscousFlow;
 import trimwright.layer.ViscousPoint;
 import trimwright.profile.TrailingEdge;
@@ -12,8 +13,11 @@ import trimwright.section.SectionPoint;
 
 /** Distance of a section from tables to the flow computed directly, at places off the table's nodes. */
 public final class TableError {
-    /** Half the step of the slope's difference quotient (rad): large against what Newton's method leaves. */
-    private static final double STEP = Math.toRadians(0.25);
+    /** Step of the slopes, which are compared as secants (rad): large against what Newton's method leaves. */
+    private static final double STEP = Math.toRadians(0.5);
+
+    private static final int ALPHA = 5;
+    private static final int PLACE = 9;
 
     private final List<double[]> rows = new ArrayList<>();
     private int missing;
@@ -37,50 +41,84 @@ public final class TableError {
             double from,
             double to,
             Random random) {
-        SectionPoint point = new SectionPoint();
+        int before = rows.size();
         double easy = -0.45 * flap;
         double high = stall(section, easy, flap, reynolds, 1);
         double low = stall(section, easy, flap, reynolds, -1);
-        FlowRange range = new FlowRange(
-                new ViscousFlow(profile.elements(flap, ColumnMaker.PANELS, TrailingEdge.BLUNT), ViscousFlow.QUIET),
-                reynolds);
-        if (!range.begin(easy)) {
+        double middle = 0.5 * (low + high);
+        double half = 0.5 * (high - low);
+        double[] alphas = random.doubles(angles, middle + from * half, middle + to * half)
+                .sorted()
+                .toArray();
+        ViscousFlow flow =
+                new ViscousFlow(profile.elements(flap, ColumnMaker.PANELS, TrailingEdge.BLUNT), ViscousFlow.QUIET);
+        int first = 0;
+        while (first < angles && alphas[first] < easy) {
+            first++;
+        }
+        ViscousPoint start = flow.at(easy, reynolds, null) instanceof ViscousPoint point ? point : null;
+        if (start == null) {
             missing += angles;
             return;
         }
-        range.toStall(1);
-        range.toStall(-1);
-        double middle = 0.5 * (low + high);
-        double half = 0.5 * (high - low);
-        for (int i = 0; i < angles; i++) {
-            double alpha = middle + half * (from + (to - from) * random.nextDouble());
-            ViscousPoint direct = range.solve(alpha);
-            ViscousPoint before = range.solve(alpha - STEP);
-            ViscousPoint after = range.solve(alpha + STEP);
-            if (direct == null || before == null || after == null) {
-                missing++;
-                continue;
-            }
-            section.evaluate(alpha, flap, reynolds, point);
-            double moment = 0;
-            for (int k = 0; k < 2; k++) {
-                moment += direct.surface().moment(k, axis, 0);
-            }
-            double hinge = direct.surface().moment(1, profile.pivotX(), 0) / Math.pow(profile.flapChord(), 2);
-            rows.add(new double[] {
-                point.cl - direct.lift(),
-                point.clAlpha - (after.lift() - before.lift()) / (2 * STEP),
-                point.cd / direct.drag() - 1,
-                point.cm - moment,
-                point.hinge - hinge,
-                alpha,
-                flap,
-                reynolds,
-                profile.mainThickness(),
-                (alpha - middle) / half,
-                direct.lift()
-            });
+        // Outward from the easy angle, each from the one before.
+        ViscousPoint near = start;
+        for (int i = first; i < angles; i++) {
+            near = compare(section, profile, axis, flow, flap, reynolds, alphas[i], STEP, near);
         }
+        near = start;
+        for (int i = first - 1; i >= 0; i--) {
+            near = compare(section, profile, axis, flow, flap, reynolds, alphas[i], -STEP, near);
+        }
+        for (double[] row : rows.subList(before, rows.size())) {
+            row[PLACE] = (row[ALPHA] - middle) / half;
+        }
+    }
+
+    /** One place; the answer to go on from. */
+    private ViscousPoint compare(
+            SectionModel section,
+            WingProfile profile,
+            double axis,
+            ViscousFlow flow,
+            double flap,
+            double reynolds,
+            double alpha,
+            double step,
+            ViscousPoint near) {
+        ViscousPoint direct = follow(flow, alpha, reynolds, near);
+        ViscousPoint next = direct == null ? null : follow(flow, alpha + step, reynolds, direct);
+        if (direct == null || next == null) {
+            missing++;
+            return direct == null ? near : direct;
+        }
+        SectionPoint point = new SectionPoint();
+        section.evaluate(alpha + step, flap, reynolds, point);
+        double nextLift = point.cl;
+        section.evaluate(alpha, flap, reynolds, point);
+        double moment = 0;
+        for (int k = 0; k < 2; k++) {
+            moment += direct.surface().moment(k, axis, 0);
+        }
+        double hinge = direct.surface().moment(1, profile.pivotX(), 0) / Math.pow(profile.flapChord(), 2);
+        rows.add(new double[] {
+            point.cl - direct.lift(),
+            (nextLift - point.cl - (next.lift() - direct.lift())) / step,
+            point.cd / direct.drag() - 1,
+            point.cm - moment,
+            point.hinge - hinge,
+            alpha,
+            flap,
+            reynolds,
+            profile.mainThickness(),
+            0,
+            direct.lift()
+        });
+        return direct;
+    }
+
+    private static @Nullable ViscousPoint follow(ViscousFlow flow, double alpha, double reynolds, ViscousPoint near) {
+        return flow.follow(alpha, reynolds, near) instanceof ViscousPoint point ? point : null;
     }
 
     private static double stall(SectionModel section, double from, double flap, double reynolds, int way) {
