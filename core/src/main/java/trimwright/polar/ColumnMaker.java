@@ -134,8 +134,10 @@ public final class ColumnMaker {
                 known.put(0.0, 0.0);
             }
         }
-        double[] angle = known.keySet().stream().mapToDouble(Double::doubleValue).toArray();
-        double[] number = known.values().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] angle =
+                known.keySet().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] number =
+                known.values().stream().mapToDouble(Double::doubleValue).toArray();
         PolynomialSplineFunction curve = new AkimaSplineInterpolator().interpolate(angle, number);
         double[] row = value[quantity.ordinal()][j];
         int last = row.length - 1;
@@ -170,8 +172,7 @@ public final class ColumnMaker {
                 }
                 yield sum;
             }
-            case HINGE ->
-                point.surface().moment(1, profile.pivotX(), 0) / (profile.flapChord() * profile.flapChord());
+            case HINGE -> point.surface().moment(1, profile.pivotX(), 0) / (profile.flapChord() * profile.flapChord());
         };
     }
 

@@ -52,8 +52,7 @@ class ColumnMakerPropertyTest {
         int last = GRID.places().size() - 1;
         for (int j = 0; j < 3; j++) {
             PressureRule.Limit limit = PressureRule.find(
-                    new IdealFlow(
-                            PROFILE.elements(GRID.flaps().get(j), ColumnMaker.PANELS, TrailingEdge.BLUNT)),
+                    new IdealFlow(PROFILE.elements(GRID.flaps().get(j), ColumnMaker.PANELS, TrailingEdge.BLUNT)),
                     REYNOLDS);
             assertNotNull(limit);
             assertEquals(limit.lift(), COLUMN.value(SectionQuantity.LIFT, j, last), 0.01);
