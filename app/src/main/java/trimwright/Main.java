@@ -22,6 +22,7 @@ import trimwright.cli.Folders;
 import trimwright.cli.GustCommand;
 import trimwright.cli.ImportCommand;
 import trimwright.cli.LoadsCommand;
+import trimwright.cli.PracticeCommand;
 import trimwright.cli.ProgressStyle;
 import trimwright.cli.SectionCommand;
 import trimwright.cli.ServeCommand;
@@ -73,6 +74,7 @@ public final class Main {
                 new GustCommand(console, books),
                 new ImportCommand(console, folders),
                 new LoadsCommand(console, books),
+                new PracticeCommand(console, books),
                 new ServeCommand(console, folders, books),
                 new SectionCommand(console),
                 new SessionsCommand(console, folders),

@@ -26,8 +26,11 @@ class AppArchitectureTest {
             Map.entry("intake", Set.of("text", "keyfile", "coursefile", "store")),
             Map.entry("prepare", Set.of("text", "boatfile")),
             Map.entry("cards", Set.of("text", "boatfile", "prepare")),
+            Map.entry("drills", Set.of("text", "boatfile", "prepare", "raceday")),
             Map.entry("debrief", Set.of("text", "boatfile", "coursefile", "store", "prepare")),
-            Map.entry("web", Set.of("text", "keyfile", "boatfile", "store", "prepare", "cards", "debrief")),
+            Map.entry(
+                    "web",
+                    Set.of("text", "keyfile", "boatfile", "store", "prepare", "cards", "debrief", "drills")),
             Map.entry(
                     "cli",
                     Set.of(
@@ -40,6 +43,7 @@ class AppArchitectureTest {
                             "intake",
                             "prepare",
                             "cards",
+                            "drills",
                             "debrief",
                             "web")),
             Map.entry(
@@ -54,6 +58,7 @@ class AppArchitectureTest {
                             "intake",
                             "prepare",
                             "cards",
+                            "drills",
                             "debrief",
                             "web",
                             "cli"))));

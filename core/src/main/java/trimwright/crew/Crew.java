@@ -206,7 +206,7 @@ public final class Crew {
     }
 
     /** A driver helps the trimmer: toward a reach when she heels to windward for want of power, away from it in a gust. */
-    private static double byHeel(Sight sight, int tack, Aim aim, double angle) {
+    static double byHeel(Sight sight, int tack, Aim aim, double angle) {
         double over = tack * sight.state().pose().roll() - aim.attitude().heel();
         double beyond = over > 0 ? Math.max(0, over - HEEL_FREE) : Math.min(0, over + HEEL_FREE);
         double turn = Math.max(-HEEL_STEER, Math.min(HEEL_STEER, 2 * beyond));
@@ -232,7 +232,7 @@ public final class Crew {
         return Math.max(0.15, Math.min(1, 1 - 0.15 * (left - needed)));
     }
 
-    private static double rate(@Nullable TurnOrder turn) {
+    static double rate(@Nullable TurnOrder turn) {
         if (turn == null) {
             return STRAIGHT_RATE;
         }

@@ -1,0 +1,83 @@
+package trimwright.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.boatfile.BoatFiles;
+import trimwright.drills.DrillBoats;
+import trimwright.drills.DrillDocument;
+import trimwright.drills.Pilot;
+import trimwright.practice.DrillResult;
+import trimwright.practice.DrillRun;
+import trimwright.practice.DrillSetup;
+import trimwright.prepare.TargetBooks;
+import trimwright.prepare.TargetRequest;
+import trimwright.prepare.TargetRun;
+import trimwright.target.TargetBook;
+import trimwright.text.Progress;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+import trimwright.units.Units;
+
+/** Sails a drill with a computed hand at the wing and says what it lost. */
+@Command(name = "practice")
+public final class PracticeCommand implements Callable<Integer> {
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
+
+    @Mixin
+    private final WingOption wing = new WingOption();
+
+    @Option(names = "--boat", paramLabel = "BOAT", defaultValue = "whimbrel14", descriptionKey = "practice.boat")
+    private String boat;
+
+    @Option(names = "--drill", paramLabel = "NAME", required = true, descriptionKey = "practice.drill")
+    private String drill;
+
+    @Option(names = "--pilot", paramLabel = "NAME", defaultValue = "reference", descriptionKey = "practice.pilot")
+    private String pilot;
+
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1", descriptionKey = "practice.seed")
+    private int seed;
+
+    @Option(names = "--tws", paramLabel = "KN", defaultValue = "14", descriptionKey = "practice.tws")
+    private double tws;
+
+    private final Console console;
+    private final TargetBooks books;
+
+    public PracticeCommand(Console console, TargetBooks books) {
+        this.console = console;
+        this.books = books;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        NumberCheck.within("--tws", tws, DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND);
+        if (seed < 0) {
+            throw new UserInputException(Texts.of("simulate.seed_range", seed));
+        }
+        BoatFile file = BoatFiles.find(boat);
+        WingSpec spec = wing.of(file.boat());
+        Pilot hand = Pilot.of(pilot);
+        DrillSetup setup = DrillBoats.setup(
+                DrillBoats.drill(drill), file, spec, book(file, spec), Units.fromKnots(tws), seed);
+        DrillResult result = DrillRun.sail(setup, hand.hand(spec));
+        if (common.json()) {
+            console.json(DrillDocument.of(file, setup, hand.word(), result));
+        } else {
+            console.text(DrillDocument.text(setup, hand.word(), result));
+        }
+        return CommandRunner.DONE;
+    }
+
+    private TargetBook book(BoatFile file, WingSpec spec) throws InterruptedException {
+        TargetRequest request = TargetRequest.of(file, spec);
+        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
+            return books.of(request, progress);
+        }
+    }
+}

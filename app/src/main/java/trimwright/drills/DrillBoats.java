@@ -1,0 +1,68 @@
+package trimwright.drills;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import trimwright.air.AirState;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.crew.SailingAims;
+import trimwright.practice.Drill;
+import trimwright.practice.DrillSetup;
+import trimwright.raceday.AimsCard;
+import trimwright.target.TargetBook;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+import trimwright.units.Units;
+import trimwright.water.WaterState;
+
+/** Boats ready to be sailed in drills: a boat file, a wing and the card of its target book. */
+public final class DrillBoats {
+    /** Winds in which a drill can be sailed (kn): chosen; a crew with a foiling card only is lost below. */
+    public static final double LEAST_WIND = 10;
+
+    public static final double MOST_WIND = 24;
+
+    /** Temperature of the sea (K): that of the standard atmosphere, as for the targets. */
+    private static final double TEMPERATURE = Units.fromCelsius(15);
+
+    private DrillBoats() {}
+
+    /**
+     * A drill in a wind.
+     *
+     * @param book targets of that boat and wing
+     * @param wind at 10 m (m/s)
+     * @throws UserInputException where the book has no foiling target, or none in that wind
+     */
+    public static DrillSetup setup(Drill drill, BoatFile file, WingSpec wing, TargetBook book, double wind, long seed) {
+        SailingAims aims;
+        try {
+            aims = AimsCard.of(book);
+        } catch (IllegalArgumentException e) {
+            throw new UserInputException(Texts.of("practice.no_targets", file.boat().title(), wing.id()), e);
+        }
+        return new DrillSetup(
+                drill, file.boat(), wing, aims, AirState.STANDARD, WaterState.sea(TEMPERATURE), wind, seed);
+    }
+
+    /** As people write it. */
+    public static String word(Drill drill) {
+        return drill.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Words of all drills. */
+    public static List<String> words() {
+        return Arrays.stream(Drill.values()).map(DrillBoats::word).toList();
+    }
+
+    /** The drill of that word; throws {@link UserInputException} naming those there are. */
+    public static Drill drill(String word) {
+        return Arrays.stream(Drill.values())
+                .filter(drill -> word(drill).equals(word))
+                .findFirst()
+                .orElseThrow(() -> new UserInputException(Texts.of(
+                        "practice.no_drill", word, words().stream().collect(Collectors.joining(", ")))));
+    }
+}

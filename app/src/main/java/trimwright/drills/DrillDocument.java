@@ -1,0 +1,84 @@
+package trimwright.drills;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
+import trimwright.boatfile.BoatFile;
+import trimwright.practice.DrillResult;
+import trimwright.practice.DrillSetup;
+import trimwright.text.JsonOut;
+import trimwright.text.Texts;
+import trimwright.units.Units;
+
+/** A drill's result as {@code practice/1} and as text. */
+public final class DrillDocument {
+    private DrillDocument() {}
+
+    /** @param hand who had the wing: a pilot's word, or {@code you} */
+    public static ObjectNode of(BoatFile file, DrillSetup setup, String hand, DrillResult result) {
+        ObjectNode document = JsonOut.document("practice/1", file.hash());
+        document.put("boat", file.boat().name());
+        document.put("wing", setup.wing().id());
+        document.put("drill", DrillBoats.word(setup.drill()));
+        document.put("pilot", hand);
+        document.put("seed", setup.seed());
+        document.put("tws_kn", Units.toKnots(setup.wind()));
+        document.put("seconds_s", result.seconds());
+        document.put("lost_s", result.lost());
+        document.put("end", result.end().name().toLowerCase(Locale.ROOT));
+        document.put("mean_tws_kn", Units.toKnots(result.meanWind()));
+        document.put("mean_boat_speed_kn", Units.toKnots(result.meanSpeed()));
+        document.put("leeward_heel_max_deg", Math.toDegrees(result.mostHeel()));
+        document.put("hull_touched_s", result.touched());
+        ObjectNode over = document.putObject("over_limit_s");
+        over.put("elevator_down_force", result.over().elevator());
+        over.put("sheet_load", result.over().sheet());
+        over.put("stall_margin", result.over().stall());
+        ArrayNode turns = document.putArray("turns");
+        for (DrillResult.Turned turn : result.turns()) {
+            turns.addObject()
+                    .put("word_s", turn.word())
+                    .put("lost_m", turn.metres())
+                    .put("boat_speed_min_kn", Units.toKnots(turn.leastSpeed()))
+                    .put("hull_touched", turn.touched());
+        }
+        document.put("caution", Texts.of("practice.caution"));
+        return document;
+    }
+
+    /** The same in words, a line each. */
+    public static String text(DrillSetup setup, String hand, DrillResult result) {
+        StringBuilder text = new StringBuilder();
+        text.append(Texts.of(
+                        "practice.title",
+                        setup.boat().title(),
+                        setup.wing().id(),
+                        DrillBoats.word(setup.drill()),
+                        Units.toKnots(setup.wind()),
+                        hand))
+                .append('\n');
+        if (result.end() == DrillResult.End.CAPSIZED) {
+            text.append(Texts.of("practice.capsized", result.seconds())).append('\n');
+        }
+        text.append(Texts.of(
+                        "practice.lost", result.lost(), result.seconds(), Units.toKnots(result.meanSpeed())))
+                .append('\n');
+        for (DrillResult.Turned turn : result.turns()) {
+            text.append(Texts.of(
+                            turn.touched() ? "practice.turn_wet" : "practice.turn_dry",
+                            turn.word(),
+                            turn.metres(),
+                            Units.toKnots(turn.leastSpeed())))
+                    .append('\n');
+        }
+        text.append(Texts.of(
+                        "practice.limits",
+                        Math.toDegrees(result.mostHeel()),
+                        result.touched(),
+                        result.over().elevator(),
+                        result.over().sheet(),
+                        result.over().stall()))
+                .append('\n');
+        return text.append(Texts.of("practice.caution")).append('\n').toString();
+    }
+}

@@ -1,0 +1,94 @@
+package trimwright.drills;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.boatfile.BoatFiles;
+import trimwright.cli.CliRun;
+import trimwright.practice.Drill;
+import trimwright.practice.DrillResult;
+import trimwright.practice.DrillRun;
+import trimwright.practice.DrillSetup;
+import trimwright.raceday.LoneBoatBook;
+import trimwright.units.Units;
+
+/** Drills sailed by computed hands: who knows more loses less, and the same seed is the same run. */
+class DrillsTest {
+    private static final BoatFile FILE = BoatFiles.find("whimbrel14");
+    private static final WingSpec WING = FILE.boat().wings().get(0);
+
+    @Test
+    void theReferenceKeepsItsTargetInASteadyWind() {
+        DrillResult up = sail(Drill.HOLD, Pilot.REFERENCE, 1);
+        DrillResult down = sail(Drill.RUN, Pilot.REFERENCE, 1);
+        // The targets come from a balance that knows nothing of time: two per cent of progress lost, or gained by chance.
+        assertEquals(0, up.lost() / up.seconds(), 0.02);
+        assertEquals(0, down.lost() / down.seconds(), 0.02);
+        assertEquals(0, up.touched());
+    }
+
+    @Test
+    void whoKnowsTheTargetsLosesLeastInGusts() {
+        for (int seed = 1; seed <= 3; seed++) {
+            double reference = sail(Drill.GUSTS, Pilot.REFERENCE, seed).lost();
+            double feel = sail(Drill.GUSTS, Pilot.FEEL, seed).lost();
+            assertTrue(reference < feel, "seed " + seed + ": " + reference + " and " + feel + " s");
+        }
+    }
+
+    @Test
+    void turnsAreToldByTheirWordAndCostWay() {
+        DrillResult tack = sail(Drill.TACK, Pilot.REFERENCE, 1);
+        assertEquals(2, tack.turns().size());
+        assertEquals(10, tack.turns().get(0).word());
+        tack.turns().forEach(turn -> assertTrue(turn.metres() > 10, turn.metres() + " m"));
+        assertEquals(DrillResult.End.SAILED, tack.end());
+    }
+
+    @Test
+    void aWingThatNobodyTouchesInATackEndsTheDrillAndCountsItsWholeLength() {
+        DrillResult still = sail(Drill.TACK, Pilot.NONE, 1);
+        assertEquals(DrillResult.End.CAPSIZED, still.end());
+        assertTrue(still.seconds() < Drill.TACK.seconds());
+        assertTrue(still.lost() > Drill.TACK.seconds() - still.seconds(), still.lost() + " s");
+    }
+
+    @Test
+    void theSameSeedIsTheSameRunOnAnyThread() {
+        DrillResult here = sail(Drill.GUSTS, Pilot.FEEL, 7);
+        List<CompletableFuture<DrillResult>> there = IntStream.range(0, 2)
+                .mapToObj(i -> CompletableFuture.supplyAsync(() -> sail(Drill.GUSTS, Pilot.FEEL, 7)))
+                .toList();
+        there.forEach(run -> assertEquals(here, run.join()));
+        assertNotEquals(here, sail(Drill.GUSTS, Pilot.FEEL, 8));
+    }
+
+    @Test
+    void whatCannotBeSailedIsSaidInOneLine(@TempDir Path home) {
+        for (String[] wrong : new String[][] {
+            {"practice", "--drill", "loop"},
+            {"practice", "--drill", "hold", "--pilot", "nobody"},
+            {"practice", "--drill", "hold", "--tws", "4"},
+        }) {
+            CliRun run = CliRun.in(home, wrong);
+            assertEquals(2, run.exit(), run.err());
+            assertEquals(1, run.err().lines().count(), run.err());
+            assertFalse(run.err().contains("Exception"), run.err());
+        }
+    }
+
+    private static DrillResult sail(Drill drill, Pilot pilot, long seed) {
+        DrillSetup setup = DrillBoats.setup(drill, FILE, WING, LoneBoatBook.get(), Units.fromKnots(15), seed);
+        return DrillRun.sail(setup, pilot.hand(WING));
+    }
+}

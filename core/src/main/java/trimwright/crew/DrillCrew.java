@@ -1,0 +1,123 @@
+package trimwright.crew;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import trimwright.boat.Boat;
+import trimwright.motion.Commands;
+import trimwright.motion.Controls;
+import trimwright.units.Angles;
+
+/**
+ * A crew whose driver and flight controller are computed and whose wing is in another hand. It sails as it is told, with no
+ * course and no other boats. Holds the memory of its people; one crew is for one boat and one thread.
+ */
+public final class DrillCrew {
+    private static final double BUILD_UP = Math.toRadians(42);
+    private static final double BUILD_DOWN = Math.toRadians(40);
+    private static final double WIDEST = Math.toRadians(82);
+
+    private final SailingAims aims;
+    private final WingHand hand;
+    private final Turns turns = new Turns();
+    private final Driver driver = new Driver();
+    private final FlightController flight;
+    private HelmOrder order;
+    private double build;
+    private WingOrder asked = new WingOrder(0, 0, 0, Commands.FlapWork.TRIM, 1, Double.NaN);
+    private @Nullable Aim aim;
+
+    public DrillCrew(Boat boat, SailingAims aims, WingHand hand, HelmOrder order) {
+        this.aims = aims;
+        this.hand = hand;
+        this.order = order;
+        flight = new FlightController(boat, Habits.NONE);
+    }
+
+    /** From now on sail so. */
+    public void tell(HelmOrder newOrder) {
+        order = newOrder;
+    }
+
+    /** What to ask of the controls now. */
+    public Commands work(Sight sight, double dt) {
+        double best = bestAngle(sight);
+        build(sight, best, dt);
+        TurnOrder turn = turns.active();
+        double angle = turn == null ? built(best) : best;
+        Aim now = aims.at(sight.windSpeed(), turn == null ? angle : Math.abs(sight.trueWindAngle()));
+        aim = now;
+        turns.consider(sight, order.tack(), best, TurnCause.FREE, false);
+        turn = turns.active();
+        int tack = turn != null ? turn.toTack() : sight.tack();
+        double leeway = tack * now.attitude().leeway();
+        boolean byHeel = turn == null && !flight.holdsHeel() && sight.isFlying();
+        double toward = byHeel ? Crew.byHeel(sight, tack, now, angle) : 0;
+        double heading = sight.windFrom() - tack * (angle + toward) + leeway;
+        turns.proceed(sight, heading, asked.inverted());
+        asked = hand.work(sight, now, turn, flight.holdsHeel() ? 0 : 1, dt);
+        flight.work(sight, now, asked.side(), turn, turns.coming(), dt);
+        double rudder = driver.steer(sight, heading, Crew.rate(turn), dt);
+        return new Commands(
+                new Controls(
+                        asked.sheet(),
+                        asked.camber(),
+                        asked.twist(),
+                        now.trim().twistMid(),
+                        flight.portRake(),
+                        flight.starboardRake(),
+                        flight.elevator(),
+                        flight.differential(),
+                        rudder,
+                        flight.portBoard(),
+                        flight.starboardBoard(),
+                        flight.crew()),
+                asked.flap());
+    }
+
+    /** What the card says for now; null before the first step. */
+    public @Nullable Aim aim() {
+        return aim;
+    }
+
+    /** Best angle for progress in the wind as the crew knows it (rad), tack-free. */
+    public double bestAngle(Sight sight) {
+        return order.way() == HelmOrder.Way.UPWIND
+                ? aims.upwindAngle(sight.windSpeed())
+                : aims.downwindAngle(sight.windSpeed());
+    }
+
+    /** Progress that the card promises at the best angle in the wind as the crew knows it (m/s). */
+    public double bestProgress(Sight sight) {
+        double angle = bestAngle(sight);
+        return aims.at(sight.windSpeed(), angle).speed() * Math.abs(StrictMath.cos(angle));
+    }
+
+    /** Progress now, in the sense of the order (m/s). */
+    public double progress(Sight sight) {
+        double off = Angles.signed(sight.windFrom() - sight.course());
+        double against = sight.speed() * StrictMath.cos(off);
+        return order.way() == HelmOrder.Way.UPWIND ? against : -against;
+    }
+
+    public @Nullable TurnOrder turning() {
+        return turns.active();
+    }
+
+    /** Turns that are done. */
+    public List<DoneTurn> turns() {
+        return List.copyOf(turns.done());
+    }
+
+    private void build(Sight sight, double best, double dt) {
+        double share = sight.speed() / aims.at(sight.windSpeed(), best).speed();
+        double wanted = Math.max(0, Math.min(1, (0.9 - share) / 0.3));
+        build += Math.min(1, dt / (wanted > build ? 1.0 : 2.5)) * (wanted - build);
+    }
+
+    /** A slow boat takes a better angle for speed first. */
+    private double built(double best) {
+        return order.way() == HelmOrder.Way.UPWIND
+                ? Math.max(best, Math.min(WIDEST, best + build * BUILD_UP))
+                : Math.min(best, Math.max(Math.PI - WIDEST, best - build * BUILD_DOWN));
+    }
+}

@@ -1,0 +1,58 @@
+package trimwright.practice;
+
+import java.util.List;
+
+/**
+ * What a hand made of a drill.
+ *
+ * @param seconds that counted (s): the drill's length, or until it ended before
+ * @param lost to the card's progress (s): sum of one less the share of it that was made; after a capsize all that was left
+ * @param end how it ended
+ * @param meanWind (m/s)
+ * @param meanSpeed through the water (m/s)
+ * @param mostHeel largest heel to leeward (rad)
+ * @param touched time with a hull in the water (s)
+ * @param over time past each limit
+ * @param turns each turn that was ordered
+ */
+public record DrillResult(
+        double seconds,
+        double lost,
+        End end,
+        double meanWind,
+        double meanSpeed,
+        double mostHeel,
+        double touched,
+        OverLimits over,
+        List<Turned> turns) {
+    public DrillResult {
+        turns = List.copyOf(turns);
+    }
+
+    /** How a run ends. */
+    public enum End {
+        /** It went its length, or was stopped before. */
+        SAILED,
+        /** She heeled so far that nobody could have held her: what was left of the drill is lost. */
+        CAPSIZED
+    }
+
+    /**
+     * Time past limits (s).
+     *
+     * @param elevator down-force of the windward elevator beyond the boat file's limit, by a twentieth or more
+     * @param sheet load at the wing beyond the largest that maker or class allows, by a twentieth or more
+     * @param stall part of the wing stalled
+     */
+    public record OverLimits(double elevator, double sheet, double stall) {}
+
+    /**
+     * A turn.
+     *
+     * @param word time of the driver's word since the drill began (s)
+     * @param metres progress lost from the word until 20 s after it (m)
+     * @param leastSpeed in that time (m/s)
+     * @param touched whether a hull touched the water in that time
+     */
+    public record Turned(double word, double metres, double leastSpeed, boolean touched) {}
+}

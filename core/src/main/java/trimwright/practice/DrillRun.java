@@ -1,0 +1,138 @@
+package trimwright.practice;
+
+import trimwright.air.ApparentWind;
+import trimwright.air.TrueWind;
+import trimwright.crew.Aim;
+import trimwright.crew.ComputedHand;
+import trimwright.crew.DrillCrew;
+import trimwright.crew.Habits;
+import trimwright.crew.Sight;
+import trimwright.crew.WingHand;
+import trimwright.motion.Commands;
+import trimwright.motion.Controls;
+import trimwright.motion.MotionModel;
+import trimwright.motion.MotionState;
+import trimwright.motion.Pose;
+import trimwright.motion.Rates;
+import trimwright.weather.TurbulenceSpectrum;
+import trimwright.weather.WeatherSpec;
+import trimwright.weather.WindField;
+
+/**
+ * A drill being sailed, step by step. She begins near her target with the computed hand at the wing, which gives it over
+ * when the drill begins. Not for several threads at once.
+ */
+public final class DrillRun {
+    /** Step (s). */
+    public static final double STEP = MotionModel.STEP;
+
+    /** Time that the computed hand has to settle her (s): chosen. */
+    public static final double SETTLING = 12;
+
+    /** Strips of the wing: as in the simulated races. */
+    private static final int STRIPS = 16;
+
+    private final DrillSetup setup;
+    private final MotionModel model;
+    private final DrillCrew crew;
+    private final Watch watch;
+    private final Tally tally;
+    private MotionState state;
+    private long steps;
+
+    /** @param hand that has the wing from the drill's beginning */
+    public DrillRun(DrillSetup setup, WingHand hand) {
+        this.setup = setup;
+        Drill drill = setup.drill();
+        WeatherSpec weather = new WeatherSpec(
+                setup.wind(),
+                /* from= */ 0,
+                /* height= */ 10,
+                drill.intensity(),
+                TurbulenceSpectrum.KAIMAL,
+                drill.swing(),
+                /* surge= */ drill.puffs() / 3,
+                drill.puffs());
+        WindField field = new WindField(weather, setup.seed());
+        model = new MotionModel(setup.boat(), setup.wing(), setup.air(), setup.water(), STRIPS);
+        state = first();
+        watch = new Watch(model, setup.wing(), field, state);
+        WingHand settling = new ComputedHand(setup.wing(), Habits.NONE, 1);
+        crew = new DrillCrew(
+                setup.boat(), setup.aims(), new HandOver(settling, hand, SETTLING), drill.orderAt(-SETTLING));
+        tally = new Tally(setup.boat(), setup.wing(), drill);
+    }
+
+    /** Sails one step and tells how things stood at its beginning. */
+    public DrillMoment step() {
+        double time = steps * STEP;
+        double since = time - SETTLING;
+        Sight sight = watch.look(state, time, STEP);
+        crew.tell(setup.drill().orderAt(since));
+        Commands commands = crew.work(sight, STEP);
+        double progress = crew.progress(sight);
+        double best = crew.bestProgress(sight);
+        if (since >= 0 && !isOver()) {
+            tally.add(since, sight, progress, best, STEP);
+        }
+        state = model.step(state, commands, watch.wind(), STEP);
+        steps++;
+        Aim aim = crew.aim();
+        return new DrillMoment(
+                since,
+                sight,
+                aim == null ? setup.aims().at(sight.windSpeed(), crew.bestAngle(sight)) : aim,
+                progress,
+                best,
+                tally.lost(),
+                crew.turning());
+    }
+
+    /** Whether its length is sailed, or she has capsized. */
+    public boolean isOver() {
+        return steps * STEP - SETTLING >= setup.drill().seconds() || tally.isOver();
+    }
+
+    /** What was made of it so far. */
+    public DrillResult result() {
+        return tally.result();
+    }
+
+    /** A whole drill with a computed hand. */
+    public static DrillResult sail(DrillSetup setup, WingHand hand) {
+        DrillRun run = new DrillRun(setup, hand);
+        while (!run.isOver()) {
+            run.step();
+        }
+        return run.result();
+    }
+
+    /** On the foils, near the card's speed and trim, wind from starboard. */
+    private MotionState first() {
+        double best = setup.drill().way() == trimwright.crew.HelmOrder.Way.UPWIND
+                ? setup.aims().upwindAngle(setup.wind())
+                : setup.aims().downwindAngle(setup.wind());
+        Aim aim = setup.aims().at(setup.wind(), best);
+        double speed = 0.9 * aim.speed();
+        ApparentWind felt = new TrueWind(setup.wind(), best).apparent(speed, 0);
+        double roll = aim.attitude().heel();
+        double out = setup.boat().crew().yMax();
+        double sheet = Math.max(0, felt.angle() - aim.trim().incidence());
+        Controls controls = new Controls(
+                sheet,
+                aim.trim().camber(),
+                aim.trim().twist(),
+                aim.trim().twistMid(),
+                Math.toRadians(3),
+                Math.toRadians(3),
+                0,
+                0,
+                0,
+                1,
+                1,
+                out);
+        double height = model.heightFor(Math.max(0.6, aim.attitude().rideHeight()), roll, 0, out);
+        return new MotionState(
+                new Pose(0, 0, height, Math.PI * 2 - best, roll, 0), new Rates(speed, 0, 0, 0, 0, 0), controls);
+    }
+}

@@ -1,0 +1,106 @@
+package trimwright.practice;
+
+import java.util.ArrayList;
+import java.util.List;
+import trimwright.boat.Boat;
+import trimwright.boat.WingSpec;
+import trimwright.crew.Sight;
+import trimwright.motion.MotionLoads;
+
+/** Adds up what a drill counts. */
+final class Tally {
+    /** How long after its word a turn counts (s): chosen, by then a sound crew is back on its speed. */
+    private static final double TURN = 20;
+
+    /** Heel from which nobody could hold her (rad): chosen, far beyond any that is sailed. */
+    private static final double CAPSIZE = Math.toRadians(40);
+
+    private static final class Turn {
+        private final double word;
+        private double metres;
+        private double least = Double.POSITIVE_INFINITY;
+        private boolean touched;
+
+        Turn(double word) {
+            this.word = word;
+        }
+    }
+
+    /** Over a limit by less counts as at it: the crew holds the elevator there. Chosen. */
+    private static final double AT_LIMIT = 1.05;
+
+    private final Boat boat;
+    private final WingSpec wing;
+    private final double length;
+    private final List<Turn> turns = new ArrayList<>();
+    private double seconds;
+    private double lost;
+    private double wind;
+    private double speed;
+    private double mostHeel;
+    private double touched;
+    private double elevator;
+    private double sheet;
+    private double stall;
+    private DrillResult.End end = DrillResult.End.SAILED;
+
+    Tally(Boat boat, WingSpec wing, Drill drill) {
+        this.boat = boat;
+        this.wing = wing;
+        length = drill.seconds();
+        drill.words().forEach(word -> turns.add(new Turn(word)));
+    }
+
+    void add(double time, Sight sight, double progress, double best, double dt) {
+        MotionLoads loads = sight.loads();
+        boolean touches = loads.hullLift() > 0;
+        seconds += dt;
+        lost += (1 - progress / best) * dt;
+        wind += sight.windSpeed() * dt;
+        speed += sight.speed() * dt;
+        double leeward = -sight.tack() * sight.state().pose().roll();
+        mostHeel = Math.max(mostHeel, leeward);
+        touched += touches ? dt : 0;
+        double down = -Math.min(loads.portElevator(), loads.starboardElevator());
+        elevator += down > AT_LIMIT * boat.limits().elevatorDownForce() ? dt : 0;
+        sheet += Math.abs(loads.turningMoment()) / wing.sheet().lever() > AT_LIMIT * wing.sheet().loadMax() ? dt : 0;
+        stall += loads.stallMargin() < 0 ? dt : 0;
+        if (Math.abs(sight.state().pose().roll()) > CAPSIZE) {
+            end = DrillResult.End.CAPSIZED;
+        }
+        for (Turn turn : turns) {
+            if (time >= turn.word && time < turn.word + TURN) {
+                turn.metres += (best - progress) * dt;
+                turn.least = Math.min(turn.least, sight.speed());
+                turn.touched |= touches;
+            }
+        }
+    }
+
+    double lost() {
+        return lost;
+    }
+
+    boolean isOver() {
+        return end != DrillResult.End.SAILED;
+    }
+
+    DrillResult result() {
+        double whole = Math.max(seconds, 1e-9);
+        List<DrillResult.Turned> turned = turns.stream()
+                .filter(turn -> turn.word < seconds)
+                .map(turn -> new DrillResult.Turned(turn.word, turn.metres, turn.least, turn.touched))
+                .toList();
+        double unsailed = isOver() ? length - seconds : 0;
+        return new DrillResult(
+                seconds,
+                lost + unsailed,
+                end,
+                wind / whole,
+                speed / whole,
+                mostHeel,
+                touched,
+                new DrillResult.OverLimits(elevator, sheet, stall),
+                turned);
+    }
+}

@@ -1,0 +1,64 @@
+package trimwright.practice;
+
+import trimwright.air.ApparentWind;
+import trimwright.air.TrueWind;
+import trimwright.air.WindProfile;
+import trimwright.boat.WingSpec;
+import trimwright.crew.Sight;
+import trimwright.motion.BoatView;
+import trimwright.motion.LocalWind;
+import trimwright.motion.MotionModel;
+import trimwright.motion.MotionState;
+import trimwright.units.Angles;
+import trimwright.weather.AirVelocity;
+import trimwright.weather.WindField;
+
+/** What the crew sees, step by step; its idea of the true wind settles over some seconds. */
+final class Watch {
+    /** Time over which that idea settles (s): chosen, as in the simulated races. */
+    private static final double WIND_TIME = 3;
+
+    /** Height at which the wind meets the wing as a whole (m): chosen, as in the simulated races. */
+    private static final double WING_HEIGHT = 10;
+
+    private final MotionModel model;
+    private final WingSpec wing;
+    private final WindField field;
+    private double north;
+    private double east;
+    private AirVelocity air;
+
+    Watch(MotionModel model, WingSpec wing, WindField field, MotionState first) {
+        this.model = model;
+        this.wing = wing;
+        this.field = field;
+        air = field.at(first.pose().north(), first.pose().east(), 0);
+        north = air.north();
+        east = air.east();
+    }
+
+    /** Looks; {@link #wind} then is the wind of the same instant. */
+    Sight look(MotionState state, double time, double dt) {
+        BoatView view = model.view(state);
+        air = field.at(view.north(wing.x(), 0, -WING_HEIGHT), view.east(wing.x(), 0, -WING_HEIGHT), time);
+        double share = dt / WIND_TIME;
+        north += share * (air.north() - north);
+        east += share * (air.east() - east);
+        double angle = Angles.signed(air.from() - state.pose().heading());
+        ApparentWind felt = new TrueWind(air.speed(), angle)
+                .apparent(state.rates().surge(), state.rates().sway());
+        return new Sight(
+                time,
+                state,
+                model.loads(),
+                view.rideHeight(),
+                StrictMath.hypot(north, east),
+                StrictMath.atan2(-east, -north),
+                new Sight.Felt(felt.speed(), felt.angle()));
+    }
+
+    LocalWind wind() {
+        double speed = Math.max(0.5, air.speed());
+        return new LocalWind(WindProfile.overSea(speed), air.north() / speed, air.east() / speed);
+    }
+}
