@@ -63,8 +63,8 @@ public final class PracticeCommand implements Callable<Integer> {
         BoatFile file = BoatFiles.find(boat);
         WingSpec spec = wing.of(file.boat());
         Pilot hand = Pilot.of(pilot);
-        DrillSetup setup = DrillBoats.setup(
-                DrillBoats.drill(drill), file, spec, book(file, spec), Units.fromKnots(tws), seed);
+        DrillSetup setup =
+                DrillBoats.setup(DrillBoats.drill(drill), file, spec, book(file, spec), Units.fromKnots(tws), seed);
         DrillResult result = DrillRun.sail(setup, hand.hand(spec));
         if (common.json()) {
             console.json(DrillDocument.of(file, setup, hand.word(), result));

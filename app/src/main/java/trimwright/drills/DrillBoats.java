@@ -41,7 +41,8 @@ public final class DrillBoats {
         try {
             aims = AimsCard.of(book);
         } catch (IllegalArgumentException e) {
-            throw new UserInputException(Texts.of("practice.no_targets", file.boat().title(), wing.id()), e);
+            throw new UserInputException(
+                    Texts.of("practice.no_targets", file.boat().title(), wing.id()), e);
         }
         return new DrillSetup(
                 drill, file.boat(), wing, aims, AirState.STANDARD, WaterState.sea(TEMPERATURE), wind, seed);
@@ -62,7 +63,7 @@ public final class DrillBoats {
         return Arrays.stream(Drill.values())
                 .filter(drill -> word(drill).equals(word))
                 .findFirst()
-                .orElseThrow(() -> new UserInputException(Texts.of(
-                        "practice.no_drill", word, words().stream().collect(Collectors.joining(", ")))));
+                .orElseThrow(() -> new UserInputException(
+                        Texts.of("practice.no_drill", word, words().stream().collect(Collectors.joining(", ")))));
     }
 }

@@ -60,8 +60,7 @@ public final class DrillDocument {
         if (result.end() == DrillResult.End.CAPSIZED) {
             text.append(Texts.of("practice.capsized", result.seconds())).append('\n');
         }
-        text.append(Texts.of(
-                        "practice.lost", result.lost(), result.seconds(), Units.toKnots(result.meanSpeed())))
+        text.append(Texts.of("practice.lost", result.lost(), result.seconds(), Units.toKnots(result.meanSpeed())))
                 .append('\n');
         for (DrillResult.Turned turn : result.turns()) {
             text.append(Texts.of(

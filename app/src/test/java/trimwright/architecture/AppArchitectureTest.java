@@ -28,9 +28,7 @@ class AppArchitectureTest {
             Map.entry("cards", Set.of("text", "boatfile", "prepare")),
             Map.entry("drills", Set.of("text", "boatfile", "prepare", "raceday")),
             Map.entry("debrief", Set.of("text", "boatfile", "coursefile", "store", "prepare")),
-            Map.entry(
-                    "web",
-                    Set.of("text", "keyfile", "boatfile", "store", "prepare", "cards", "debrief", "drills")),
+            Map.entry("web", Set.of("text", "keyfile", "boatfile", "store", "prepare", "cards", "debrief", "drills")),
             Map.entry(
                     "cli",
                     Set.of(

@@ -31,7 +31,8 @@ class DrillsTest {
     void theReferenceKeepsItsTargetInASteadyWind() {
         DrillResult up = sail(Drill.HOLD, Pilot.REFERENCE, 1);
         DrillResult down = sail(Drill.RUN, Pilot.REFERENCE, 1);
-        // The targets come from a balance that knows nothing of time: two per cent of progress lost, or gained by chance.
+        // The targets come from a balance that knows nothing of time: two per cent of progress lost, or gained by
+        // chance.
         assertEquals(0, up.lost() / up.seconds(), 0.02);
         assertEquals(0, down.lost() / down.seconds(), 0.02);
         assertEquals(0, up.touched());

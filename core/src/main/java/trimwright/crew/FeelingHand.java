@@ -86,13 +86,16 @@ public final class FeelingHand implements WingHand {
                 TWISTED * camber + habits.twist(),
                 0,
                 Math.min(wing.trim().twistMax(), camber - wing.trim().headFlapMin()));
-        Commands.FlapWork flap = turn != null && sight.time() < inverted + 4 ? Commands.FlapWork.INVERT : Commands.FlapWork.TRIM;
+        Commands.FlapWork flap =
+                turn != null && sight.time() < inverted + 4 ? Commands.FlapWork.INVERT : Commands.FlapWork.TRIM;
         return new WingOrder(side * sheet, side * camber, side * twist, flap, side, inverted);
     }
 
     private void chooseSide(Sight sight, @Nullable TurnOrder turn) {
         int seen = sight.felt().angle() >= 0 ? 1 : -1;
-        boolean other = turn != null ? seen == turn.toTack() && seen != side : seen != side && Math.abs(sight.felt().angle()) > Math.toRadians(10);
+        boolean other = turn != null
+                ? seen == turn.toTack() && seen != side
+                : seen != side && Math.abs(sight.felt().angle()) > Math.toRadians(10);
         if (!other) {
             crossed = Double.NaN;
             return;

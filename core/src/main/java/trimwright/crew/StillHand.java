@@ -16,6 +16,11 @@ public final class StillHand implements WingHand {
             first = stays;
         }
         return new WingOrder(
-                stays.sheet(), stays.camber(), stays.twist(), Commands.FlapWork.TRIM, stays.sheet() >= 0 ? 1 : -1, Double.NaN);
+                stays.sheet(),
+                stays.camber(),
+                stays.twist(),
+                Commands.FlapWork.TRIM,
+                stays.sheet() >= 0 ? 1 : -1,
+                Double.NaN);
     }
 }

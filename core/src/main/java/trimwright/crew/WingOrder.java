@@ -12,5 +12,4 @@ import trimwright.motion.Commands;
  * @param side tack for which the wing is trimmed: +1 wind from starboard, -1 from port
  * @param inverted when the camber was last put over (s), NaN if never
  */
-public record WingOrder(
-        double sheet, double camber, double twist, Commands.FlapWork flap, int side, double inverted) {}
+public record WingOrder(double sheet, double camber, double twist, Commands.FlapWork flap, int side, double inverted) {}

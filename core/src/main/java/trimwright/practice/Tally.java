@@ -63,7 +63,10 @@ final class Tally {
         touched += touches ? dt : 0;
         double down = -Math.min(loads.portElevator(), loads.starboardElevator());
         elevator += down > AT_LIMIT * boat.limits().elevatorDownForce() ? dt : 0;
-        sheet += Math.abs(loads.turningMoment()) / wing.sheet().lever() > AT_LIMIT * wing.sheet().loadMax() ? dt : 0;
+        sheet += Math.abs(loads.turningMoment()) / wing.sheet().lever()
+                        > AT_LIMIT * wing.sheet().loadMax()
+                ? dt
+                : 0;
         stall += loads.stallMargin() < 0 ? dt : 0;
         if (Math.abs(sight.state().pose().roll()) > CAPSIZE) {
             end = DrillResult.End.CAPSIZED;

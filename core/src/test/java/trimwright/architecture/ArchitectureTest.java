@@ -46,9 +46,7 @@ class ArchitectureTest {
             Map.entry(
                     "sim",
                     Set.of("units", "air", "water", "boat", "wing", "chance", "weather", "course", "motion", "crew")),
-            Map.entry(
-                    "practice",
-                    Set.of("units", "air", "water", "boat", "weather", "motion", "crew")),
+            Map.entry("practice", Set.of("units", "air", "water", "boat", "weather", "motion", "crew")),
             Map.entry("magnetic", Set.of()),
             Map.entry("track", Set.of("units")),
             Map.entry("ingest", Set.of("units", "track")),
