@@ -21,6 +21,7 @@ import trimwright.cli.DemoCommand;
 import trimwright.cli.Folders;
 import trimwright.cli.GustCommand;
 import trimwright.cli.ImportCommand;
+import trimwright.cli.LiveCommand;
 import trimwright.cli.LoadsCommand;
 import trimwright.cli.PracticeCommand;
 import trimwright.cli.ProgressStyle;
@@ -73,6 +74,7 @@ public final class Main {
                 new DebriefCommand(console, folders, books),
                 new GustCommand(console, books),
                 new ImportCommand(console, folders),
+                new LiveCommand(console, folders),
                 new LoadsCommand(console, books),
                 new PracticeCommand(console, books),
                 new ServeCommand(console, folders, books),

@@ -1,7 +1,9 @@
 package trimwright.intake;
 
+import java.util.Arrays;
 import trimwright.ingest.IssueKind;
 import trimwright.ingest.Issues;
+import trimwright.ingest.journal.JournalText;
 import trimwright.ingest.n2k.N2kReader;
 import trimwright.ingest.nmea.ChecksumRule;
 import trimwright.ingest.nmea.NmeaScanner;
@@ -10,6 +12,8 @@ import trimwright.ingest.nmea.NmeaScanner;
 enum FileKind {
     /** Nothing in it. */
     EMPTY,
+    /** The journal of a live recording. */
+    JOURNAL,
     /** Sentences of NMEA 0183. */
     NMEA,
     /** Frames of NMEA 2000 in text. */
@@ -28,6 +32,7 @@ enum FileKind {
     /** As reports and the library name it. */
     String word() {
         return switch (this) {
+            case JOURNAL -> "journal";
             case NMEA -> "nmea0183";
             case NMEA_2000 -> "nmea2000";
             case SIGNAL_K -> "signalk";
@@ -45,6 +50,10 @@ enum FileKind {
     static FileKind of(byte[] head, int length) {
         if (length == 0) {
             return EMPTY;
+        }
+        byte[] first = JournalText.firstLine();
+        if (length >= first.length && Arrays.equals(head, 0, first.length, first, 0, first.length)) {
+            return JOURNAL;
         }
         Issues issues = new Issues();
         long[] sentences = new long[1];

@@ -9,6 +9,7 @@ import trimwright.ingest.IngestResult;
 import trimwright.ingest.IssueKind;
 import trimwright.ingest.LogReader;
 import trimwright.ingest.csv.CsvReader;
+import trimwright.ingest.journal.JournalReader;
 import trimwright.ingest.n2k.N2kReader;
 import trimwright.ingest.nmea.NmeaOptions;
 import trimwright.ingest.nmea.NmeaReader;
@@ -58,6 +59,7 @@ final class FileReader implements SourceBytes.Taker {
         return switch (found) {
             case EMPTY -> throw new UserInputException(Texts.of("intake.empty", source.path()));
             case BINARY -> throw new UserInputException(Texts.of("intake.binary", source.path()));
+            case JOURNAL -> new JournalReader(boat(""));
             case NMEA -> new NmeaReader(new NmeaOptions(boat(""), options.startNanos(), options.checksums()));
             case NMEA_2000 -> new N2kReader(boat(""), options.startNanos());
             case SIGNAL_K -> new SignalKReader(boat(""), options.startNanos());

@@ -40,6 +40,11 @@ public final class Intake {
         return files.stream().mapToLong(file -> new SourceBytes(file).length()).sum();
     }
 
+    /** Opens the library, and begins one where there is none; a fault of its folder is said. */
+    public void begin() {
+        Library.openOrCreate(library).close();
+    }
+
     /**
      * Imports the files.
      *

@@ -10,7 +10,7 @@ import java.util.TreeMap;
  *
  * @param sha256 of its bytes as they came, lower-case hex; also the name of the copy in {@code raw/}
  * @param name of the file, without folder
- * @param kind {@code nmea0183}, {@code csv} or {@code course}
+ * @param kind {@code nmea0183}, {@code csv}, {@code journal} or {@code course}
  * @param bytes length as it came
  * @param lines lines read
  * @param issues number of findings by reason (snake case), in order of name

@@ -24,11 +24,23 @@ class AppArchitectureTest {
             Map.entry("raceday", Set.of("text", "keyfile", "boatfile", "coursefile", "prepare")),
             Map.entry("store", Set.of("text")),
             Map.entry("intake", Set.of("text", "keyfile", "coursefile", "store")),
+            Map.entry("recording", Set.of("text", "store", "intake")),
             Map.entry("prepare", Set.of("text", "boatfile")),
             Map.entry("cards", Set.of("text", "boatfile", "prepare")),
             Map.entry("drills", Set.of("text", "boatfile", "prepare", "raceday")),
             Map.entry("debrief", Set.of("text", "boatfile", "coursefile", "store", "prepare")),
-            Map.entry("web", Set.of("text", "keyfile", "boatfile", "store", "prepare", "cards", "debrief", "drills")),
+            Map.entry(
+                    "web",
+                    Set.of(
+                            "text",
+                            "keyfile",
+                            "boatfile",
+                            "store",
+                            "prepare",
+                            "cards",
+                            "debrief",
+                            "drills",
+                            "recording")),
             Map.entry(
                     "cli",
                     Set.of(
@@ -43,6 +55,7 @@ class AppArchitectureTest {
                             "cards",
                             "drills",
                             "debrief",
+                            "recording",
                             "web")),
             Map.entry(
                     "Main",
@@ -58,6 +71,7 @@ class AppArchitectureTest {
                             "cards",
                             "drills",
                             "debrief",
+                            "recording",
                             "web",
                             "cli"))));
 

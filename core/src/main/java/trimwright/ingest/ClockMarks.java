@@ -37,6 +37,13 @@ public final class ClockMarks {
         return (year * 100L + month) * 100 + day;
     }
 
+    /** Moves all times by so much (ns); only for full times. */
+    public void shift(long byNanos) {
+        for (int i = 0; i < nanos.size(); i++) {
+            nanos.set(i, nanos.get(i) + byNanos);
+        }
+    }
+
     public int size() {
         return positions.size();
     }

@@ -35,5 +35,9 @@ public enum IngestNote {
     /** The log states positions only; speed and course over ground are worked out from them. */
     SPEED_FROM_POSITIONS,
     /** Heel, pitch and rudder have the sign that the instrument gave them; makers differ. */
-    INSTRUMENT_SIGNS
+    INSTRUMENT_SIGNS,
+    /** Recorded live: each source went through the reader of its kind. */
+    JOURNAL,
+    /** A source tells no time: it is placed by when its bytes arrived. */
+    TIME_FROM_ARRIVAL
 }

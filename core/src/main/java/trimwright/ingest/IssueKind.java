@@ -47,5 +47,9 @@ public enum IssueKind {
     /** A transducer whose name is not known; left out. */
     UNKNOWN_TRANSDUCER,
     /** A row with fewer cells than the mapping names; the missing ones are absent. */
-    SHORT_ROW
+    SHORT_ROW,
+    /** A record of a journal whose source is not declared, or of a kind that is not known; left out. */
+    UNKNOWN_SOURCE,
+    /** The end of a journal is not whole, as after a crash; what lies behind its last whole record is not read. */
+    BROKEN_OFF
 }

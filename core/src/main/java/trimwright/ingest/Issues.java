@@ -31,6 +31,18 @@ public final class Issues {
         }
     }
 
+    /** Adds what another reader found. */
+    public void addAll(Issues others) {
+        for (Issue issue : others.first) {
+            if (counts[issue.kind().ordinal()]++ < KEPT_OF_EACH_KIND) {
+                first.add(issue);
+            }
+        }
+        for (IssueKind kind : IssueKind.values()) {
+            counts[kind.ordinal()] += others.count(kind) - Math.min(KEPT_OF_EACH_KIND, others.count(kind));
+        }
+    }
+
     public long count(IssueKind kind) {
         return counts[kind.ordinal()];
     }

@@ -41,6 +41,11 @@ final class LogTimes {
             }
             return clock == null ? null : new LogTimes(clock, false);
         }
+        if (log.valid().size() == 0 && log.voided().size() == 0 && log.arrivals().size() > 0) {
+            Clock clock = Clock.of(log.arrivals(), null, BYTE, log.issues(), notes);
+            notes.add(IngestNote.TIME_FROM_ARRIVAL);
+            return clock == null ? null : new LogTimes(clock, false);
+        }
         boolean onlyVoid = log.valid().size() == 0 && log.voided().size() > 0;
         ClockMarks marks = onlyVoid ? log.voided() : log.valid();
         Clock clock = Clock.of(marks, log.start(), BYTE, log.issues(), notes);
@@ -55,21 +60,39 @@ final class LogTimes {
 
     /** Whether the satellite times lie apart from the stamps, in the median. */
     private static boolean isAway(ClockMarks satellite, Clock stamped) {
+        long[] apart = Arrays.stream(apart(satellite, stamped)).map(Math::abs).toArray();
+        Arrays.sort(apart);
+        return apart.length > 0 && apart[apart.length / 2] > NOTABLE;
+    }
+
+    /** Satellite time less time of arrival (ns), the median; null where one of them is not known. */
+    static @Nullable Long findClockError(ClockMarks satellite, ClockMarks arrivals) {
+        Clock arrived = arrivals.size() == 0
+                ? null
+                : Clock.of(arrivals, null, BYTE, new Issues(), java.util.EnumSet.noneOf(IngestNote.class));
+        if (arrived == null) {
+            return null;
+        }
+        long[] apart = apart(satellite, arrived);
+        Arrays.sort(apart);
+        return apart.length == 0 ? null : apart[apart.length / 2];
+    }
+
+    /** Satellite times less those of another clock at the same places. */
+    private static long[] apart(ClockMarks satellite, Clock other) {
         Clock clock = Clock.of(satellite, null, BYTE, new Issues(), java.util.EnumSet.noneOf(IngestNote.class));
         if (clock == null) {
-            return false;
+            return new long[0];
         }
         long[] apart = new long[satellite.size()];
         int n = 0;
         for (int i = 0; i < satellite.size(); i++) {
-            long stamp = stamped.at(satellite.position(i));
-            if (stamp != Timeline.NONE) {
-                apart[n++] = Math.abs(clock.statedBy(i) - stamp);
+            long time = other.at(satellite.position(i));
+            if (time != Timeline.NONE) {
+                apart[n++] = clock.statedBy(i) - time;
             }
         }
-        long[] sorted = Arrays.copyOf(apart, n);
-        Arrays.sort(sorted);
-        return n > 0 && sorted[n / 2] > NOTABLE;
+        return Arrays.copyOf(apart, n);
     }
 
     /** ns since 1970 UTC of row i, or {@link Timeline#NONE}. */

@@ -26,6 +26,10 @@ public final class NmeaReader implements LogReader, NmeaScanner.Sink {
     private final ClockMarks valid = new ClockMarks();
     private final ClockMarks voided = new ClockMarks();
     private final ClockMarks stamps = new ClockMarks();
+    private final ClockMarks arrivals = new ClockMarks();
+    private long arrivalNanos = TimeText.NONE;
+    private long lastPosition = -1;
+    private long lastLine;
     private long sentences;
     private long usable;
 
@@ -46,12 +50,31 @@ public final class NmeaReader implements LogReader, NmeaScanner.Sink {
         scanner.accept(bytes, from, to);
     }
 
+    /** Reads on with bytes that arrived at a known time (ns since 1970 UTC by the recorder's clock). */
+    public void accept(byte[] bytes, int from, int to, long arrivedNanos) {
+        if (arrivedNanos != arrivalNanos) {
+            markArrival();
+            arrivalNanos = arrivedNanos;
+        }
+        scanner.accept(bytes, from, to);
+    }
+
+    /** What arrived at once was sent before, up to its last sentence. */
+    private void markArrival() {
+        if (lastPosition >= 0 && arrivalNanos != TimeText.NONE) {
+            arrivals.add(lastPosition, lastLine, arrivalNanos);
+            lastPosition = -1;
+        }
+    }
+
     @Override
     public void take(NmeaSentence sentence, long line, long position, long stampNanos) {
         sentences++;
         if (stampNanos != TimeText.NONE) {
             stamps.add(position, line, stampNanos);
         }
+        lastPosition = position;
+        lastLine = line;
         if (!decoder.decode(sentence, line, reading)) {
             return;
         }
@@ -82,7 +105,24 @@ public final class NmeaReader implements LogReader, NmeaScanner.Sink {
 
     @Override
     public IngestResult finish() {
+        return finish(0);
+    }
+
+    /** Satellite time less time of arrival (ns), the median; null where one of them is not known. */
+    public @Nullable Long findClockError() {
+        markArrival();
+        return LogTimes.findClockError(valid, arrivals);
+    }
+
+    /**
+     * The log is at its end: what it holds.
+     *
+     * @param clockError added to times of arrival where the log tells no time itself (ns)
+     */
+    public IngestResult finish(long clockError) {
         scanner.end();
+        markArrival();
+        arrivals.shift(clockError);
         Set<IngestNote> notes = EnumSet.noneOf(IngestNote.class);
         LogTimes times = LogTimes.of(this, notes);
         return new NmeaTracks(options.boat(), sources, issues, notes).build(times, scanner.lines(), usable);
@@ -103,6 +143,10 @@ public final class NmeaReader implements LogReader, NmeaScanner.Sink {
 
     ClockMarks voided() {
         return voided;
+    }
+
+    ClockMarks arrivals() {
+        return arrivals;
     }
 
     ClockMarks stamps() {

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.recording;
+
+import org.jspecify.annotations.NullMarked;
