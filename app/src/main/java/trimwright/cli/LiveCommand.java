@@ -37,7 +37,11 @@ public final class LiveCommand implements Callable<Integer> {
     @Option(names = "--signalk", paramLabel = "[BOAT=]ADDRESS", descriptionKey = "trimwright.live.signalk")
     private List<String> signalk = new ArrayList<>();
 
-    @Option(names = "--boat-name", paramLabel = "NAME", defaultValue = "boat", descriptionKey = "trimwright.live.boat_name")
+    @Option(
+            names = "--boat-name",
+            paramLabel = "NAME",
+            defaultValue = "boat",
+            descriptionKey = "trimwright.live.boat_name")
     private String boatName = "boat";
 
     @Option(names = "--event", paramLabel = "MODE", defaultValue = "practice", descriptionKey = "trimwright.live.event")

@@ -41,7 +41,8 @@ final class JournalFile {
         int number = known == null ? numbers.size() : known;
         if (known == null) {
             byte[] told = source.toBytes();
-            if (!write(JournalText.entry(RecordKind.SOURCE, number, nanos, told, 0, told.length), bytes.length, nanos)) {
+            if (!write(
+                    JournalText.entry(RecordKind.SOURCE, number, nanos, told, 0, told.length), bytes.length, nanos)) {
                 return;
             }
             numbers.put(source, number);

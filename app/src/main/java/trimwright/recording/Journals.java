@@ -39,8 +39,7 @@ public final class Journals {
 
     /** @param library folder of the library */
     public Journals(Path library) {
-        intake = new Intake(
-                library, new IntakeOptions(null, null, null, null, null, null, ChecksumRule.REQUIRED));
+        intake = new Intake(library, new IntakeOptions(null, null, null, null, null, null, ChecksumRule.REQUIRED));
         folder = library.resolve("journals");
     }
 
@@ -50,7 +49,10 @@ public final class Journals {
     }
 
     /** What became of a journal. */
-    public record Closed(Path journal, @Nullable SessionInfo session, @Nullable String fault) {}
+    public record Closed(
+            Path journal,
+            @Nullable SessionInfo session,
+            @Nullable String fault) {}
 
     /** A name for a journal that begins now. */
     Path fresh(Instant now) {
@@ -75,7 +77,9 @@ public final class Journals {
         }
         List<Path> files;
         try (Stream<Path> entries = Files.list(folder)) {
-            files = entries.filter(file -> file.toString().endsWith(ENDING)).sorted().toList();
+            files = entries.filter(file -> file.toString().endsWith(ENDING))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read " + folder + ": " + e.getMessage(), e);
         }
@@ -106,7 +110,8 @@ public final class Journals {
 
     private Closed bring(Path file) throws IOException {
         try {
-            List<SessionInfo> sessions = intake.run(List.of(file), Progress.NONE).sessions();
+            List<SessionInfo> sessions =
+                    intake.run(List.of(file), Progress.NONE).sessions();
             Files.delete(file);
             return new Closed(file, sessions.isEmpty() ? null : sessions.get(0), null);
         } catch (UserInputException e) {

@@ -40,7 +40,8 @@ public final class Recorder implements Arrivals, AutoCloseable {
     private volatile RecorderState state = new RecorderState(0, 0, null, List.of());
 
     /** A source's bytes, or a note where there is no source, or the end where there is no kind either. */
-    private record Item(@Nullable JournalSource source, @Nullable RecordKind kind, long nanos, byte[] bytes) {}
+    private record Item(
+            @Nullable JournalSource source, @Nullable RecordKind kind, long nanos, byte[] bytes) {}
 
     private Recorder(JournalFile journal, SteadyClock clock, Follower follower) {
         this.journal = journal;
@@ -132,8 +133,7 @@ public final class Recorder implements Arrivals, AutoCloseable {
 
     private void tell() {
         synchronized (inputs) {
-            state = new RecorderState(
-                    journal.length(), journal.lost(), journal.fault(), List.copyOf(inputs.values()));
+            state = new RecorderState(journal.length(), journal.lost(), journal.fault(), List.copyOf(inputs.values()));
         }
     }
 

@@ -29,7 +29,8 @@ final class TcpListener extends Input {
             InetAddress at = InetAddress.getByName(UdpInput.hostOf(address));
             return new TcpListener(address, arrivals, new ServerSocket(address.port(), MOST, at));
         } catch (IOException e) {
-            throw new UserInputException(Texts.of("live.cannot_listen", address.text(), String.valueOf(e.getMessage())), e);
+            throw new UserInputException(
+                    Texts.of("live.cannot_listen", address.text(), String.valueOf(e.getMessage())), e);
         }
     }
 
@@ -76,10 +77,7 @@ final class TcpListener extends Input {
     private void read(Socket socket) {
         String name = take(address().text() + " " + socket.getInetAddress().getHostAddress());
         JournalSource source = new JournalSource(
-                address().protocol(),
-                JournalSource.Framing.STREAM,
-                address().boat(),
-                name);
+                address().protocol(), JournalSource.Framing.STREAM, address().boat(), name);
         try (socket) {
             arrivals().changed(address(), InputState.CONNECTED, "");
             String reason = SocketReading.toEnd(socket, source, arrivals(), SocketReading.SILENCE_MILLIS);

@@ -37,7 +37,8 @@ final class UdpInput extends Input {
             socket.bind(new InetSocketAddress(InetAddress.getByName(hostOf(address)), address.port()));
             return new UdpInput(address, arrivals, socket);
         } catch (IOException e) {
-            throw new UserInputException(Texts.of("live.cannot_listen", address.text(), String.valueOf(e.getMessage())), e);
+            throw new UserInputException(
+                    Texts.of("live.cannot_listen", address.text(), String.valueOf(e.getMessage())), e);
         }
     }
 

@@ -89,7 +89,10 @@ class CrashTest {
     private static String classPath() throws URISyntaxException {
         List<String> places = new ArrayList<>();
         for (Class<?> one : List.of(KilledRecording.class, Recording.class, JournalText.class)) {
-            places.add(Path.of(one.getProtectionDomain().getCodeSource().getLocation().toURI())
+            places.add(Path.of(one.getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
                     .toString());
         }
         return String.join(File.pathSeparator, places);

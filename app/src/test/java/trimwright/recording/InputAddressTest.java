@@ -15,8 +15,10 @@ class InputAddressTest {
 
     @Test
     void anAddressNamesBoatTransportHostAndPort() {
-        assertEquals("boat UDP 127.0.0.1 10110 udp://127.0.0.1:10110", read(Protocol.NMEA0183, "udp://127.0.0.1:10110"));
-        assertEquals("Dunlin TCP 10.0.0.7 2000 tcp://10.0.0.7:2000", read(Protocol.NMEA0183, "Dunlin=tcp://10.0.0.7:2000"));
+        assertEquals(
+                "boat UDP 127.0.0.1 10110 udp://127.0.0.1:10110", read(Protocol.NMEA0183, "udp://127.0.0.1:10110"));
+        assertEquals(
+                "Dunlin TCP 10.0.0.7 2000 tcp://10.0.0.7:2000", read(Protocol.NMEA0183, "Dunlin=tcp://10.0.0.7:2000"));
         assertEquals("boat TCP_LISTEN  2000 tcp-listen://:2000", read(Protocol.NMEA0183, "tcp-listen://:2000"));
         assertEquals("boat UDP ::1 5 udp://[::1]:5", read(Protocol.NMEA0183, "udp://[::1]:5"));
         assertEquals("Godwit TCP host 8375 tcp://host:8375", read(Protocol.SIGNALK, "Godwit=tcp://host:8375"));
@@ -25,8 +27,17 @@ class InputAddressTest {
     @Test
     void anAddressThatCannotBeIsOneLineThatSaysHowToWriteIt() {
         for (String bad : new String[] {
-            "", "udp", "udp://127.0.0.1", "udp://127.0.0.1:x", "udp://127.0.0.1:70000", "tcp://:2000", "tcp://h:0",
-            "http://h:1", " =udp://h:1", "udp:h:1", "tcp://h h:1"
+            "",
+            "udp",
+            "udp://127.0.0.1",
+            "udp://127.0.0.1:x",
+            "udp://127.0.0.1:70000",
+            "tcp://:2000",
+            "tcp://h:0",
+            "http://h:1",
+            " =udp://h:1",
+            "udp:h:1",
+            "tcp://h h:1"
         }) {
             UserInputException fault =
                     assertThrows(UserInputException.class, () -> InputAddress.of(Protocol.NMEA0183, bad, "boat"), bad);

@@ -45,7 +45,10 @@ class RecordingTest {
 
     private static byte[] fix(int second, double knots) {
         return NmeaBytes.of(String.format(
-                java.util.Locale.ROOT, "GPRMC,1200%02d.00,A,4000.000,N,02000.000,W,%.1f,90.0,090526,,,A", second, knots));
+                java.util.Locale.ROOT,
+                "GPRMC,1200%02d.00,A,4000.000,N,02000.000,W,%.1f,90.0,090526,,,A",
+                second,
+                knots));
     }
 
     private static void await(BooleanSupplier condition) throws InterruptedException {
@@ -92,11 +95,15 @@ class RecordingTest {
                     "Godwit=tcp://127.0.0.1:" + server.getLocalPort(),
                     "Plover=tcp-listen://:0");
             try (Socket godwit = server.accept();
-                    Socket plover = new Socket(InetAddress.getLoopbackAddress(), run.ports().get(2))) {
+                    Socket plover = new Socket(
+                            InetAddress.getLoopbackAddress(), run.ports().get(2))) {
                 for (int i = 0; i < SENTENCES; i++) {
                     byte[] fix = fix(i, 20);
                     udp.send(new DatagramPacket(
-                            fix, fix.length - 2, InetAddress.getLoopbackAddress(), run.ports().get(0)));
+                            fix,
+                            fix.length - 2,
+                            InetAddress.getLoopbackAddress(),
+                            run.ports().get(0)));
                     godwit.getOutputStream().write(fix);
                     plover.getOutputStream().write(fix, 0, 10);
                     plover.getOutputStream().write(fix, 10, fix.length - 10);
@@ -111,9 +118,9 @@ class RecordingTest {
             SessionInfo session = closed.session();
             assertNotNull(session, closed.fault());
             assertEquals("2026-05-09-fleet", session.id());
-                for (String boat : new String[] {"Dunlin", "Godwit", "Plover"}) {
-                    assertEquals(SENTENCES, samples(folder, session, boat, Paths.SOG), boat);
-                }
+            for (String boat : new String[] {"Dunlin", "Godwit", "Plover"}) {
+                assertEquals(SENTENCES, samples(folder, session, boat, Paths.SOG), boat);
+            }
         }
         try (Stream<Path> left = Files.list(folder.resolve("journals"))) {
             assertEquals(0, left.count());
@@ -143,7 +150,7 @@ class RecordingTest {
             assertNotNull(closed);
             SessionInfo session = closed.session();
             assertNotNull(session, closed.fault());
-                assertEquals(3, samples(folder, session, "Dunlin", Paths.CAMBER));
+            assertEquals(3, samples(folder, session, "Dunlin", Paths.CAMBER));
         }
     }
 
@@ -154,7 +161,8 @@ class RecordingTest {
         new Random(5).nextBytes(noise);
         Recording run = begin(folder, counter, "Dunlin=tcp-listen://:0");
         long sent = 0;
-        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), run.ports().get(0))) {
+        try (Socket socket =
+                new Socket(InetAddress.getLoopbackAddress(), run.ports().get(0))) {
             for (int i = 0; i < 10; i++) {
                 socket.getOutputStream().write(noise, i * 400_000, 400_000);
                 socket.getOutputStream().write('\n');
@@ -169,8 +177,8 @@ class RecordingTest {
         assertNotNull(closed);
         SessionInfo session = closed.session();
         assertNotNull(session, closed.fault());
-            assertEquals(10, samples(folder, session, "Dunlin", Paths.SOG));
-            assertTrue(session.sources().get(0).bytes() > sent);
+        assertEquals(10, samples(folder, session, "Dunlin", Paths.SOG));
+        assertTrue(session.sources().get(0).bytes() > sent);
     }
 
     @Test
@@ -186,7 +194,8 @@ class RecordingTest {
     void aRecordingWithNothingReadableIsSetAsideAndNotTriedAgain(@TempDir Path folder) throws Exception {
         Counter counter = new Counter();
         Recording run = begin(folder, counter, "tcp-listen://:0");
-        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), run.ports().get(0))) {
+        try (Socket socket =
+                new Socket(InetAddress.getLoopbackAddress(), run.ports().get(0))) {
             socket.getOutputStream().write("nothing of use\n".getBytes(StandardCharsets.US_ASCII));
             await(() -> counter.bytes.get() == 15);
         }

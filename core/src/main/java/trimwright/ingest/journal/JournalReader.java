@@ -88,8 +88,9 @@ public final class JournalReader implements LogReader {
         String boat = declared.boat().isEmpty() ? defaultBoat : declared.boat();
         return switch (declared.protocol()) {
             // The recorder's clock stands in for a date, where a source tells the time of day only.
-            case NMEA0183 -> new NmeaSource(
-                    new NmeaReader(new NmeaOptions(boat, arrivalNanos, ChecksumRule.REQUIRED)), declared.framing());
+            case NMEA0183 ->
+                new NmeaSource(
+                        new NmeaReader(new NmeaOptions(boat, arrivalNanos, ChecksumRule.REQUIRED)), declared.framing());
             case SIGNALK -> new SignalKSource(new SignalKReader(boat), declared.framing());
         };
     }

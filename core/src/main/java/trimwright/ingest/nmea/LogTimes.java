@@ -41,7 +41,9 @@ final class LogTimes {
             }
             return clock == null ? null : new LogTimes(clock, false);
         }
-        if (log.valid().size() == 0 && log.voided().size() == 0 && log.arrivals().size() > 0) {
+        if (log.valid().size() == 0
+                && log.voided().size() == 0
+                && log.arrivals().size() > 0) {
             Clock clock = Clock.of(log.arrivals(), null, BYTE, log.issues(), notes);
             notes.add(IngestNote.TIME_FROM_ARRIVAL);
             return clock == null ? null : new LogTimes(clock, false);

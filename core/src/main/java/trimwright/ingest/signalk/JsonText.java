@@ -109,8 +109,7 @@ final class JsonText {
 
     private @Nullable Object word(String word, Object value) {
         int end = at + word.length();
-        boolean fits = end <= to
-                && new String(bytes, at, word.length(), StandardCharsets.ISO_8859_1).equals(word);
+        boolean fits = end <= to && new String(bytes, at, word.length(), StandardCharsets.ISO_8859_1).equals(word);
         at = fits ? end : at;
         return fits ? value : null;
     }

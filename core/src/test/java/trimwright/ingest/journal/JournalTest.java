@@ -95,7 +95,10 @@ class JournalTest {
         assertEquals(29, (wind.groups().get(0).timeNanos(29) - NOON) / 1e9, 0.02);
         Channel angle = wind.find(Paths.AWA);
         assertEquals(Math.toRadians(59), angle == null ? Double.NaN : angle.get(29), 1e-12);
-        assertEquals(0, result.report().issues().total(), () -> result.report().issues().counts().toString());
+        assertEquals(
+                0,
+                result.report().issues().total(),
+                () -> result.report().issues().counts().toString());
         assertTrue(result.report().notes().contains(IngestNote.TIME_FROM_ARRIVAL));
     }
 
@@ -144,7 +147,9 @@ class JournalTest {
         reader.accept(damaged, 0, damaged.length);
         IngestResult result = reader.finish();
         assertEquals(1, result.report().issues().count(IssueKind.BROKEN_OFF));
-        assertTrue(result.report().usable() > 30 && result.report().usable() < 60, "" + result.report().usable());
+        assertTrue(
+                result.report().usable() > 30 && result.report().usable() < 60,
+                "" + result.report().usable());
         byte[] zeros = Arrays.copyOf(all, all.length + 4096);
         JournalReader padded = new JournalReader("journal");
         padded.accept(zeros, 0, zeros.length);

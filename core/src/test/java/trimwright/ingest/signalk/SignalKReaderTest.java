@@ -34,7 +34,8 @@ class SignalKReaderTest {
     }
 
     private static double first(IngestResult result, String boat, String path) {
-        for (BoatTrack track : assertInstanceOf(IngestResult.Tracks.class, result).tracks()) {
+        for (BoatTrack track :
+                assertInstanceOf(IngestResult.Tracks.class, result).tracks()) {
             Channel channel = track.find(path);
             if (track.boat().equals(boat) && channel != null) {
                 return channel.get(0);
@@ -58,7 +59,8 @@ class SignalKReaderTest {
         assertEquals(Math.PI / 4, first(result, "Dunlin", Paths.LATITUDE), 1e-15);
         assertEquals(-Math.PI / 2, first(result, "Dunlin", Paths.LONGITUDE), 1e-15);
         assertEquals(0, result.report().issues().total());
-        BoatTrack track = assertInstanceOf(IngestResult.Tracks.class, result).tracks().get(0);
+        BoatTrack track =
+                assertInstanceOf(IngestResult.Tracks.class, result).tracks().get(0);
         assertEquals(NOON + 250_000_000L, track.startNanos());
     }
 
@@ -69,10 +71,12 @@ class SignalKReaderTest {
                 "{\"updates\":[{\"values\":[{\"path\":\"navigation.speedOverGround\",\"value\":9}]}]}",
                 "{\"self\":\"vessels.urn:mrn:x:2\",\"version\":\"1.8.2\"}",
                 "{\"context\":\"vessels.urn:mrn:x:2\",\"updates\":[{\"values\":[{\"path\":\"navigation.speedOverGround\",\"value\":8}]}]}");
-        assertEquals(2, assertInstanceOf(IngestResult.Tracks.class, result).tracks().size());
+        assertEquals(
+                2, assertInstanceOf(IngestResult.Tracks.class, result).tracks().size());
         assertEquals(7, first(result, "urn:mrn:x:1", Paths.SOG));
         assertEquals(9, first(result, "Dunlin", Paths.SOG));
-        BoatTrack track = assertInstanceOf(IngestResult.Tracks.class, result).tracks().get(0);
+        BoatTrack track =
+                assertInstanceOf(IngestResult.Tracks.class, result).tracks().get(0);
         assertEquals("Dunlin", track.boat());
         assertEquals(NOON + 1_100_000_000L, track.startNanos());
     }
@@ -99,7 +103,8 @@ class SignalKReaderTest {
                 json(" { \"a\" : [1, -2.5e3 ,true,false], \"b\\n\\\"\":{} } "));
         assertEquals("\u00e9A", json("\"\u00e9\\u0041\""));
         assertNotNull(json("null"));
-        for (String bad : new String[] {"", "{", "{\"a\"}", "[1,]", "\"a", "\"\\u12\"", "\"\\", "tru", "1 2", "-", "\"\\x\""}) {
+        for (String bad :
+                new String[] {"", "{", "{\"a\"}", "[1,]", "\"a", "\"\\u12\"", "\"\\", "tru", "1 2", "-", "\"\\x\""}) {
             assertNull(json(bad), bad);
         }
     }
