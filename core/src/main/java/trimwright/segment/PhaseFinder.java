@@ -70,7 +70,6 @@ final class PhaseFinder {
 
     private void cut(Leg leg, List<Phase> phases) {
         List<Span> stretches = stretches(leg.span());
-        List<Span> found = new ArrayList<>();
         if (leg.kind().isJudgedByVmg()) {
             Map<Tack, HeldCourse> held = held(leg.kind(), stretches);
             Laying laying = on == null ? null : Laying.of(track, on, leg, stretches);
@@ -78,14 +77,18 @@ final class PhaseFinder {
                 HeldCourse course = held.get(courses.tack[stretch.from()]);
                 IntPredicate holds = i -> isSteady(i, stretch)
                         && ((course != null && course.isKept(i)) || (laying != null && laying.isOnItsWay(i)));
-                found.addAll(kept(stretch, holds));
+                add(leg, stretch, kept(stretch, holds), phases);
             }
         } else {
-            stretches.forEach(stretch -> found.addAll(grown(stretch)));
+            stretches.forEach(stretch -> add(leg, stretch, grown(stretch), phases));
         }
-        for (Span span : found) {
+    }
+
+    /** Parts of a stretch; on its tack, for a part may begin where the wind is not known. */
+    private void add(Leg leg, Span stretch, List<Span> parts, List<Phase> phases) {
+        for (Span span : parts) {
             if (Math.abs(Circular.mean(courses.windAngle, span.from(), span.to())) > LegFinder.NO_GO) {
-                phases.add(new Phase(leg.kind(), span, courses.tack[span.from()]));
+                phases.add(new Phase(leg.kind(), span, courses.tack[stretch.from()]));
             }
         }
     }
