@@ -3,7 +3,7 @@ package trimwright.panel;
 /** Angles under which panels are seen. */
 final class Arc {
     /** Most panels are seen under small angles, for which seven terms of the series are exact to rounding, and far quicker. */
-    private static final double SERIES = 0.08;
+    static final double SERIES = 0.08;
 
     /** Four times the angle that the series serves has this tangent, a little less. */
     private static final double HALVED_TWICE = 0.33;
@@ -32,7 +32,8 @@ final class Arc {
         return sine == 0 && cosine >= 0 ? 0 : StrictMath.atan2(sine, cosine);
     }
 
-    private static double series(double tangent) {
+    /** Of a tangent below SERIES, either sign. */
+    static double series(double tangent) {
         double square = tangent * tangent;
         return tangent
                 * (1

@@ -12,12 +12,12 @@ final class PanelEquations {
         this.panels = panels;
         int n = panels.nodes + panels.elements;
         double[][] matrix = new double[n][n];
+        StreamRows.addTo(matrix, panels);
         for (int k = 0; k < panels.elements; k++) {
             int begin = panels.begin(k);
             int end = panels.end(k);
             int constant = panels.nodes + k;
             for (int i = begin; i <= end; i++) {
-                StreamFunction.addVortices(panels, panels.x[i], panels.y[i], matrix[i]);
                 matrix[i][constant] = -1;
             }
             double[] kutta = matrix[constant];
