@@ -7,6 +7,8 @@ import trimwright.section.SectionPoint;
 final class FlowTangent {
     private final StripFlow flow;
     private final Influence influence;
+    private final double downY;
+    private final double downZ;
     private final double[] flap;
     private final double[] logRe;
     private final double[] vx;
@@ -26,6 +28,8 @@ final class FlowTangent {
     FlowTangent(StripFlow flow) {
         this.flow = flow;
         influence = flow.influence;
+        downY = StrictMath.sin(influence.placed.heel());
+        downZ = StrictMath.cos(influence.placed.heel());
         flap = new double[flow.n];
         logRe = new double[flow.n];
         vx = new double[flow.n];
@@ -127,8 +131,6 @@ final class FlowTangent {
 
     /** Undisturbed air at each strip, seen from the wing. */
     private void moveAir(WingControl control) {
-        double downY = StrictMath.sin(influence.placed.heel());
-        double downZ = StrictMath.cos(influence.placed.heel());
         for (int i = 0; i < flow.n; i++) {
             double ax = flow.air.x(i);
             double ay = flow.air.y(i);

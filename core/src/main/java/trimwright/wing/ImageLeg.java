@@ -6,7 +6,6 @@ package trimwright.wing;
  */
 final class ImageLeg {
     private final Influence influence;
-    private final double[] clear;
 
     /** s/(r (r - u.r)). */
     final double[] force;
@@ -28,7 +27,6 @@ final class ImageLeg {
     ImageLeg(Influence influence) {
         this.influence = influence;
         int n = influence.placed.wing().strips();
-        clear = new double[n];
         force = new double[n];
         dense = new double[n];
         steep = new double[n];
@@ -39,7 +37,7 @@ final class ImageLeg {
 
     /** For a node whose own wake has a strength; its image's counts with the opposite sign. */
     void at(int k, double strength) {
-        influence.imageClearance(k, clear);
+        double[] clear = influence.imageClearance(k);
         double s = strength / (4 * Math.PI);
         double[] near = influence.placed.imageNearness(k);
         double[] line = influence.placed.imageBound(k);

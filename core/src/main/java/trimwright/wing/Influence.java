@@ -16,6 +16,10 @@ final class Influence {
     final double uz;
     final double[][] x;
     final double[][] y;
+
+    /** 1/(r - u.r) of each node's image, seen from each strip; none in free air. */
+    private final double[][] clear;
+
     private final @Nullable PlateFlow plate;
 
     private Influence(PlacedWing placed, double[] trail) {
@@ -28,6 +32,7 @@ final class Influence {
         int n = placed.wing().strips();
         x = new double[n][n];
         y = new double[n][n];
+        clear = new double[placed.hasSea() ? n + 1 : 0][n];
     }
 
     /** For a placed wing and a trailing direction of unit length, parallel to the sea. */
@@ -80,14 +85,13 @@ final class Influence {
 
     private void fill() {
         int n = x.length;
-        double[] clear = new double[n];
         double[] lowX = new double[n];
         double[] lowY = new double[n];
         double[] highX = new double[n];
         double[] highY = new double[n];
-        leg(0, clear, lowX, lowY);
+        leg(0, lowX, lowY);
         for (int j = 0; j < n; j++) {
-            leg(j + 1, clear, highX, highY);
+            leg(j + 1, highX, highY);
             difference(highX, lowX, x[j]);
             difference(highY, lowY, y[j]);
             double[] t = lowX;
@@ -109,7 +113,7 @@ final class Influence {
     }
 
     /** Velocity at each strip of the line that trails from a node with unit strength, and of its image, its bound part too. */
-    private void leg(int k, double[] clear, double[] toX, double[] toY) {
+    private void leg(int k, double[] toX, double[] toY) {
         double[] leg = placed.wing().legs(k);
         int n = leg.length;
         // A node above the strip lies at negative z from it, seen from the node at positive z; below, the reverse.
@@ -118,7 +122,7 @@ final class Influence {
         scale(leg, above, 0, Math.min(k, n), toX, toY);
         scale(leg, below, Math.min(k, n), n, toX, toY);
         if (placed.hasSea()) {
-            imageLeg(k, clear, toX, toY);
+            imageLeg(k, toX, toY);
         }
     }
 
@@ -132,11 +136,12 @@ final class Influence {
         }
     }
 
-    private void imageLeg(int k, double[] clear, double[] toX, double[] toY) {
+    private void imageLeg(int k, double[] toX, double[] toY) {
         double[] height = placed.wing().stripHeights();
         double along = placed.imageAlong(k);
         double[] near = placed.imageNearness(k);
-        imageClearance(k, clear);
+        double[] clear = this.clear[k];
+        fillClearance(k, clear);
         // Reverse order of nodes: the image leg counts with the opposite sign.
         double back = uy / (4 * Math.PI);
         double side = uz * placed.imageY(k) / (4 * Math.PI) - back * along;
@@ -152,8 +157,12 @@ final class Influence {
         }
     }
 
-    /** 1/(r - u.r) of a node's image, seen from each strip. */
-    void imageClearance(int k, double[] to) {
+    /** 1/(r - u.r) of a node's image, seen from each strip; not to be changed. */
+    double[] imageClearance(int k) {
+        return clear[k];
+    }
+
+    private void fillClearance(int k, double[] to) {
         double[] height = placed.wing().stripHeights();
         double along = placed.imageAlong(k);
         double[] near = placed.imageNearness(k);

@@ -14,6 +14,7 @@ public final class PlacedWing {
     // [node][strip]: from the image of a node to a strip; across, the same for all strips.
     private final double[] imageY;
     private final double[] imageAlong;
+    private final double[] imageDepth;
     private final double[][] imageNearness;
     private final double[][] imageBound;
     private final double[] lineDistance;
@@ -27,6 +28,7 @@ public final class PlacedWing {
         int images = hasSea() ? n : -1;
         imageY = new double[images + 1];
         imageAlong = new double[images + 1];
+        imageDepth = new double[images + 1];
         imageNearness = new double[images + 1][n];
         imageBound = new double[images + 1][n];
         lineDistance = new double[n];
@@ -45,6 +47,7 @@ public final class PlacedWing {
         double lineZ = cos * cos - sin * sin;
         for (int k = 0; k < imageY.length; k++) {
             double depth = 2 * (footHeight + wing.node(k) * cos);
+            imageDepth[k] = depth;
             imageY[k] = -depth * sin;
             imageAlong[k] = wing.node(k) - depth * cos;
             placeNode(k, lineY, lineZ);
@@ -140,7 +143,7 @@ public final class PlacedWing {
 
     /** From a node to its image (m), down through the sea. */
     double imageDepth(int k) {
-        return 2 * (footHeight + wing.node(k) * StrictMath.cos(heel));
+        return imageDepth[k];
     }
 
     /**

@@ -1,5 +1,6 @@
 package trimwright.wing;
 
+import org.jspecify.annotations.Nullable;
 import trimwright.section.SectionPoint;
 
 /**
@@ -44,6 +45,10 @@ final class StripFlow {
     final double chordX;
     final double chordY;
 
+    /** Factors of the derivatives at circulations met on the way to these, or to a neighbour's; not to be changed. */
+    @Nullable
+    LuFactors factors;
+
     StripFlow(Wing wing, StripAir air, WingSetting setting, Influence influence) {
         this.wing = wing;
         this.air = air;
@@ -80,14 +85,18 @@ final class StripFlow {
     double update() {
         air.copy(vx, vy);
         influence.add(gamma, vx, vy);
+        // Loops with one result each run several strips at a time.
+        for (int i = 0; i < speed.length; i++) {
+            speed[i] = Math.sqrt(vx[i] * vx[i] + vy[i] * vy[i] + STILL);
+        }
+        for (int i = 0; i < sin.length; i++) {
+            sin[i] = (chordX * vy[i] - chordY * vx[i]) / speed[i];
+        }
+        for (int i = 0; i < cos.length; i++) {
+            cos[i] = (chordX * vx[i] + chordY * vy[i]) / speed[i];
+        }
         double sum = 0;
         for (int i = 0; i < n; i++) {
-            double x = vx[i];
-            double y = vy[i];
-            double size = Math.sqrt(x * x + y * y + STILL);
-            speed[i] = size;
-            sin[i] = (chordX * y - chordY * x) / size;
-            cos[i] = (chordX * x + chordY * y) / size;
             wing.section(i).lift(sin[i], cos[i], point[i]);
             mix(i);
             error[i] = gamma[i] - 0.5 * wing.stripChord(i) * speed[i] * point[i].cl - mixing[i] * bend[i];

@@ -34,7 +34,9 @@ final class WingEquations {
         @Nullable WingAnswer answer = null;
         if (start != null && start.strips() == n) {
             System.arraycopy(start.circulations(), 0, flow.gamma, 0, n);
+            flow.factors = start.flow() == null ? null : start.flow().factors;
             answer = search(flow, scale);
+            flow.factors = answer instanceof WingSolved ? flow.factors : null;
         }
         if (!(answer instanceof WingSolved)) {
             StartingFlow.guess(flow);
