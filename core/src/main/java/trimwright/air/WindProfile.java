@@ -70,6 +70,11 @@ public final class WindProfile {
         return height <= roughness ? 0 : frictionSpeed / KARMAN * StrictMath.log(height / roughness);
     }
 
+    /** Change of the speed with height (1/s) there; zero where the speed itself is. */
+    public double slopeAt(double height) {
+        return frictionSpeed == 0 || height <= roughness ? 0 : frictionSpeed / (KARMAN * height);
+    }
+
     /** Speed at the reference height (m/s). */
     public double referenceSpeed() {
         return referenceSpeed;

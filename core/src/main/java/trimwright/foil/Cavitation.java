@@ -25,6 +25,20 @@ public final class Cavitation {
         return speedRatio * speedRatio - 1;
     }
 
+    /** Slope of {@link #suction} over the size of the lift coefficient (-). */
+    static double suctionSlope(double thicknessRatio, double liftCoefficient) {
+        return 0.5 * (1 + thicknessRatio + 0.25 * Math.abs(liftCoefficient));
+    }
+
+    /** Change of {@link #addedDrag} with changes of suction and ratio. */
+    static double addedDragChange(double suction, double ratio, double bySuction, double byRatio) {
+        if (ratio <= 1) {
+            return 0;
+        }
+        double share = 1 - 1 / ratio;
+        return 2 * DRAG_GROWTH * suction * share * (share * bySuction + suction * byRatio / (ratio * ratio));
+    }
+
     /** Drag coefficient on planform that is added (-), for that suction (-) and its ratio to the cavitation number (-). */
     static double addedDrag(double suction, double ratio) {
         if (ratio <= 1) {

@@ -43,20 +43,54 @@ public final class FreeSurface {
         return 1 - loss / Math.sqrt(Math.sqrt(Math.sqrt(Math.sqrt(1 + p8 * p8))));
     }
 
+    /** Change of {@link #liftFactor} with changes of depth over chord and of depth Froude number. */
+    static double liftFactorChange(double depthOverChord, double depthFroude, double byDepth, double byFroude) {
+        double atOneChord = 1 - highSpeedLiftFactor(1);
+        double below = 1 - ONE_CHORD_DEEP.at(depthFroude);
+        double fast = 1 - highSpeedLiftFactor(depthOverChord);
+        double part = below * fast / atOneChord / LOSS_MAX;
+        double p2 = part * part;
+        double p8 = p2 * p2 * p2 * p2;
+        double bound = 1 + p8 * p8;
+        double give = 1 / (bound * Math.sqrt(Math.sqrt(Math.sqrt(Math.sqrt(bound)))));
+        double over = 2 + 16 * depthOverChord * depthOverChord;
+        double fastSlope = -32 * depthOverChord / (over * over);
+        double byLoss = below * fastSlope * byDepth - ONE_CHORD_DEEP.slopeAt(depthFroude) * fast * byFroude;
+        return -give * byLoss / atOneChord;
+    }
+
     /** Prandtl's biplane factor of a foil and its equal image (-), depth doubled over span, lambda (-). */
     public static double biplaneFactor(double lambda) {
-        double m = 1 / (1 + lambda * lambda);
-        return 1
-                - 4
-                        / Math.PI
-                        * lambda
-                        * Math.sqrt(1 + lambda * lambda)
-                        * EllipticIntegrals.of(m).firstLessSecond();
+        return biplaneFactor(lambda, biplaneIntegrals(lambda));
+    }
+
+    /** The integrals that the biplane factor and its slope are made of. */
+    static EllipticIntegrals biplaneIntegrals(double lambda) {
+        return EllipticIntegrals.of(1 / (1 + lambda * lambda));
+    }
+
+    static double biplaneFactor(double lambda, EllipticIntegrals integrals) {
+        return 1 - 4 / Math.PI * lambda * Math.sqrt(1 + lambda * lambda) * integrals.firstLessSecond();
+    }
+
+    /** Slope of {@link #biplaneFactor} over lambda (-): d(K - E)/dm = E / (2 (1 - m)). */
+    static double biplaneSlope(double lambda, EllipticIntegrals integrals) {
+        double square = lambda * lambda;
+        return -4
+                / Math.PI
+                * ((1 + 2 * square) * integrals.firstLessSecond() - integrals.second())
+                / Math.sqrt(1 + square);
     }
 
     /** Gravity times span over speed squared (-), span (m), speed (m/s); finite at rest. */
     public static double waveNumber(double span, double speed) {
         return Units.G * span / (speed * speed + SPEED_FLOOR_SQUARED);
+    }
+
+    /** Slope of {@link #waveNumber} over the speed (s/m). */
+    static double waveNumberSlope(double span, double speed) {
+        double square = speed * speed + SPEED_FLOOR_SQUARED;
+        return -2 * speed * Units.G * span / (square * square);
     }
 
     /**
@@ -75,9 +109,31 @@ public final class FreeSurface {
         return 1 - sigma + (2 * sigma + wave * beta) * fade;
     }
 
+    /** Change of {@link #dragFactor} with changes of its three. */
+    static double dragFactorChange(
+            double lambda, double sigma, double beta, double byLambda, double bySigma, double byBeta) {
+        double square = lambda * lambda + 0.04;
+        double wave = 0.145 / Math.sqrt(square);
+        double s = lambda * beta;
+        double over = 1 + 0.116 * s;
+        double fade = StrictMath.exp(-0.229 * s * s / over);
+        double fadeSlope = -0.229 * s * (2 + 0.116 * s) / (over * over);
+        double byS = byLambda * beta + lambda * byBeta;
+        double byHeight = 2 * bySigma + wave * byBeta - wave * lambda / square * beta * byLambda;
+        return -bySigma + fade * (byHeight + (2 * sigma + wave * beta) * fadeSlope * byS);
+    }
+
     /** Lift slope of a foil under the surface (1/rad). */
     public static double liftSlope(double aspectRatio, double liftFactor, double sigma) {
         double section = 2 * Math.PI * liftFactor;
         return section / (1 + section * (1 + sigma) / (Math.PI * aspectRatio));
+    }
+
+    /** Change of {@link #liftSlope} with changes of lift factor and biplane factor. */
+    static double liftSlopeChange(
+            double aspectRatio, double liftFactor, double sigma, double byLiftFactor, double bySigma) {
+        double section = 2 * Math.PI * liftFactor;
+        double under = 1 + section * (1 + sigma) / (Math.PI * aspectRatio);
+        return (2 * Math.PI * byLiftFactor - section * section * bySigma / (Math.PI * aspectRatio)) / (under * under);
     }
 }

@@ -25,6 +25,27 @@ final class LiftCurve {
         return 1 / rootOfEight(1 + power8(ratio));
     }
 
+    /** Slope of {@link #ceiling} over the dynamic pressure (1/Pa). */
+    static double ceilingSlope(double dynamicPressure) {
+        double stall = 1 / LIFT_MAX;
+        double load = dynamicPressure / Cavitation.LOAD_CEILING;
+        double sum = power8(stall) + power8(load);
+        double l2 = load * load;
+        return -l2 * l2 * l2 * load / (sum * rootOfEight(sum) * Cavitation.LOAD_CEILING);
+    }
+
+    /** Slope of {@link #given} over the ratio (-). */
+    static double givenSlope(double ratio) {
+        double r2 = ratio * ratio;
+        double sum = 1 + power8(ratio);
+        return -r2 * r2 * r2 * ratio / (sum * rootOfEight(sum));
+    }
+
+    /** Change of {@link #separatedDrag} with changes of both. */
+    static double separatedDragChange(double sine, double given, double bySine, double byGiven) {
+        return PLATE_DRAG * sine * (2 * bySine * (1 - given) - sine * byGiven);
+    }
+
     /** Drag coefficient of separated flow (-). */
     static double separatedDrag(double sine, double given) {
         return PLATE_DRAG * sine * sine * (1 - given);

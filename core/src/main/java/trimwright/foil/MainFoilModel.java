@@ -40,6 +40,11 @@ public final class MainFoilModel {
         return tip;
     }
 
+    /** First-order changes of both loads about one flow at each; rake as for {@link #tip}. */
+    public MainFoilChange about(Flow atShaft, Flow atTip, double rake) {
+        return new MainFoilChange(this, atShaft, atTip, rake);
+    }
+
     /** Force on the shaft; depth in the flow is that of its lower end. */
     public void shaft(Flow flow, FoilLoad out) {
         shaft.load(flow, out);

@@ -26,6 +26,23 @@ final class MonotoneCurve {
         }
     }
 
+    /** Slope there; zero outside the table. */
+    double slopeAt(double at) {
+        int last = x.length - 1;
+        if (!(at > x[0]) || at >= x[last]) {
+            return 0;
+        }
+        int i = 0;
+        while (at > x[i + 1]) {
+            i++;
+        }
+        double h = x[i + 1] - x[i];
+        double t = (at - x[i]) / h;
+        return 6 * t * (1 - t) * (y[i + 1] - y[i]) / h
+                + slope[i] * (1 - t) * (1 - 3 * t)
+                + slope[i + 1] * t * (3 * t - 2);
+    }
+
     double at(double at) {
         if (!(at > x[0])) {
             return y[0];

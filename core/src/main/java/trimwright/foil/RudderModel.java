@@ -40,6 +40,11 @@ public final class RudderModel {
         return elevator;
     }
 
+    /** First-order changes of both loads about one flow at each; angles as for {@link #elevator}. */
+    public RudderChange about(Flow atStrut, Flow atElevator, double rudderAngle, double elevatorAngle) {
+        return new RudderChange(this, atStrut, atElevator, rudderAngle, elevatorAngle);
+    }
+
     /** Force on the rudder's shaft; depth in the flow is that of its lower end. */
     public void strut(Flow flow, double rudderAngle, FoilLoad out) {
         double cos = StrictMath.cos(rudderAngle);
@@ -57,7 +62,7 @@ public final class RudderModel {
     }
 
     /** The flow in axes that turn with the rudder: with the trailing edge to starboard the nose points to port. */
-    private static Flow turned(Flow flow, double cos, double sin) {
+    static Flow turned(Flow flow, double cos, double sin) {
         return new Flow(flow.u() * cos - flow.v() * sin, flow.u() * sin + flow.v() * cos, flow.w(), flow.depth());
     }
 }

@@ -1,9 +1,7 @@
 package trimwright.foil;
 
 import trimwright.boat.Side;
-import trimwright.units.Units;
 import trimwright.water.WaterState;
-import trimwright.water.Wetting;
 
 /**
  * A level or slightly sloping lifting surface below the surface: the tip of a main foil or an elevator. Lifting-line
@@ -11,23 +9,14 @@ import trimwright.water.Wetting;
  * out sweep, unsteady lift and the exact shape of the load where the tip meets the shaft.
  */
 public final class SubmergedFoil {
-    /** Depth over chord from which the foil counts as fully wetted (-); Benson and Land: abrupt losses above 0.5. */
-    private static final double FULLY_WETTED = 0.5;
-
-    /** Keeps the depth Froude number finite at the surface (m), chosen. */
-    private static final double DEPTH_FLOOR = 0.02;
-
-    /** Rounds the lift's absolute value near zero (-), chosen. */
-    private static final double ROUNDING = 1e-4;
-
-    private final FoilShape shape;
+    final FoilShape shape;
     private final double x;
     private final double y;
     private final double z;
-    private final WaterState water;
-    private final double sideSin;
-    private final double cos;
-    private final double aspectRatio;
+    final WaterState water;
+    final double sideSin;
+    final double cos;
+    final double aspectRatio;
 
     SubmergedFoil(FoilShape shape, Side side, double x, double yOutward, double z, WaterState water) {
         this.shape = shape;
@@ -61,51 +50,7 @@ public final class SubmergedFoil {
      * @param incidence nose up (rad), on top of the boat's own pitch, which the flow carries
      */
     void load(Flow flow, double incidence, FoilLoad out) {
-        double density = water.density();
-        // Normal of the span's plane, upward: (0, sideSin, -cos). Only the flow across the span lifts.
-        double un = flow.v() * sideSin - flow.w() * cos;
-        double across2 = flow.u() * flow.u() + un * un;
-        double across = Math.sqrt(across2);
-        double speed = Math.sqrt(across2 + square(flow.v() * cos + flow.w() * sideSin));
-        double q = 0.5 * density * across2;
-
-        double wet = Wetting.fraction(flow.depth(), FULLY_WETTED * shape.chord());
-        double depth = Wetting.length(flow.depth(), DEPTH_FLOOR) + DEPTH_FLOOR * (1 - wet);
-        double lambda = 2 * depth / shape.span();
-        double sigma = FreeSurface.biplaneFactor(lambda);
-        double liftFactor = FreeSurface.liftFactor(depth / shape.chord(), across / Math.sqrt(Units.G * depth));
-        double slope = FreeSurface.liftSlope(aspectRatio, liftFactor, sigma);
-
-        double angle = incidence + shape.zeroLiftAngle();
-        double safe = across + 1e-9;
-        double sine = (-flow.u() * StrictMath.sin(angle) + un * StrictMath.cos(angle)) / safe;
-        double cosine = -(flow.u() * StrictMath.cos(angle) + un * StrictMath.sin(angle)) / safe;
-        double asked = slope * sine * cosine;
-        double ceiling = LiftCurve.ceiling(q);
-        double given = LiftCurve.given(asked / ceiling);
-        double cl = asked * given;
-
-        double suction = Cavitation.suction(shape.thicknessRatio(), Math.sqrt(cl * cl + ROUNDING));
-        double cavitation = suction * q / water.pressureAboveVapour(depth);
-        double re = speed * shape.chord() / water.kinematicViscosity();
-        double cd = SectionDrag.profile(re, shape.thicknessRatio(), cl - shape.designLiftCoefficient())
-                + cl
-                        * cl
-                        / (Math.PI * aspectRatio)
-                        * FreeSurface.dragFactor(lambda, sigma, FreeSurface.waveNumber(shape.span(), across))
-                + LiftCurve.separatedDrag(sine, given)
-                + Cavitation.addedDrag(suction, cavitation);
-
-        double area = shape.area() * wet;
-        // Lift over speed, so that no direction is needed at rest.
-        double liftOverSpeed = 0.5 * density * across * area * cl;
-        double dragOverSpeed = 0.5 * density * speed * area * cd;
-        double along = dragOverSpeed * flow.u() + liftOverSpeed * un;
-        double up = -liftOverSpeed * flow.u();
-        out.setForce(along, dragOverSpeed * flow.v() + up * sideSin, dragOverSpeed * flow.w() - up * cos);
-        out.setPoint(x, y, z);
-        out.setLoads(q * area * cl, dragOverSpeed * speed, cl * wet);
-        out.setUse(Math.abs(asked) / ceiling * wet, cavitation * wet, 0);
+        new SubmergedState(this, flow, incidence).putInto(out);
     }
 
     /**
@@ -124,7 +69,26 @@ public final class SubmergedFoil {
         return TandemWash.growth(distance, span) * induced * nearness * speed;
     }
 
-    private static double square(double a) {
-        return a * a;
+    /** Change of {@link #downwash} with changes of flow, of this foil's own load and of the depth that it is asked for at. */
+    double downwashChange(
+            Flow flow,
+            FoilLoad own,
+            double distance,
+            double depth,
+            FlowChange by,
+            FoilChange byOwn,
+            double byDepth) {
+        double span = shape.span();
+        double induced = own.liftCoefficient() / (Math.PI * aspectRatio);
+        double byInduced = byOwn.liftCoefficient() / (Math.PI * aspectRatio);
+        double wake = flow.depth() + TandemWash.sinking(induced, distance, span);
+        double byWake = by.depth() + TandemWash.sinking(byInduced, distance, span);
+        double nearness = TandemWash.away(depth - wake, span) + TandemWash.away(depth + wake, span);
+        double byNearness = TandemWash.awayChange(depth - wake, span, byDepth - byWake, 0)
+                + TandemWash.awayChange(depth + wake, span, byDepth + byWake, 0);
+        double speed = Math.sqrt(flow.u() * flow.u() + flow.w() * flow.w());
+        double bySpeed = (flow.u() * by.u() + flow.w() * by.w()) / (speed + 1e-9);
+        return TandemWash.growth(distance, span)
+                * (byInduced * nearness * speed + induced * (byNearness * speed + nearness * bySpeed));
     }
 }

@@ -1,6 +1,5 @@
 package trimwright.foil;
 
-import trimwright.units.Units;
 import trimwright.water.WaterState;
 import trimwright.water.Wetting;
 
@@ -18,26 +17,23 @@ public final class SurfaceStrut {
     static final double L_TIP = 1.1;
 
     /** The same against a rigid wall: a slow surface or the bottom of a hull (-). */
-    private static final double WALL = 2.0;
+    static final double WALL = 2.0;
 
     /** Centre of the side force below the surface over wetted length (-): loads sin 2 theta, and half an ellipse. */
-    private static final double CENTRE_FAST = 3 * Math.PI / 16;
+    static final double CENTRE_FAST = 3 * Math.PI / 16;
 
-    private static final double CENTRE_WALL = 4 / (3 * Math.PI);
+    static final double CENTRE_WALL = 4 / (3 * Math.PI);
 
     /** Over this length the strut enters the water and the hull comes down on it (m), chosen. */
-    private static final double EDGE = 0.1;
+    static final double EDGE = 0.1;
 
     /** Keeps Froude number and aspect ratio finite out of the water (m), chosen. */
-    private static final double LENGTH_FLOOR = 0.02;
+    static final double LENGTH_FLOOR = 0.02;
 
-    /** Rounds the lift's absolute value near zero (-), chosen. */
-    private static final double ROUNDING = 1e-4;
-
-    private final StrutShape shape;
+    final StrutShape shape;
     private final double x;
     private final double y;
-    private final WaterState water;
+    final WaterState water;
 
     SurfaceStrut(StrutShape shape, double x, double y, WaterState water) {
         this.shape = shape;
@@ -72,57 +68,15 @@ public final class SurfaceStrut {
         return Wetting.length(shape.length() - dry, EDGE);
     }
 
+    /** Slope of {@link #wettedLength} over that depth (-). */
+    double wettedLengthSlope(double depth) {
+        double dry = Wetting.length(shape.length() - depth, EDGE);
+        return Wetting.lengthSlope(shape.length() - dry, EDGE) * Wetting.lengthSlope(shape.length() - depth, EDGE);
+    }
+
     /** Fills the force, for flow in the shaft's own axes (x along its chord). */
     void load(Flow flow, FoilLoad out) {
-        double density = water.density();
-        double across2 = flow.u() * flow.u() + flow.v() * flow.v();
-        double across = Math.sqrt(across2);
-        double speed = Math.sqrt(across2 + flow.w() * flow.w());
-        double q = 0.5 * density * across2;
-
-        double length = wettedLength(flow.depth());
-        double wet = Wetting.fraction(flow.depth(), EDGE);
-        double covered = Wetting.fraction(flow.depth() - shape.length() + EDGE, EDGE);
-        double froude2 = across2 / (Units.G * (length + LENGTH_FLOOR));
-        // Slow water is a wall; the fourth power is chosen, it makes the change at a depth Froude number of 1.
-        double wall = covered + (1 - covered) / (1 + froude2 * froude2);
-        double efficiency = shape.efficiency() + (WALL - shape.efficiency()) * wall;
-        double aspectRatio = efficiency * (length + LENGTH_FLOOR * (1 - wet)) / shape.chord();
-        double slope = 2 * Math.PI * aspectRatio / (2 + Math.sqrt(aspectRatio * aspectRatio + 4));
-
-        double safe = across + 1e-9;
-        double sine = flow.v() / safe;
-        double cosine = -flow.u() / safe;
-        double asked = slope * sine * cosine;
-        double ceiling = LiftCurve.ceiling(q);
-        double given = LiftCurve.given(asked / ceiling);
-        double cl = asked * given;
-
-        double suction = Cavitation.suction(shape.thicknessRatio(), Math.sqrt(cl * cl + ROUNDING));
-        double cavitation = suction * q / water.pressureAboveVapour(0.5 * length);
-        double re = speed * shape.chord() / water.kinematicViscosity();
-        double cd = SectionDrag.profile(re, shape.thicknessRatio(), cl)
-                + cl * cl / (Math.PI * aspectRatio)
-                + LiftCurve.separatedDrag(sine, given)
-                + Cavitation.addedDrag(suction, cavitation);
-        double dragArea = length * shape.chord() * cd
-                + wet * shape.jointArea()
-                + wet * (1 - covered) * SectionDrag.sprayArea(shape.thicknessRatio() * shape.chord());
-
-        double area = length * shape.chord();
-        double liftOverSpeed = 0.5 * density * across * area * cl;
-        double dragOverSpeed = 0.5 * density * speed * dragArea;
-        out.setForce(
-                dragOverSpeed * flow.u() + liftOverSpeed * flow.v(),
-                dragOverSpeed * flow.v() - liftOverSpeed * flow.u(),
-                dragOverSpeed * flow.w());
-        double centre = CENTRE_FAST + (CENTRE_WALL - CENTRE_FAST) * wall;
-        out.setPoint(x, y, shape.length() - length * (1 - centre));
-        out.setLoads(q * area * cl, dragOverSpeed * speed, cl * wet);
-        double froude = Math.sqrt(froude2) + 1e-9;
-        double vapourNumber = water.pressureAboveVapour(0) / (q + 1e-9);
-        double inception = Ventilation.inceptionLift(vapourNumber, froude);
-        out.setUse(Math.abs(asked) / ceiling * wet, cavitation * wet, Math.abs(cl) / inception * wet * (1 - covered));
+        new StrutState(this, flow).putInto(out);
     }
 
     /**
@@ -139,5 +93,28 @@ public final class SurfaceStrut {
         double speed = Math.sqrt(flow.u() * flow.u() + flow.v() * flow.v());
         double wake = this.y + distance * flow.v() / (speed + 1e-9) + TandemWash.sinking(induced, distance, span);
         return TandemWash.growth(distance, span) * induced * TandemWash.away(y - wake, span) * speed;
+    }
+
+    /** Change of {@link #sidewash} with changes of flow and of this shaft's own load. */
+    double sidewashChange(Flow flow, FoilLoad own, double distance, double y, FlowChange by, FoilChange byOwn) {
+        double length = wettedLength(flow.depth()) + LENGTH_FLOOR;
+        double byLength = wettedLengthSlope(flow.depth()) * by.depth();
+        double factor = -shape.chord() / (Math.PI * shape.efficiency() * length);
+        double induced = factor * own.liftCoefficient();
+        double byInduced = factor * byOwn.liftCoefficient() - induced * byLength / length;
+        double span = 2 * length;
+        double bySpan = 2 * byLength;
+        double speed = Math.sqrt(flow.u() * flow.u() + flow.v() * flow.v());
+        double safe = speed + 1e-9;
+        double bySpeed = (flow.u() * by.u() + flow.v() * by.v()) / safe;
+        double wake = this.y + distance * flow.v() / safe + TandemWash.sinking(induced, distance, span);
+        double byWake = distance * (by.v() - flow.v() / safe * bySpeed) / safe
+                + TandemWash.sinkingChange(induced, distance, span, byInduced, bySpan);
+        double growth = TandemWash.growth(distance, span);
+        double byGrowth = TandemWash.growthSlope(distance, span) * bySpan;
+        double away = TandemWash.away(y - wake, span);
+        double byAway = TandemWash.awayChange(y - wake, span, -byWake, bySpan);
+        return byGrowth * induced * away * speed
+                + growth * (byInduced * away * speed + induced * (byAway * speed + away * bySpeed));
     }
 }

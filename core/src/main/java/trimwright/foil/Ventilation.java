@@ -16,4 +16,12 @@ public final class Ventilation {
     public static double inceptionLift(double vapourNumber, double depthFroude) {
         return (1 - StrictMath.exp(-vapourNumber * depthFroude)) / Math.sqrt(depthFroude);
     }
+
+    /** Change of {@link #inceptionLift} with changes of both. */
+    static double inceptionLiftChange(double vapourNumber, double depthFroude, double byVapour, double byFroude) {
+        double left = StrictMath.exp(-vapourNumber * depthFroude);
+        double root = Math.sqrt(depthFroude);
+        return left * (depthFroude * byVapour + vapourNumber * byFroude) / root
+                - (1 - left) / root * 0.5 * byFroude / depthFroude;
+    }
 }

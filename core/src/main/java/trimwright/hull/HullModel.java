@@ -66,6 +66,38 @@ public final class HullModel {
     }
 
     /**
+     * Fills the first-order change of the forces on one hull; arguments as for {@link #load}, each with its own change.
+     */
+    public void change(
+            double speed,
+            double pitch,
+            double own,
+            double other,
+            double bySpeed,
+            double byPitch,
+            double byOwn,
+            double byOther,
+            HullChange out) {
+        double carried = shape.buoyancy(own);
+        if (!(carried > 0)) {
+            out.set(0, 0, 0, 0);
+            return;
+        }
+        double byCarried = shape.buoyancySlope(own) * byOwn;
+        double carriedByOther = shape.buoyancy(other);
+        // Stiffness in pitch over buoyancy goes with one over the immersion.
+        double arm = shape.pitchStiffness(own) / carried;
+        Resistance drag = resistanceOf(speed, carried, carriedByOther);
+        out.set(
+                byCarried,
+                -arm * (byPitch - pitch * byOwn / own),
+                drag.bySpeed() * bySpeed
+                        + drag.byCarried() * byCarried
+                        + drag.byOther() * shape.buoyancySlope(other) * byOther,
+                -0.5 * byOwn);
+    }
+
+    /**
      * Resistance of one hull (N).
      *
      * @param speed (m/s), not negative
@@ -73,20 +105,38 @@ public final class HullModel {
      * @param carriedByOther weight on the other hull (N)
      */
     public double resistance(double speed, double carried, double carriedByOther) {
+        return resistanceOf(speed, carried, carriedByOther).force();
+    }
+
+    private Resistance resistanceOf(double speed, double carried, double carriedByOther) {
         if (!(carried > 0)) {
-            return 0;
+            return Resistance.NONE;
         }
         double length = shape.length();
         double volume = shape.volume(carried);
         double slenderness = length / StrictMath.cbrt(volume);
-        double total = carried + Math.max(carriedByOther, 0);
+        double other = Math.max(carriedByOther, 0);
+        double total = carried + other;
         // 1 for two equal hulls, 0 for one, smooth between; chosen
-        double paired = 4 * carried * (total - carried) / (total * total);
-        double friction = FrictionLine.coefficient(speed * length / water.kinematicViscosity());
-        double froude = speed / Math.sqrt(Units.G * length);
-        double coefficient = RoundBilgeSeries.formFactor(slenderness, paired) * friction
-                + RoundBilgeSeries.waveMaking(froude, slenderness, spacingRatio, paired);
+        double paired = 4 * carried * other / (total * total);
+        double pairedSlope = 4 * (other - carried) / (total * total * total);
+        double re = speed * length / water.kinematicViscosity();
+        double friction = FrictionLine.coefficient(re);
+        double root = Math.sqrt(Units.G * length);
+        SeriesPoint series = RoundBilgeSeries.at(speed / root, slenderness, spacingRatio, paired);
+        double coefficient = series.form * friction + series.waves;
         double area = areaCoefficient * volume * Math.sqrt(length / (volume + VOLUME_FLOOR));
-        return water.dynamicPressure(speed) * area * coefficient;
+        double pressure = water.dynamicPressure(speed);
+        double bySpeed = series.form * FrictionLine.slope(re) * length / water.kinematicViscosity()
+                + series.wavesByFroude / root;
+        double bySlenderness = series.formBySlenderness * friction + series.wavesBySlenderness;
+        double byPaired = series.formByPaired * friction + series.wavesByPaired;
+        double byCarried = -bySlenderness * slenderness / (3 * carried) + byPaired * pairedSlope * other;
+        double areaByCarried = area / carried * (1 - 0.5 * volume / (volume + VOLUME_FLOOR));
+        return new Resistance(
+                pressure * area * coefficient,
+                area * (water.density() * speed * coefficient + pressure * bySpeed),
+                pressure * (areaByCarried * coefficient + area * byCarried),
+                -pressure * area * byPaired * pairedSlope * carried);
     }
 }

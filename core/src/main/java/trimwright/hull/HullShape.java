@@ -41,6 +41,12 @@ final class HullShape {
         return weightAtDraft * StrictMath.pow(wet / draft, power);
     }
 
+    /** Slope of {@link #buoyancy} over the immersion (N/m). */
+    double buoyancySlope(double immersion) {
+        double wet = Math.max(immersion, 0);
+        return power / draft * weightAtDraft * StrictMath.pow(wet / draft, power - 1);
+    }
+
     /** Depth of the keel (m) that carries that weight (N); 0 for none. */
     double immersion(double carried) {
         return draft * StrictMath.pow(Math.max(carried, 0) / weightAtDraft, 1 / power);
@@ -48,9 +54,7 @@ final class HullShape {
 
     /** Moment that trims back over angle (N m/rad), with the keel that far (m) below the surface. */
     double pitchStiffness(double immersion) {
-        double wet = Math.max(immersion, 0);
-        double slope = power / draft * weightAtDraft * StrictMath.pow(wet / draft, power - 1);
-        return slope * gyration2;
+        return buoyancySlope(immersion) * gyration2;
     }
 
     /** Displaced volume (m3) that carries that weight (N). */

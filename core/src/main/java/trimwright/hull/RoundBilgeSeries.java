@@ -2,7 +2,6 @@ package trimwright.hull;
 
 import trimwright.units.Units;
 import trimwright.water.FrictionLine;
-import trimwright.water.Wetting;
 
 /**
  * Resistance of a round-bilge catamaran by the regressions of the Southampton series (Molland, Turnock and Hudson, ch.
@@ -14,9 +13,6 @@ import trimwright.water.Wetting;
  */
 public final class RoundBilgeSeries {
     static final double SLENDERNESS_MAX = 9.5;
-
-    /** Over this much the form drag of ever more slender hulls fades to none (-), chosen. */
-    private static final double FADE = 0.02;
 
     /** First Froude number of the regressions and their step (-). */
     private static final int FIRST = 4;
@@ -43,6 +39,12 @@ public final class RoundBilgeSeries {
     /** Friction of the models at the tabulated Froude numbers (-). */
     private static final double[] MODEL_FRICTION = modelFriction();
 
+    /** Form factors, eq. 10.58 and 10.59. */
+    static final double ALONE = 2.76;
+
+    static final double PAIRED = 3.03;
+    static final double FORM_POWER = -0.40;
+
     private RoundBilgeSeries() {}
 
     /** Residuary coefficient of one hull alone (-) at a tabulated Froude number of 0.4 to 1.0 in tenths. */
@@ -64,12 +66,12 @@ public final class RoundBilgeSeries {
 
     /** Form factor 1 + k of one hull alone (-), eq. 10.58. */
     public static double formFactorAlone(double slenderness) {
-        return 2.76 * StrictMath.pow(slenderness, -0.40);
+        return ALONE * StrictMath.pow(slenderness, FORM_POWER);
     }
 
     /** Form factor 1 + beta k of a catamaran (-), eq. 10.59. */
     public static double formFactorPaired(double slenderness) {
-        return 3.03 * StrictMath.pow(slenderness, -0.40);
+        return PAIRED * StrictMath.pow(slenderness, FORM_POWER);
     }
 
     /** Wetted area over the root of volume times length, one hull at rest (-); eq. 10.89. */
@@ -84,42 +86,53 @@ public final class RoundBilgeSeries {
     }
 
     /**
-     * Wave-making coefficient on wetted area (-): residuary less the models' form drag. Below Froude 0.4 it is scaled
-     * with the fourth power of the Froude number (assumed), above 1.0 held.
+     * Form factor and wave-making coefficient on wetted area (-), with their slopes. Waves: residuary less the models' form
+     * drag. Below Froude 0.4 they are scaled with the fourth power of the Froude number (assumed), above 1.0 held.
      *
      * @param paired 1 with an equal second hull in the water, 0 without, between where it is lightly loaded (-)
      */
-    static double waveMaking(double froude, double slenderness, double spacingRatio, double paired) {
+    static SeriesPoint at(double froude, double slenderness, double spacingRatio, double paired) {
+        SeriesPoint point = new SeriesPoint(slenderness, paired);
         double at = Math.min(froude * 10, LAST);
         int i = Math.min((int) at, LAST - 1);
         double t = at - i;
-        double before = node(i - 1, slenderness, spacingRatio, paired);
-        double left = node(i, slenderness, spacingRatio, paired);
-        double right = node(i + 1, slenderness, spacingRatio, paired);
-        double after = node(i + 2, slenderness, spacingRatio, paired);
-        // Cubic through the nodes with slopes from their neighbours (Catmull and Rom)
-        double a = right - before;
-        double b = after - left;
         double r = 1 - t;
-        return r * r * (left * (1 + 2 * t) + 0.5 * a * t) + t * t * (right * (1 + 2 * r) - 0.5 * b * r);
+        // Cubic through the nodes with slopes from their neighbours (Catmull and Rom)
+        add(point, i - 1, -0.5 * r * r * t, 0.5 * r * (3 * t - 1), spacingRatio);
+        add(point, i, r * r * (1 + 2 * t) + 0.5 * t * t * r, 0.5 * t * (2 - 3 * t) - 6 * t * r, spacingRatio);
+        add(point, i + 1, t * t * (1 + 2 * r) + 0.5 * r * r * t, 6 * t * r + 0.5 * r * (1 - 3 * t), spacingRatio);
+        add(point, i + 2, -0.5 * t * t * r, -0.5 * t * (2 - 3 * t), spacingRatio);
+        point.endWaves(froude * 10 < LAST ? 10 : 0);
+        return point;
     }
 
-    /** Value at a node; beyond both ends the table is mirrored, which makes the slope there zero. */
-    private static double node(int tenths, double slenderness, double spacingRatio, double paired) {
+    /** Adds a node with its weight and that weight's slope; beyond both ends the table is mirrored. */
+    private static void add(SeriesPoint point, int tenths, double weight, double weightSlope, double spacingRatio) {
         int i = Math.abs(tenths > LAST ? 2 * LAST - tenths : tenths);
-        if (i < FIRST) {
-            double ratio = (double) i / FIRST;
-            return ratio * ratio * ratio * ratio * node(FIRST, slenderness, spacingRatio, paired);
-        }
-        double form = formFactor(slenderness, paired) - 1;
-        double interference = 1 + paired * (interference(i, slenderness, spacingRatio) - 1);
-        return interference * residuary(i, slenderness) - form * MODEL_FRICTION[i];
+        double slow = i < FIRST ? square(square((double) i / FIRST)) : 1;
+        int from = Math.max(i, FIRST);
+        double[] row = RESIDUARY[from - FIRST];
+        double at = Math.max(0, Math.min(2, (spacingRatio - 0.3) * 10));
+        int k = Math.min(1, (int) at);
+        double[] near = INTERFERENCE[k][from - FIRST];
+        double[] far = INTERFERENCE[k + 1][from - FIRST];
+        double t = at - k;
+        double alone = 1e-3 * row[0] * point.power(row[1]);
+        double low = (1 - t) * near[0] * point.power(near[1]);
+        double high = t * far[0] * point.power(far[1]);
+        double pair = low + high;
+        double pairSlope = (near[1] * low + far[1] * high) / point.slenderness;
+        double both = 1 + point.paired * (pair - 1);
+        double value = both * alone - (point.form - 1) * MODEL_FRICTION[from];
+        double bySlenderness = point.paired * pairSlope * alone
+                + both * alone * row[1] / point.slenderness
+                - point.formBySlenderness * MODEL_FRICTION[from];
+        double byPaired = (pair - 1) * alone - point.formByPaired * MODEL_FRICTION[from];
+        point.addWaves(slow * weight, slow * weightSlope, value, bySlenderness, byPaired);
     }
 
-    /** Form factor between a hull alone and a pair (-). */
-    static double formFactor(double slenderness, double paired) {
-        double alone = formFactorAlone(slenderness);
-        return 1 + Wetting.length(alone + paired * (formFactorPaired(slenderness) - alone) - 1, FADE);
+    private static double square(double a) {
+        return a * a;
     }
 
     private static double[] modelFriction() {

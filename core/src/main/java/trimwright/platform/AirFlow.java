@@ -2,8 +2,8 @@ package trimwright.platform;
 
 /** Velocity of the air past the boat in level axes, for a wind speed at some height. */
 final class AirFlow {
-    private final double cos;
-    private final double sin;
+    final double cos;
+    final double sin;
     private final double ahead;
     private final double abeam;
 

@@ -21,6 +21,13 @@ public final class ForceSum {
         n += px * fy - py * fx;
     }
 
+    /** Adds the change of the moments of a force whose point moves (m). */
+    void addMoved(double fx, double fy, double fz, double byX, double byY, double byZ) {
+        k += byY * fz - byZ * fy;
+        m += byZ * fx - byX * fz;
+        n += byX * fy - byY * fx;
+    }
+
     void addCouple(double roll, double pitch, double yaw) {
         k += roll;
         m += pitch;

@@ -1,5 +1,6 @@
 package trimwright.platform;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trimwright.air.AirState;
 import trimwright.boat.Boat;
@@ -68,6 +69,15 @@ public final class Platform {
         return wing.at(state, conditions, start);
     }
 
+    /**
+     * How a load found in that state changes with each of some variables (per unit of it): exact first derivatives. Null in still
+     * air.
+     */
+    public WingLoadChange @Nullable [] wingLoadChanges(
+            SailingState state, Conditions conditions, WingLoad load, List<Variable> by) {
+        return wing.changes(state, conditions, load, by);
+    }
+
     /** Loads of the water. */
     public WaterLoad waterLoad(SailingState state, Conditions conditions) {
         return water.at(state, conditions);
@@ -105,6 +115,35 @@ public final class Platform {
         weights.addTo(sum, state, conditions, pose);
         windage.addTo(sum, state, conditions, pose);
         return sum;
+    }
+
+    /** First-order changes of the loads of the water about a state: exact derivatives. */
+    public WaterChanges waterChanges(SailingState state, Conditions conditions) {
+        return water.about(state, conditions);
+    }
+
+    /** First-order change of {@link #fixedLoad} with a variable, per unit of it. */
+    public ForceSum fixedLoadChange(SailingState state, Conditions conditions, Variable by) {
+        ForceSum sum = new ForceSum();
+        Pose pose = Pose.of(state, conditions.windward());
+        PoseChange change = new PoseChange(pose, state, conditions.windward(), by);
+        weights.addChange(sum, conditions, pose, change, state, by);
+        windage.addChange(sum, state, conditions, pose, change, by);
+        return sum;
+    }
+
+    /** First-order change of {@link #rightingMoment} with a variable (N m per unit of it), that of the water given. */
+    public double rightingMomentChange(
+            SailingState state, Conditions conditions, WaterLoad load, WaterLoadChange change, Variable by) {
+        ForceSum sum = new ForceSum();
+        Pose pose = Pose.of(state, conditions.windward());
+        PoseChange poseChange = new PoseChange(pose, state, conditions.windward(), by);
+        weights.addChange(sum, conditions, pose, poseChange, state, by);
+        sum.add(change.elevators);
+        sum.add(change.hulls);
+        sum.add(change.windwardMain);
+        double about = load.mainTip().pointY() * sum.z() - load.mainTip().pointZ() * sum.y();
+        return conditions.windward().sign() * (sum.k() - about);
     }
 
     /** All loads in a state, or null where the wing's equations have no answer. */

@@ -7,10 +7,10 @@ import trimwright.boat.Side;
  * (3-2-1); the level axes have the heading's direction.
  */
 public final class Pose {
-    private final double sinRoll;
-    private final double cosRoll;
-    private final double sinPitch;
-    private final double cosPitch;
+    final double sinRoll;
+    final double cosRoll;
+    final double sinPitch;
+    final double cosPitch;
     private final double rideHeight;
     private final double ahead;
     private final double abeam;

@@ -1,5 +1,7 @@
 package trimwright.platform;
 
+import java.util.Arrays;
+
 /** A steady state of the boat, free of the tack: one number a {@link Variable}. Immutable. */
 public final class SailingState {
     private final double[] values;
@@ -39,6 +41,11 @@ public final class SailingState {
         double[] copy = values.clone();
         copy[variable.ordinal()] = value;
         return new SailingState(copy);
+    }
+
+    /** Whether every value is the same to the last bit. */
+    public boolean isSame(SailingState other) {
+        return Arrays.equals(values, other.values);
     }
 
     /** Incidence of the leeward elevator (rad). */

@@ -19,6 +19,8 @@ public final class WaterLoad {
     final ForceSum elevators = new ForceSum();
     final ForceSum hulls = new ForceSum();
     final ForceSum windwardMain = new ForceSum();
+    WaterPart.Wash leewardWash = WaterPart.Wash.NONE;
+    WaterPart.Wash windwardWash = WaterPart.Wash.NONE;
     double mainTipDepth;
     double lowestHullClearance;
 

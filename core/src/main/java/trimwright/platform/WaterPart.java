@@ -4,11 +4,12 @@ import trimwright.boat.Boat;
 import trimwright.boat.Side;
 import trimwright.foil.Flow;
 import trimwright.foil.FoilLoad;
+import trimwright.foil.MainFoilChange;
 import trimwright.foil.MainFoilModel;
+import trimwright.foil.RudderChange;
 import trimwright.foil.RudderModel;
 import trimwright.foil.SubmergedFoil;
 import trimwright.foil.SurfaceStrut;
-import trimwright.hull.HullLoad;
 import trimwright.hull.HullModel;
 import trimwright.water.WaterState;
 
@@ -47,38 +48,96 @@ final class WaterPart {
         WaterLoad load = new WaterLoad();
         Pose pose = Pose.of(state, conditions.windward());
         Stream stream = new Stream(pose);
-        double rudderAngle = -conditions.windward().sign() * state.get(Variable.RUDDER);
+        double rudderAngle = rudderAngle(state, conditions);
         double rake = state.get(Variable.MAIN_RAKE);
-        Wash lee = main(conditions.leeward(), stream, rake, load.mainShaft, load.mainTip, load.force);
-        load.mainTipDepth = lee.tipDepth;
-        Wash windward = Wash.NONE;
+        load.leewardWash = main(conditions.leeward(), stream, rake, load.mainShaft, load.mainTip, load.force);
+        load.mainTipDepth = load.leewardWash.tipDepth;
         if (conditions.foils() == FoilSet.BOTH_DOWN) {
             FoilLoad shaft = new FoilLoad();
             FoilLoad tip = new FoilLoad();
             load.windwardShaft = shaft;
             load.windwardTip = tip;
-            windward = main(conditions.windward(), stream, rake, shaft, tip, load.windwardMain);
+            load.windwardWash = main(conditions.windward(), stream, rake, shaft, tip, load.windwardMain);
             load.force.add(load.windwardMain);
         }
         RudderModel leeward = rudder[conditions.leeward().ordinal()];
-        rudderStrut(leeward, stream, lee, rudderAngle, load.leewardRudder, load);
-        elevator(leeward, stream, lee, rudderAngle, state.leewardElevator(), load.leewardElevator, load);
+        rudderStrut(leeward, stream, load.leewardWash, rudderAngle, load.leewardRudder, load);
+        elevator(
+                leeward, stream, load.leewardWash, rudderAngle, state.leewardElevator(), load.leewardElevator, load);
         RudderModel other = rudder[conditions.windward().ordinal()];
-        rudderStrut(other, stream, windward, rudderAngle, load.windwardRudder, load);
-        elevator(other, stream, windward, rudderAngle, state.windwardElevator(), load.windwardElevator, load);
+        rudderStrut(other, stream, load.windwardWash, rudderAngle, load.windwardRudder, load);
+        elevator(
+                other, stream, load.windwardWash, rudderAngle, state.windwardElevator(), load.windwardElevator, load);
         hulls(state, conditions, pose, load);
         load.force.add(load.elevators);
         load.force.add(load.hulls);
         return load;
     }
 
+    /** Signed rudder angle, positive with the trailing edge to starboard (rad). */
+    double rudderAngle(SailingState state, Conditions conditions) {
+        return -conditions.windward().sign() * state.get(Variable.RUDDER);
+    }
+
+    /** First-order changes about a state. */
+    WaterChanges about(SailingState state, Conditions conditions) {
+        return new WaterChanges(this, state, conditions, Pose.of(state, conditions.windward()));
+    }
+
+    MainFoilChange mainAbout(Side side, Stream stream, double rake) {
+        return mainFoil[side.ordinal()].about(stream.at(shaftOf(side), 0, 0), stream.at(tipOf(side), 0, 0), rake);
+    }
+
+    RudderChange rudderAbout(Side side, Stream stream, Wash wash, double rudderAngle, double elevatorAngle) {
+        Flow atStrut = stream.at(strutOf(side), wash.side, 0);
+        Flow atElevator = stream.at(elevatorOf(side), wash.side, wash.down);
+        return rudder[side.ordinal()].about(atStrut, atElevator, rudderAngle, elevatorAngle);
+    }
+
+    /** Where the flow at an element is asked for, body axes (m). */
+    record Place(double x, double y, double z) {}
+
+    Place shaftOf(Side side) {
+        return placeOf(mainFoil[side.ordinal()].shaft());
+    }
+
+    Place tipOf(Side side) {
+        return placeOf(mainFoil[side.ordinal()].tip());
+    }
+
+    Place strutOf(Side side) {
+        return placeOf(rudder[side.ordinal()].strut());
+    }
+
+    Place elevatorOf(Side side) {
+        return placeOf(rudder[side.ordinal()].elevator());
+    }
+
+    private static Place placeOf(SurfaceStrut strut) {
+        return new Place(strut.x(), strut.y(), strut.endZ());
+    }
+
+    private static Place placeOf(SubmergedFoil foil) {
+        return new Place(foil.x(), foil.y(), foil.z());
+    }
+
+    double washDistance() {
+        return washDistance;
+    }
+
+    double hullY() {
+        return hullY;
+    }
+
+    HullModel hulls() {
+        return hulls;
+    }
+
     private Wash main(Side side, Stream stream, double rake, FoilLoad shaft, FoilLoad tip, ForceSum sum) {
         MainFoilModel model = mainFoil[side.ordinal()];
-        SurfaceStrut strut = model.shaft();
-        Flow atShaft = stream.at(strut.x(), strut.y(), strut.endZ(), 0, 0);
+        Flow atShaft = stream.at(shaftOf(side), 0, 0);
         model.shaft(atShaft, shaft);
-        SubmergedFoil lifting = model.tip();
-        Flow atTip = stream.at(lifting.x(), lifting.y(), lifting.z(), 0, 0);
+        Flow atTip = stream.at(tipOf(side), 0, 0);
         model.tip(atTip, rake, tip);
         add(shaft, sum);
         add(tip, sum);
@@ -99,8 +158,7 @@ final class WaterPart {
 
     private static void rudderStrut(
             RudderModel model, Stream stream, Wash wash, double angle, FoilLoad out, WaterLoad load) {
-        SurfaceStrut strut = model.strut();
-        model.strut(stream.at(strut.x(), strut.y(), strut.endZ(), wash.side, 0), angle, out);
+        model.strut(stream.at(placeOf(model.strut()), wash.side, 0), angle, out);
         add(out, load.force);
     }
 
@@ -112,8 +170,8 @@ final class WaterPart {
             double angle,
             FoilLoad out,
             WaterLoad load) {
-        SubmergedFoil foil = model.elevator();
-        model.elevator(stream.at(foil.x(), foil.y(), foil.z(), wash.side, wash.down), rudderAngle, angle, out);
+        Flow flow = stream.at(placeOf(model.elevator()), wash.side, wash.down);
+        model.elevator(flow, rudderAngle, angle, out);
         add(out, load.elevators);
     }
 
@@ -130,28 +188,12 @@ final class WaterPart {
         double pitch = state.get(Variable.PITCH);
         hulls.load(speed, pitch, leewardDepth, windwardDepth, load.leewardHull);
         hulls.load(speed, pitch, windwardDepth, leewardDepth, load.windwardHull);
-        hull(load.leewardHull, leewardY, state, pose, load);
-        hull(load.windwardHull, -leewardY, state, pose, load);
-    }
-
-    /** Buoyancy straight up, drag against the course. */
-    private static void hull(HullLoad hull, double y, SailingState state, Pose pose, WaterLoad load) {
-        double up = hull.buoyancy();
-        load.hulls.add(-up * pose.downX(), -up * pose.downY(), -up * pose.downZ(), hull.buoyancyX(), y, hull.dragZ());
-        double speed = Math.max(state.get(Variable.BOAT_SPEED), 1e-9);
-        double ahead = -hull.drag() * pose.ahead() / speed;
-        double abeam = -hull.drag() * pose.abeam() / speed;
-        load.hulls.add(
-                pose.bodyX(ahead),
-                pose.bodyY(ahead, abeam),
-                pose.bodyZ(ahead, abeam),
-                hull.buoyancyX(),
-                y,
-                hull.dragZ());
+        HullForce.add(load.leewardHull, leewardY, state, pose, load.hulls);
+        HullForce.add(load.windwardHull, -leewardY, state, pose, load.hulls);
     }
 
     /** Undisturbed water past the boat, in body axes. */
-    private static final class Stream {
+    static final class Stream {
         private final Pose pose;
         private final double u;
         private final double v;
@@ -164,13 +206,13 @@ final class WaterPart {
             w = -pose.bodyZ(pose.ahead(), pose.abeam());
         }
 
-        Flow at(double x, double y, double z, double side, double down) {
-            return new Flow(u, v + side, w + down, pose.depth(x, y, z));
+        Flow at(Place place, double side, double down) {
+            return new Flow(u, v + side, w + down, pose.depth(place.x(), place.y(), place.z()));
         }
     }
 
     /** What a main foil leaves in the water behind it (m/s), and how deep its tip is (m). */
-    private static final class Wash {
+    static final class Wash {
         static final Wash NONE = new Wash(0, 0, 0);
 
         final double side;

@@ -1,5 +1,6 @@
 package trimwright.platform;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trimwright.air.AirState;
 import trimwright.boat.WingSpec;
@@ -7,7 +8,9 @@ import trimwright.section.SectionFamily;
 import trimwright.wing.PlacedWing;
 import trimwright.wing.Wing;
 import trimwright.wing.WingAnswer;
+import trimwright.wing.WingChange;
 import trimwright.wing.WingForce;
+import trimwright.wing.WingSlope;
 import trimwright.wing.WingSolved;
 
 /** The wing on the boat: each strip's own wind, and the force brought to the origin of the body axes. */
@@ -47,11 +50,34 @@ final class WingPart {
             return null;
         }
         WingForce force = solved.force();
+        double turning = conditions.windward().sign() * force.turningMoment();
+        return new WingLoad(atOrigin(force), turning, turning / spec.sheet().lever(), placed, solved);
+    }
+
+    /** How a load found by {@link #at} in that state changes with a variable each; null in still air. */
+    WingLoadChange @Nullable [] changes(SailingState state, Conditions conditions, WingLoad load, List<Variable> by) {
+        WingChange[] changes = new WingChange[by.size()];
+        for (int i = 0; i < changes.length; i++) {
+            changes[i] = WingAirChange.of(wing, spec, state, conditions, by.get(i));
+        }
+        WingSlope[] slopes = load.flow().slopes(changes);
+        if (slopes == null) {
+            return null;
+        }
+        WingLoadChange[] loads = new WingLoadChange[changes.length];
+        for (int i = 0; i < changes.length; i++) {
+            double turning = conditions.windward().sign() * slopes[i].force().turningMoment();
+            loads[i] = new WingLoadChange(
+                    atOrigin(slopes[i].force()), turning / spec.sheet().lever(), slopes[i]);
+        }
+        return loads;
+    }
+
+    private ForceSum atOrigin(WingForce force) {
         ForceSum sum = new ForceSum();
         sum.add(force.x(), force.y(), force.z(), spec.x(), 0, -spec.footHeight());
         sum.addCouple(force.k(), force.m(), force.n());
-        double turning = conditions.windward().sign() * force.turningMoment();
-        return new WingLoad(sum, turning, turning / spec.sheet().lever(), placed, solved);
+        return sum;
     }
 
     /** The image in the sea is dear to compute and stays while heel and height stay. */

@@ -37,36 +37,24 @@ final class Differences {
     /** Adds d2 row / dx dx to {@code curvature[function][variable][variable]}; false where the model has no answer. */
     static boolean addCurvature(Functions functions, double[] x, double[][][] curvature) {
         List<Variable> variables = functions.variables();
-        double[] middle = functions.at(SailingState.ofScaled(x));
-        double[][] up = new double[variables.size()][];
-        if (middle == null) {
+        boolean[] none = new boolean[x.length];
+        double[][] middle = new double[curvature.length][x.length];
+        if (!functions.addSlopes(SailingState.ofScaled(x), none, middle)) {
             return false;
         }
-        double h2 = SECOND * SECOND;
-        for (int a = 0; a < up.length; a++) {
-            int i = variables.get(a).ordinal();
-            double[] down = at(functions, x, i, -SECOND, i, 0);
-            double[] above = at(functions, x, i, SECOND, i, 0);
-            if (down == null || above == null) {
+        for (Variable variable : variables) {
+            int i = variable.ordinal();
+            double[] moved = x.clone();
+            moved[i] += SECOND;
+            double[][] beside = new double[curvature.length][x.length];
+            if (!functions.addSlopes(SailingState.ofScaled(moved), none, beside)) {
                 return false;
             }
-            up[a] = above;
             for (int f = 0; f < curvature.length; f++) {
-                curvature[f][i][i] += (above[f] - 2 * middle[f] + down[f]) / h2;
-            }
-        }
-        for (int a = 0; a < up.length; a++) {
-            for (int b = 0; b < a; b++) {
-                int i = variables.get(a).ordinal();
-                int j = variables.get(b).ordinal();
-                double[] both = at(functions, x, i, SECOND, j, SECOND);
-                if (both == null) {
-                    return false;
-                }
-                for (int f = 0; f < curvature.length; f++) {
-                    double cross = (both[f] - up[a][f] - up[b][f] + middle[f]) / h2;
-                    curvature[f][i][j] += cross;
-                    curvature[f][j][i] += cross;
+                for (int j = 0; j < x.length; j++) {
+                    double half = (beside[f][j] - middle[f][j]) / (2 * SECOND);
+                    curvature[f][i][j] += half;
+                    curvature[f][j][i] += half;
                 }
             }
         }

@@ -15,4 +15,10 @@ interface Functions {
 
     /** Its row of values, or null where the model has no answer. */
     double @Nullable [] at(SailingState state);
+
+    /**
+     * Adds its first derivatives by the scaled variables to {@code slopes[function][variable]}, those of fixed variables left out;
+     * false where the model has no answer.
+     */
+    boolean addSlopes(SailingState state, boolean[] fixed, double[][] slopes);
 }

@@ -54,6 +54,21 @@ record Goal(
         return mode == TargetMode.ANGLE ? speed : mode == TargetMode.UPWIND ? speed * along : -speed * along;
     }
 
+    /** Derivative of that speed by a variable. */
+    double speedBy(SailingState state, Variable variable) {
+        double angle = state.get(Variable.TRUE_WIND_ANGLE);
+        int way = mode == TargetMode.DOWNWIND ? -1 : 1;
+        if (variable == Variable.BOAT_SPEED) {
+            return mode == TargetMode.ANGLE ? 1 : way * StrictMath.cos(angle);
+        }
+        boolean turns = variable == Variable.TRUE_WIND_ANGLE && mode != TargetMode.ANGLE;
+        return turns ? -way * state.get(Variable.BOAT_SPEED) * StrictMath.sin(angle) : 0;
+    }
+
+    boolean hasFloor() {
+        return floor != null;
+    }
+
     /** The goal in its scale. */
     double merit(SailingState state) {
         if (kind == Kind.SPEED) {

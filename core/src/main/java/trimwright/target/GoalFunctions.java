@@ -30,4 +30,20 @@ final class GoalFunctions implements Functions {
         row[LimitRow.MOMENT_FLOOR.place()] = -goal.momentFloor();
         return row;
     }
+
+    @Override
+    public boolean addSlopes(SailingState state, boolean[] fixed, double[][] slopes) {
+        Variable extreme = goal.extreme();
+        boolean isSpeed = goal.kind() == Goal.Kind.SPEED;
+        for (Variable variable : SPEED) {
+            int i = variable.ordinal();
+            double by = fixed[i] ? 0 : goal.speedBy(state, variable) * variable.scale() / Variable.BOAT_SPEED.scale();
+            slopes[0][i] -= isSpeed ? by : 0;
+            slopes[LimitRow.SPEED_FLOOR.place()][i] += goal.hasFloor() ? by : 0;
+        }
+        if (extreme != null && !fixed[extreme.ordinal()]) {
+            slopes[0][extreme.ordinal()] += goal.kind() == Goal.Kind.HIGH_END ? -1 : 1;
+        }
+        return true;
+    }
 }

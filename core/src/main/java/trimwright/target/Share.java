@@ -28,7 +28,7 @@ final class Share {
     }
 
     boolean addSlopes(double[] x, boolean[] fixed, double[][] slopes) {
-        return Differences.addSlopes(functions, x, fixed, slopes);
+        return functions.addSlopes(SailingState.ofScaled(x), fixed, slopes);
     }
 
     /** Adds second derivatives at x or at a place nearby; false where the model has no answer. */

@@ -45,6 +45,18 @@ final class TrimProblem implements Problem {
         row[6] += sum.n() / moment;
     }
 
+    /** Adds the change of forces with one variable, times a factor, to the equations' places of its column. */
+    static void putForces(double[][] slopes, int variable, double factor, ForceSum by, Platform platform) {
+        double weight = platform.weight() / factor;
+        double moment = weight * platform.length();
+        slopes[1][variable] += by.x() / weight;
+        slopes[2][variable] += by.y() / weight;
+        slopes[3][variable] += by.z() / weight;
+        slopes[4][variable] += by.k() / moment;
+        slopes[5][variable] += by.m() / moment;
+        slopes[6][variable] += by.n() / moment;
+    }
+
     @Override
     public int equations() {
         return EQUATIONS;

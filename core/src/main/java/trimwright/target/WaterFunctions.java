@@ -8,7 +8,9 @@ import trimwright.platform.Conditions;
 import trimwright.platform.Platform;
 import trimwright.platform.SailingState;
 import trimwright.platform.Variable;
+import trimwright.platform.WaterChanges;
 import trimwright.platform.WaterLoad;
+import trimwright.platform.WaterLoadChange;
 
 /** The share of water, weights and windage. */
 final class WaterFunctions implements Functions {
@@ -69,6 +71,46 @@ final class WaterFunctions implements Functions {
         row[LimitRow.MOMENT_FLOOR.place()] =
                 platform.rightingMoment(state, conditions, load) / (platform.weight() * platform.length());
         return row;
+    }
+
+    @Override
+    public boolean addSlopes(SailingState state, boolean[] fixed, double[][] slopes) {
+        WaterChanges changes = platform.waterChanges(state, conditions);
+        double length = platform.weight() * platform.length();
+        for (Variable variable : VARIABLES) {
+            int i = variable.ordinal();
+            if (fixed[i]) {
+                continue;
+            }
+            double scale = variable.scale();
+            WaterLoadChange by = changes.by(variable);
+            TrimProblem.putForces(slopes, i, scale, by.force(), platform);
+            TrimProblem.putForces(slopes, i, scale, platform.fixedLoadChange(state, conditions, variable), platform);
+            WaterSlopes column = new WaterSlopes(slopes, i, scale);
+            column.putUse(by);
+            putElevators(column, variable, by);
+            column.put(LimitRow.TIP_DEPTH, by.mainTipDepth() / Variable.RIDE_HEIGHT.scale());
+            column.put(
+                    LimitRow.HULLS,
+                    branch == Branch.FOILING
+                            ? by.lowestHullClearance() / Variable.RIDE_HEIGHT.scale()
+                            : by.buoyancy() / platform.weight());
+            double moment = platform.rightingMomentChange(state, conditions, changes.load(), by, variable);
+            column.put(LimitRow.MOMENT_FLOOR, moment / length);
+        }
+        return true;
+    }
+
+    private void putElevators(WaterSlopes column, Variable variable, WaterLoadChange by) {
+        column.put(
+                LimitRow.ELEVATOR_DOWN_FORCE,
+                by.windwardElevator().lift() / platform.boat().limits().elevatorDownForce());
+        double mean = variable == Variable.ELEVATOR ? 1 / Variable.ELEVATOR.scale() : 0;
+        double apart = variable == Variable.ELEVATOR_DIFFERENTIAL ? 1 / Variable.ELEVATOR.scale() : 0;
+        column.put(LimitRow.LEEWARD_ELEVATOR_UP, -(mean + apart));
+        column.put(LimitRow.LEEWARD_ELEVATOR_DOWN, mean + apart);
+        column.put(LimitRow.WINDWARD_ELEVATOR_UP, -(mean - apart));
+        column.put(LimitRow.WINDWARD_ELEVATOR_DOWN, mean - apart);
     }
 
     private static void putUse(double[] row, WaterLoad load) {

@@ -10,9 +10,18 @@ public final class FrictionLine {
 
     private FrictionLine() {}
 
+    private static final double LN_10 = StrictMath.log(10);
+
     /** Friction coefficient on wetted area (-), Reynolds number (-) on the length along the flow. */
     public static double coefficient(double re) {
         double decades = 0.5 * StrictMath.log10(re * re + REYNOLDS_FLOOR * REYNOLDS_FLOOR) - 2;
         return 0.075 / (decades * decades);
+    }
+
+    /** Slope of {@link #coefficient} over the Reynolds number (-). */
+    public static double slope(double re) {
+        double square = re * re + REYNOLDS_FLOOR * REYNOLDS_FLOOR;
+        double decades = 0.5 * StrictMath.log10(square) - 2;
+        return -2 * 0.075 / (decades * decades * decades) * re / (square * LN_10);
     }
 }

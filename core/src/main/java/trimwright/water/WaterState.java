@@ -48,6 +48,11 @@ public record WaterState(double density, double kinematicViscosity, double vapou
         return ATMOSPHERE + density * Units.G * depth - vapourPressure;
     }
 
+    /** Growth of the pressure with depth (Pa/m). */
+    public double pressureSlope() {
+        return density * Units.G;
+    }
+
     /** Cavitation number (-) at that depth (m, down) and speed (m/s); infinite at rest. */
     public double cavitationNumber(double depth, double speed) {
         return pressureAboveVapour(depth) / dynamicPressure(speed);

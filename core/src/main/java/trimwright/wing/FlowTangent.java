@@ -59,8 +59,70 @@ final class FlowTangent {
         }
         InfluenceChange change = changeBy(control);
         if (change != null) {
-            change.addTo(vx, vy);
+            change.addTo(1, vx, vy);
         }
+        settle(turned, lu);
+    }
+
+    /** The same for any mixture of trim, place and air. */
+    void solve(WingChange change, LuFactors lu) {
+        boolean windMoves = change.movesAir();
+        for (int i = 0; i < flow.n; i++) {
+            vx[i] = change.airX(i);
+            vy[i] = change.airY(i);
+            logRe[i] = windMoves ? logReBy(i) : 0;
+            flap[i] = change.flapAngle(flow.setting, flow.wing.flapShare(i));
+        }
+        if (windMoves) {
+            byAirAngle.addTo(trailTurn(change), vx, vy);
+        }
+        if (change.heel() != 0) {
+            byHeel.addTo(change.heel(), vx, vy);
+        }
+        if (change.footHeight() != 0) {
+            byFootHeight.addTo(change.footHeight(), vx, vy);
+        }
+        settle(-change.sheet(), lu);
+    }
+
+    /**
+     * By how much the common direction of the air along the sea turns about the sea's upright (rad), beyond what the wing's heel
+     * makes of it.
+     */
+    private double trailTurn(WingChange change) {
+        double downY = StrictMath.sin(influence.placed.heel());
+        double downZ = StrictMath.cos(influence.placed.heel());
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        double byX = 0;
+        double byY = 0;
+        double byZ = 0;
+        for (int i = 0; i < flow.n; i++) {
+            double area = flow.wing.stripChord(i) * flow.wing.stripWidth(i);
+            x += area * flow.air.x(i);
+            y += area * flow.air.y(i);
+            z += area * flow.air.z(i);
+            byX += area * change.airX(i);
+            byY += area * change.airY(i);
+            byZ += area * change.airZ(i);
+        }
+        double down = y * downY + z * downZ;
+        double alongY = y - down * downY;
+        double alongZ = z - down * downZ;
+        double size = Math.sqrt(x * x + alongY * alongY + alongZ * alongZ);
+        // The upright itself turns in the wing's axes: what of the air lay along it now lies along the sea.
+        double tiltY = change.heel() * (-down * downZ - alongZ);
+        double tiltZ = change.heel() * (down * downY + alongY);
+        // down x trail
+        double acrossX = downY * influence.uz - downZ * influence.uy;
+        double acrossY = downZ * influence.ux;
+        double acrossZ = -downY * influence.ux;
+        return (acrossX * byX + acrossY * (byY + tiltY) + acrossZ * (byZ + tiltZ)) / size;
+    }
+
+    /** Circulations, speeds and angles of attack from the changes of air, wakes and flap so far. */
+    private void settle(double turned, LuFactors lu) {
         for (int i = 0; i < flow.n; i++) {
             SectionPoint point = flow.point[i];
             double speed = flow.speed[i];

@@ -88,13 +88,13 @@ final class InfluenceChange {
         }
     }
 
-    /** Adds the change of velocity, forward and to starboard. */
-    void addTo(double[] vx, double[] vy) {
+    /** Adds so many times the change of velocity, forward and to starboard. */
+    void addTo(double times, double[] vx, double[] vy) {
         for (int i = 0; i < x.length; i++) {
-            vx[i] += x[i];
+            vx[i] += times * x[i];
         }
         for (int i = 0; i < y.length; i++) {
-            vy[i] += y[i];
+            vy[i] += times * y[i];
         }
     }
 

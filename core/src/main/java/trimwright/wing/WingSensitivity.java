@@ -60,11 +60,7 @@ public final class WingSensitivity {
         if (flow == null) {
             return sensitivity;
         }
-        LuFactors lu = new LuFactors(flow.n);
-        flow.jacobian(lu.columns());
-        if (!lu.factor()) {
-            throw new IllegalStateException("the wing's equations are singular at a solved state");
-        }
+        LuFactors lu = factors(flow);
         FlowTangent tangent = new FlowTangent(flow);
         for (WingControl control : WingControl.values()) {
             int at = control.ordinal();
@@ -72,5 +68,35 @@ public final class WingSensitivity {
             sensitivity.force[at] = tangent.loads(sensitivity.stallMargin[at], sensitivity.hingeMoment[at]);
         }
         return sensitivity;
+    }
+
+    /** Answers to any changes; null in still air. Throws {@link IllegalStateException} on a wing with no sea near. */
+    static WingSlope @Nullable [] of(WingSolved solved, WingChange... changes) {
+        @Nullable StripFlow flow = solved.flow();
+        if (flow == null) {
+            return null;
+        }
+        if (!flow.influence.placed.hasSea()) {
+            throw new IllegalStateException("changes are asked of wings over the sea");
+        }
+        LuFactors lu = factors(flow);
+        FlowTangent tangent = new FlowTangent(flow);
+        double[] hinge = new double[flow.n];
+        WingSlope[] slopes = new WingSlope[changes.length];
+        for (int k = 0; k < changes.length; k++) {
+            tangent.solve(changes[k], lu);
+            double[] margin = new double[flow.n];
+            slopes[k] = new WingSlope(tangent.loads(margin, hinge), margin);
+        }
+        return slopes;
+    }
+
+    private static LuFactors factors(StripFlow flow) {
+        LuFactors lu = new LuFactors(flow.n);
+        flow.jacobian(lu.columns());
+        if (!lu.factor()) {
+            throw new IllegalStateException("the wing's equations are singular at a solved state");
+        }
+        return lu;
     }
 }

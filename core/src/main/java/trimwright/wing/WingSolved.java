@@ -55,6 +55,14 @@ public final class WingSolved implements WingAnswer {
         return WingSensitivity.at(this);
     }
 
+    /**
+     * How force and margins answer changes of trim, place and air: exact derivatives at the solution, one answer a change. Null in
+     * still air.
+     */
+    public WingSlope @Nullable [] slopes(WingChange... changes) {
+        return WingSensitivity.of(this, changes);
+    }
+
     /** Force and moment about the step, body axes. */
     public WingForce force() {
         return force;
