@@ -1,38 +1,15 @@
 package trimwright.target;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import trimwright.platform.SailingState;
 import trimwright.platform.Variable;
 
-/** First and second derivatives of {@link Functions} by scaled variables, from differences. */
+/** Second derivatives of {@link Functions} by scaled variables, from differences of their exact slopes. */
 final class Differences {
-    /** Step of first derivatives (scaled): error about 1e-9 by cut-off, 1e-9 by the wing's last digits. */
-    private static final double FIRST = 1e-4;
-
     /** Step of second derivatives (scaled): they only guide the search, three digits serve. */
     private static final double SECOND = 1e-3;
 
     private Differences() {}
-
-    /** Adds d row / d x of the free variables to {@code slopes[function][variable]}; false where the model has no answer. */
-    static boolean addSlopes(Functions functions, double[] x, boolean[] fixed, double[][] slopes) {
-        for (Variable variable : functions.variables()) {
-            int i = variable.ordinal();
-            if (fixed[i]) {
-                continue;
-            }
-            double[] up = at(functions, x, i, FIRST, i, 0);
-            double[] down = at(functions, x, i, -FIRST, i, 0);
-            if (up == null || down == null) {
-                return false;
-            }
-            for (int f = 0; f < slopes.length; f++) {
-                slopes[f][i] += (up[f] - down[f]) / (2 * FIRST);
-            }
-        }
-        return true;
-    }
 
     /** Adds d2 row / dx dx to {@code curvature[function][variable][variable]}; false where the model has no answer. */
     static boolean addCurvature(Functions functions, double[] x, double[][][] curvature) {
@@ -59,12 +36,5 @@ final class Differences {
             }
         }
         return true;
-    }
-
-    private static double @Nullable [] at(Functions functions, double[] x, int i, double hi, int j, double hj) {
-        double[] moved = x.clone();
-        moved[i] += hi;
-        moved[j] += hj;
-        return functions.at(SailingState.ofScaled(moved));
     }
 }

@@ -15,7 +15,7 @@ final class Share {
 
     private final Functions functions;
     private final double near;
-    private final Deque<Curvature> known = new ArrayDeque<>();
+    private final Deque<Place> known = new ArrayDeque<>();
 
     /** @param near second derivatives are taken over from a point no farther away than this in any scaled variable */
     Share(Functions functions, double near) {
@@ -31,50 +31,63 @@ final class Share {
         return functions.addSlopes(SailingState.ofScaled(x), fixed, slopes);
     }
 
-    /** Adds second derivatives at x or at a place nearby; false where the model has no answer. */
-    boolean addCurvature(double[] x, double[][][] sum) {
-        double[][][] own = near(x);
-        if (own == null) {
-            own = new double[sum.length][x.length][x.length];
-            if (!Differences.addCurvature(functions, x, own)) {
-                return false;
-            }
-            known.addFirst(new Curvature(x.clone(), own));
-            if (known.size() > KEPT) {
-                known.removeLast();
+    /** Second derivatives at x or at a place nearby; null where the model has no answer. */
+    @Nullable
+    Place curvatureNear(double[] x) {
+        Place nearest = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Place place : known) {
+            double distance = place.distance(x);
+            if (distance <= near && distance < least) {
+                least = distance;
+                nearest = place;
             }
         }
-        for (int f = 0; f < sum.length; f++) {
+        if (nearest != null) {
+            return nearest;
+        }
+        double[][][] second = new double[TrimProblem.ROW][x.length][x.length];
+        if (!Differences.addCurvature(functions, x, second)) {
+            return null;
+        }
+        Place made = new Place(x.clone(), second);
+        known.addFirst(made);
+        if (known.size() > KEPT) {
+            known.removeLast();
+        }
+        return made;
+    }
+
+    /** Second derivatives of the share's functions at one place. */
+    static final class Place {
+        private final double[] x;
+        private final double[][][] second;
+
+        Place(double[] x, double[][][] second) {
+            this.x = x;
+            this.second = second;
+        }
+
+        private double distance(double[] other) {
+            double largest = 0;
             for (int i = 0; i < x.length; i++) {
-                for (int j = 0; j < x.length; j++) {
-                    sum[f][i][j] += own[f][i][j];
+                largest = Math.max(largest, Math.abs(other[i] - x[i]));
+            }
+            return largest;
+        }
+
+        void add(double[] weights, double[][] sum) {
+            for (int f = 0; f < weights.length; f++) {
+                if (weights[f] != 0) {
+                    for (int i = 0; i < sum.length; i++) {
+                        double[] row = second[f][i];
+                        double[] to = sum[i];
+                        for (int j = 0; j < row.length; j++) {
+                            to[j] += weights[f] * row[j];
+                        }
+                    }
                 }
             }
         }
-        return true;
     }
-
-    /** Second derivatives at the nearest place that is near enough, or null. */
-    private double @Nullable [][][] near(double[] x) {
-        double[][][] nearest = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (Curvature kept : known) {
-            double distance = distance(kept.place, x);
-            if (distance <= near && distance < least) {
-                least = distance;
-                nearest = kept.second;
-            }
-        }
-        return nearest;
-    }
-
-    private static double distance(double[] place, double[] x) {
-        double largest = 0;
-        for (int i = 0; i < x.length; i++) {
-            largest = Math.max(largest, Math.abs(x[i] - place[i]));
-        }
-        return largest;
-    }
-
-    private record Curvature(double[] place, double[][][] second) {}
 }

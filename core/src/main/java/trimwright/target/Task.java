@@ -24,13 +24,14 @@ final class Task {
     private static final List<Variable> HELD_ON_RIDGE =
             List.of(Variable.HEEL, Variable.CREW_PLACE, Variable.TWIST_MID_RATIO, Variable.TRUE_WIND_ANGLE);
 
-    /** How far the wing's second derivatives serve (scaled); chosen: a step of five degrees of wind angle is 0.29. */
-    private static final double WING_NEAR = 0.31;
+    /**
+     * How far second derivatives serve (scaled); chosen: the search learns from the slopes that it meets how they have changed
+     * since, so a tenth of the places serve for a seventh more steps than with new ones every 0.1 to 0.3.
+     */
+    private static final double FOILS_NEAR = 3;
 
-    private static final double FOILS_NEAR = 0.1;
-
-    /** A hull comes out of the water over two centimetres, which is 0.04 of the scale of the ride height. */
-    private static final double HULLS_NEAR = 0.01;
+    /** The same of hulls, which come out of the water over two centimetres, 0.04 of the scale of the ride height. */
+    private static final double HULLS_NEAR = 1;
 
     private final Platform platform;
     private final Conditions conditions;
@@ -50,10 +51,10 @@ final class Task {
         this.held = Map.copyOf(held);
         ranges = Ranges.of(platform, branch);
         wingFunctions = new WingFunctions(platform, conditions);
-        wing = new Share(wingFunctions, WING_NEAR);
+        wing = new Share(wingFunctions, FOILS_NEAR);
         double waterNear = branch == Branch.FOILING ? FOILS_NEAR : HULLS_NEAR;
         water = new Share(new WaterFunctions(platform, conditions, branch), waterNear);
-        gust = new Share(new GustFunctions(platform, conditions), WING_NEAR);
+        gust = new Share(new GustFunctions(platform, conditions), FOILS_NEAR);
     }
 
     Platform platform() {
@@ -154,7 +155,7 @@ final class Task {
     }
 
     private TrimProblem problem(Goal goal, Map<Variable, Double> fixed) {
-        List<Share> shares = new ArrayList<>(List.of(wing, water, new Share(new GoalFunctions(goal), 0)));
+        List<Share> shares = new ArrayList<>(List.of(wing, water, new Share(new GoalFunctions(goal), FOILS_NEAR)));
         if (goal.kind() == Goal.Kind.GUST) {
             shares.add(gust);
         }

@@ -1,11 +1,13 @@
 package trimwright.target;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trimwright.platform.ForceSum;
 import trimwright.platform.Platform;
 import trimwright.platform.Variable;
+import trimwright.target.search.Curvature;
 import trimwright.target.search.Problem;
 
 /** Best speed of a boat under the six equations and all limits, in scaled variables. Not for use by two threads. */
@@ -104,13 +106,24 @@ final class TrimProblem implements Problem {
     }
 
     @Override
-    public double @Nullable [][][] curvatureAt(double[] x) {
-        double[][][] curvature = new double[ROW][x.length][x.length];
+    public @Nullable Curvature curvatureAt(double[] x) {
+        List<Share.Place> places = new ArrayList<>();
         for (Share share : shares) {
-            if (!share.addCurvature(x, curvature)) {
+            Share.Place place = share.curvatureNear(x);
+            if (place == null) {
                 return null;
             }
+            places.add(place);
         }
-        return curvature;
+        return new Sum(places);
+    }
+
+    private record Sum(List<Share.Place> places) implements Curvature {
+        @Override
+        public void add(double[] weights, double[][] sum) {
+            for (Share.Place place : places) {
+                place.add(weights, sum);
+            }
+        }
     }
 }

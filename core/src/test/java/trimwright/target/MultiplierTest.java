@@ -21,6 +21,7 @@ import trimwright.platform.SailingState;
 import trimwright.platform.Variable;
 import trimwright.target.search.Accuracy;
 import trimwright.target.search.Answer;
+import trimwright.target.search.Curvature;
 import trimwright.target.search.Problem;
 import trimwright.target.search.Search;
 import trimwright.units.Units;
@@ -213,7 +214,7 @@ class MultiplierTest {
         }
 
         @Override
-        public double @Nullable [][][] curvatureAt(double[] x) {
+        public @Nullable Curvature curvatureAt(double[] x) {
             return problem.curvatureAt(x);
         }
     }

@@ -72,6 +72,21 @@ final class Local {
         return slopes[1 + equations + i];
     }
 
+    /** Slope of f - lambda c - mu g. */
+    double[] lagrangianSlope(Multipliers multipliers) {
+        double[] sum = slopes[0].clone();
+        for (int i = 0; i < equations + limits; i++) {
+            double weight = i < equations ? multipliers.equations[i] : multipliers.limits[i - equations];
+            if (weight != 0) {
+                double[] slope = slopes[1 + i];
+                for (int j = 0; j < sum.length; j++) {
+                    sum[j] -= weight * slope[j];
+                }
+            }
+        }
+        return sum;
+    }
+
     int limits() {
         return limits;
     }

@@ -25,9 +25,7 @@ public interface Problem {
     /** First derivatives at x: one row a function, one column a variable; null where the model has no answer. */
     double @Nullable [][] slopesAt(double[] x);
 
-    /**
-     * Second derivatives at x or near it: [function][variable][variable], symmetric; null where the model has no answer.
-     * They only guide the search.
-     */
-    double @Nullable [][][] curvatureAt(double[] x);
+    /** Second derivatives at x or near it; null where the model has no answer. They only guide the search. */
+    @Nullable
+    Curvature curvatureAt(double[] x);
 }

@@ -59,15 +59,19 @@ public final class Search {
         if (local == null) {
             return new Answer(Answer.Ending.STALLED, 0, x, multipliers, Double.POSITIVE_INFINITY);
         }
+        Hessian hessian = null;
         double leastBroken = Double.POSITIVE_INFINITY;
         int stepOfLeast = 0;
         double atLastLook = Double.POSITIVE_INFINITY;
         while (steps < MOST_STEPS) {
-            double[][][] curvature = problem.curvatureAt(x);
+            Curvature curvature = problem.curvatureAt(x);
             if (curvature == null) {
                 return ended(Answer.Ending.STALLED, local, multipliers);
             }
-            Hessian hessian = new Hessian(curvature, problem.equations());
+            if (hessian == null) {
+                hessian = new Hessian(curvature, problem.equations(), x.length);
+            }
+            hessian.moveTo(curvature);
             Step step = new StepFinder(local, hessian.ofLagrangian(multipliers), radius).find();
             double broken = Local.brokenMost(problem, local.values);
             if (isConverged(step) && broken < accuracy.broken()) {
@@ -97,9 +101,10 @@ public final class Search {
                 }
                 continue;
             }
+            multipliers = step.multipliers;
+            hessian.learn(local, next, multipliers);
             local = next;
             x = local.x;
-            multipliers = step.multipliers;
         }
         double broken = Local.brokenMost(problem, local.values);
         return ended(broken > 1e-6 ? Answer.Ending.NO_ALLOWED_POINT : Answer.Ending.STALLED, local, multipliers);

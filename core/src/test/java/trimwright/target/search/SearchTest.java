@@ -35,7 +35,7 @@ class SearchTest {
         }
 
         @Override
-        public double[][][] curvatureAt(double[] x) {
+        public Curvature curvatureAt(double[] x) {
             int n = x.length;
             double[][][] curvature = new double[1 + equations + limits][n][n];
             for (int i = 0; i < n; i++) {
@@ -47,7 +47,15 @@ class SearchTest {
                     }
                 }
             }
-            return curvature;
+            return (weights, sum) -> {
+                for (int k = 0; k < weights.length; k++) {
+                    for (int i = 0; i < n; i++) {
+                        for (int j = 0; j < n; j++) {
+                            sum[i][j] += weights[k] * curvature[k][i][j];
+                        }
+                    }
+                }
+            };
         }
 
         private static double[] moved(double[] x, int i, double by) {
