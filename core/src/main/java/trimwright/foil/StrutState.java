@@ -133,7 +133,7 @@ final class StrutState {
         out.setLoads(
                 byQ * area * lift.cl + lift.q * (byArea * lift.cl + area * lifts.cl),
                 lifts.cl * wet + lift.cl * byWet);
-        double byFroude = 0.5 * byFroude2 / (froude);
+        double byFroude = 0.5 * byFroude2 / froude;
         double byVapour = -vapourNumber * byQ / (lift.q + 1e-9);
         double byInception = Ventilation.inceptionLiftChange(vapourNumber, froude, byVapour, byFroude);
         double use = Math.abs(lift.cl) / inception;
