@@ -5,6 +5,7 @@ import trimwright.hull.HullLoad;
 
 /** A hull's buoyancy, straight up, and its drag, against the course, as one force in body axes; and its first-order change. */
 final class HullForce {
+    /** Keeps the direction of the drag finite at rest (m/s), chosen. */
     private static final double STILL = 1e-9;
 
     private HullForce() {}

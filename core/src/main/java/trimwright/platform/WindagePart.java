@@ -8,7 +8,7 @@ import trimwright.boat.Windage;
  * its angle from the bow (form common practice, no source).
  */
 final class WindagePart {
-    /** Keeps the direction finite in still air (m/s). */
+    /** Keeps the direction finite in still air (m/s), chosen. */
     private static final double STILL = 1e-12;
 
     private final Windage windage;
