@@ -27,7 +27,8 @@ public final class SectionDrag {
 
     /** Change of {@link #profile} with changes of the Reynolds number and of the lift coefficient. */
     static double profileChange(double re, double thicknessRatio, double offDesign, double byRe, double byLift) {
-        return 2 * FrictionLine.slope(re) * formFactor(thicknessRatio) * byRe + 2 * LIFT_DEPENDENCE * offDesign * byLift;
+        return 2 * FrictionLine.slope(re) * formFactor(thicknessRatio) * byRe
+                + 2 * LIFT_DEPENDENCE * offDesign * byLift;
     }
 
     /** Spray drag of one piercing over dynamic pressure (m2), thickness at the waterline (m); Hoerner ch. 10. */

@@ -94,8 +94,8 @@ final class StrutState {
         double byQ = density * across * byAcross;
         double byLength = strut.wettedLengthSlope(flow.depth()) * by.depth();
         double byWet = Wetting.fractionSlope(flow.depth(), SurfaceStrut.EDGE) * by.depth();
-        double byCovered =
-                Wetting.fractionSlope(flow.depth() - shape.length() + SurfaceStrut.EDGE, SurfaceStrut.EDGE) * by.depth();
+        double byCovered = Wetting.fractionSlope(flow.depth() - shape.length() + SurfaceStrut.EDGE, SurfaceStrut.EDGE)
+                * by.depth();
         double byFroude2 = 2 * across * byAcross / (Units.G * (length + SurfaceStrut.LENGTH_FLOOR))
                 - froude2 * byLength / (length + SurfaceStrut.LENGTH_FLOOR);
         double fast = 1 + froude2 * froude2;
@@ -131,8 +131,7 @@ final class StrutState {
         double byCentre = (SurfaceStrut.CENTRE_WALL - SurfaceStrut.CENTRE_FAST) * byWall;
         out.setPoint(-byLength * (1 - centre) + length * byCentre);
         out.setLoads(
-                byQ * area * lift.cl + lift.q * (byArea * lift.cl + area * lifts.cl),
-                lifts.cl * wet + lift.cl * byWet);
+                byQ * area * lift.cl + lift.q * (byArea * lift.cl + area * lifts.cl), lifts.cl * wet + lift.cl * byWet);
         double byFroude = 0.5 * byFroude2 / froude;
         double byVapour = -vapourNumber * byQ / (lift.q + 1e-9);
         double byInception = Ventilation.inceptionLiftChange(vapourNumber, froude, byVapour, byFroude);

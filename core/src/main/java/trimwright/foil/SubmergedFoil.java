@@ -71,13 +71,7 @@ public final class SubmergedFoil {
 
     /** Change of {@link #downwash} with changes of flow, of this foil's own load and of the depth that it is asked for at. */
     double downwashChange(
-            Flow flow,
-            FoilLoad own,
-            double distance,
-            double depth,
-            FlowChange by,
-            FoilChange byOwn,
-            double byDepth) {
+            Flow flow, FoilLoad own, double distance, double depth, FlowChange by, FoilChange byOwn, double byDepth) {
         double span = shape.span();
         double induced = own.liftCoefficient() / (Math.PI * aspectRatio);
         double byInduced = byOwn.liftCoefficient() / (Math.PI * aspectRatio);

@@ -111,7 +111,8 @@ final class SubmergedState {
         double byFactor =
                 FreeSurface.liftFactorChange(depth / shape.chord(), froude, byDepth / shape.chord(), byFroude);
         double bySlope = FreeSurface.liftSlopeChange(foil.aspectRatio, liftFactor, sigma, byFactor, bySigma);
-        double bySine = (-by.u() * sinAngle + byUn * cosAngle - lift.sine * byAcross) / safe + lift.cosine * byIncidence;
+        double bySine =
+                (-by.u() * sinAngle + byUn * cosAngle - lift.sine * byAcross) / safe + lift.cosine * byIncidence;
         double byCosine =
                 -(by.u() * cosAngle + byUn * sinAngle + lift.cosine * byAcross) / safe - lift.sine * byIncidence;
         lifts.of(lift, bySine, byCosine, bySlope, byQ, byDepth);
@@ -131,8 +132,7 @@ final class SubmergedState {
                 byDrag * flow.v() + dragOverSpeed * by.v() + byUp * foil.sideSin,
                 byDrag * flow.w() + dragOverSpeed * by.w() - byUp * foil.cos);
         out.setLoads(
-                byQ * area * lift.cl + lift.q * (byArea * lift.cl + area * lifts.cl),
-                lifts.cl * wet + lift.cl * byWet);
+                byQ * area * lift.cl + lift.q * (byArea * lift.cl + area * lifts.cl), lifts.cl * wet + lift.cl * byWet);
         out.setUse(
                 lifts.stallRatio(lift) * wet + Math.abs(lift.asked) / lift.ceiling * byWet,
                 lifts.cavitation * wet + lift.cavitation * byWet,

@@ -36,11 +36,10 @@ public final class WaterChanges {
         double rake = state.get(Variable.MAIN_RAKE);
         double rudder = part.rudderAngle(state, conditions);
         leeMain = part.mainAbout(conditions.leeward(), stream, rake);
-        leeRudder = part.rudderAbout(
-                conditions.leeward(), stream, load.leewardWash, rudder, state.leewardElevator());
+        leeRudder = part.rudderAbout(conditions.leeward(), stream, load.leewardWash, rudder, state.leewardElevator());
         windwardMain = load.windwardTip == null ? null : part.mainAbout(conditions.windward(), stream, rake);
-        windwardRudder = part.rudderAbout(
-                conditions.windward(), stream, load.windwardWash, rudder, state.windwardElevator());
+        windwardRudder =
+                part.rudderAbout(conditions.windward(), stream, load.windwardWash, rudder, state.windwardElevator());
     }
 
     /** The load itself. */

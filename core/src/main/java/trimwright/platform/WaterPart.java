@@ -62,12 +62,10 @@ final class WaterPart {
         }
         RudderModel leeward = rudder[conditions.leeward().ordinal()];
         rudderStrut(leeward, stream, load.leewardWash, rudderAngle, load.leewardRudder, load);
-        elevator(
-                leeward, stream, load.leewardWash, rudderAngle, state.leewardElevator(), load.leewardElevator, load);
+        elevator(leeward, stream, load.leewardWash, rudderAngle, state.leewardElevator(), load.leewardElevator, load);
         RudderModel other = rudder[conditions.windward().ordinal()];
         rudderStrut(other, stream, load.windwardWash, rudderAngle, load.windwardRudder, load);
-        elevator(
-                other, stream, load.windwardWash, rudderAngle, state.windwardElevator(), load.windwardElevator, load);
+        elevator(other, stream, load.windwardWash, rudderAngle, state.windwardElevator(), load.windwardElevator, load);
         hulls(state, conditions, pose, load);
         load.force.add(load.elevators);
         load.force.add(load.hulls);

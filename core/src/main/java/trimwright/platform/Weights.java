@@ -42,10 +42,22 @@ final class Weights {
 
     /** First-order change with one variable, per unit of it. */
     void addChange(ForceSum sum, Conditions conditions, Pose pose, PoseChange change, SailingState state, Variable by) {
-        addChange(sum, change, boat.platform().mass(), boat.platform().x(), 0, boat.platform().height());
+        addChange(
+                sum,
+                change,
+                boat.platform().mass(),
+                boat.platform().x(),
+                0,
+                boat.platform().height());
         addChange(sum, change, wing.mass(), wing.x(), 0, wing.footHeight() + wing.massHeight());
         double place = conditions.windward().sign() * state.get(Variable.CREW_PLACE);
-        addChange(sum, change, boat.crew().mass(), boat.crew().x(), place, boat.crew().height());
+        addChange(
+                sum,
+                change,
+                boat.crew().mass(),
+                boat.crew().x(),
+                place,
+                boat.crew().height());
         if (by == Variable.CREW_PLACE) {
             double weight = Units.G * boat.crew().mass();
             sum.addMoved(

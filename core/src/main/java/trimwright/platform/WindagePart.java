@@ -40,8 +40,7 @@ final class WindagePart {
     }
 
     /** First-order change with one variable, per unit of it. */
-    void addChange(
-            ForceSum sum, SailingState state, Conditions conditions, Pose pose, PoseChange change, Variable by) {
+    void addChange(ForceSum sum, SailingState state, Conditions conditions, Pose pose, PoseChange change, Variable by) {
         double depth = pose.depth(windage.x(), 0, -windage.height());
         double byDepth = change.depth(windage.x(), 0, -windage.height());
         double wind = conditions.wind().speedAt(-depth);

@@ -105,7 +105,8 @@ final class WingFunctions implements Functions {
             int i = variable.ordinal();
             double scale = variable.scale();
             TrimProblem.putForces(slopes, i, scale, changes[a].force(), platform);
-            double pull = scale * changes[a].sheetPull() / platform.wing().sheet().loadMax();
+            double pull =
+                    scale * changes[a].sheetPull() / platform.wing().sheet().loadMax();
             slopes[LimitRow.SHEET_LOAD_MAX.place()][i] -= pull;
             slopes[LimitRow.SHEET_SLACK.place()][i] += pull;
             for (int k = 0; k < LimitRow.STALL_PLACES; k++) {

@@ -142,8 +142,8 @@ class HullPropertyTest {
         // The formulas are continued from slenderness 9.5 to 12.7. Michell's integral for a parabolic hull of the same
         // proportions falls with about the fourth power; the model must stay on the safe side of it.
         for (double froude : new double[] {0.5, 0.6, 0.7, 0.8, 0.9}) {
-            double model = RoundBilgeSeries.at(froude, 12.7, 0.5, 1).waves
-                    / RoundBilgeSeries.at(froude, 9.5, 0.5, 1).waves;
+            double model =
+                    RoundBilgeSeries.at(froude, 12.7, 0.5, 1).waves / RoundBilgeSeries.at(froude, 9.5, 0.5, 1).waves;
             double thinShip = ThinShip.waveCoefficient(12.7, froude) / ThinShip.waveCoefficient(9.5, froude);
             assertTrue(model < 1 && model > thinShip, froude + ": " + model + " against " + thinShip);
         }

@@ -71,8 +71,8 @@ class SlopesPropertyTest {
                 new WaterFunctions(platform, conditions, branch),
                 new GoalFunctions(Goal.speed(TargetMode.UPWIND)),
                 new GoalFunctions(Goal.speed(TargetMode.DOWNWIND)),
-                new GoalFunctions(Goal.end(
-                        Goal.Kind.HIGH_END, TargetMode.ANGLE, Variable.CAMBER, new Goal.Floor(5, 0.1))));
+                new GoalFunctions(
+                        Goal.end(Goal.Kind.HIGH_END, TargetMode.ANGLE, Variable.CAMBER, new Goal.Floor(5, 0.1))));
     }
 
     /** Anywhere in the middle part of all ranges. */
