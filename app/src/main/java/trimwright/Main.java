@@ -13,6 +13,7 @@ import java.util.concurrent.Callable;
 import trimwright.cli.BoatCheckCommand;
 import trimwright.cli.BoatExportCommand;
 import trimwright.cli.CardCommand;
+import trimwright.cli.ChooseWingCommand;
 import trimwright.cli.CommandGroup;
 import trimwright.cli.CommandRunner;
 import trimwright.cli.Console;
@@ -66,6 +67,7 @@ public final class Main {
         return List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
                 new CardCommand(console, books, Clock.system(ZoneId.systemDefault())),
+                new ChooseWingCommand(console, books),
                 new DemoCommand(
                         console,
                         folders,

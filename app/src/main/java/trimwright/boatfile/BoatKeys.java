@@ -122,6 +122,12 @@ final class BoatKeys {
                     number("limits.pitch_max_deg", -5, 15, "largest pitch"),
                     number("limits.boat_speed_max_kn", 5, 100, "speed limit of class or maker")
                             .orAbsent(),
+                    number(
+                                    "limits.gust_chance_max_ratio",
+                                    0,
+                                    1,
+                                    "largest chance in a race that a gust passes a limit; 0.1 where not given")
+                            .orAbsent(),
                     number("sensor.wind.height_m", 1, 60, "wind sensor above the bottom of the hulls"),
                     number("sensor.wind.x_m", -20, 20, "wind sensor"),
                     flag("sensor.wind.turns_with_wing", "whether it stands on the wing and so measures from its chord"),

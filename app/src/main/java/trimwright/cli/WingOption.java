@@ -15,9 +15,11 @@ public final class WingOption {
 
     /** The wing named, or the first of the file. */
     public WingSpec of(Boat boat) {
-        if (wing == null) {
-            return boat.wings().get(0);
-        }
+        return wing == null ? boat.wings().get(0) : of(boat, wing);
+    }
+
+    /** The wing of that id; one line where the boat has none such. */
+    static WingSpec of(Boat boat, String wing) {
         for (WingSpec spec : boat.wings()) {
             if (spec.id().equals(wing)) {
                 return spec;

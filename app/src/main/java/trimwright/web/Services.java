@@ -31,6 +31,7 @@ public final class Services {
                 new BoatRoutes(boats),
                 new TargetRoutes(targets),
                 new CardRoutes(boats, targets, Clock.system(ZoneId.systemDefault())),
+                new SetupRoutes(boats, books),
                 new ExploreRoutes(boats, targets),
                 new SessionRoutes(sessions, debriefs));
     }

@@ -15,14 +15,28 @@ import trimwright.Main;
  * @param err standard error
  */
 public record CliRun(int exit, String out, String err) {
-    /** Runs with all folders below {@code home}. */
+    /**
+     * What all tests of a build share: books and tables are kept under a key of the program itself, so one is made once however
+     * many tests ask for it, and never found by another build.
+     */
+    public static Path sharedCache() {
+        return Path.of(System.getProperty("trimwright.target", "target"), "test-cache")
+                .toAbsolutePath();
+    }
+
+    /** Runs with its own data and configuration below {@code home} and the cache that tests share. */
     public static CliRun in(Path home, String... args) {
+        return in(home, sharedCache(), args);
+    }
+
+    /** Runs with that cache. */
+    public static CliRun in(Path home, Path cache, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Map<String, String> environment = Map.of(
                 "TRIMWRIGHT_DATA", home.resolve("data").toString(),
                 "TRIMWRIGHT_CONFIG", home.resolve("config").toString(),
-                "TRIMWRIGHT_CACHE", home.resolve("cache").toString());
+                "TRIMWRIGHT_CACHE", cache.toString());
         int exit = Main.runner(
                         new PrintStream(out, true, StandardCharsets.UTF_8),
                         new PrintStream(err, true, StandardCharsets.UTF_8),

@@ -40,7 +40,7 @@ class TargetsCommandTest {
     private static CliRun targetsIn(Path home, String... more) {
         List<String> args = new java.util.ArrayList<>(List.of("targets", "--boat", "whimbrel14", "--wing", "tall"));
         args.addAll(List.of(more));
-        return CliRun.in(home, args.toArray(String[]::new));
+        return CliRun.in(home, home.resolve("cache"), args.toArray(String[]::new));
     }
 
     private static JsonNode json(CliRun run) throws JsonProcessingException {

@@ -3,6 +3,7 @@ package trimwright.docs;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import trimwright.boatfile.BoatFiles;
+import trimwright.choice.ForecastKeys;
 import trimwright.coursefile.CourseKeys;
 import trimwright.intake.MapKeys;
 import trimwright.keyfile.Key;
@@ -29,6 +30,11 @@ class FormatsDocTest {
     @Test
     void theListOfScenarioKeysIsTheOneThatReaderAndWriterUse() {
         GeneratedBlock.check("docs/formats.md", ScenarioKeys.TABLE.schema(), tableOf(ScenarioKeys.TABLE));
+    }
+
+    @Test
+    void theListOfForecastKeysIsTheOneThatTheReaderUses() {
+        GeneratedBlock.check("docs/formats.md", ForecastKeys.TABLE.schema(), tableOf(ForecastKeys.TABLE));
     }
 
     private static String tableOf(KeyTable keys) {

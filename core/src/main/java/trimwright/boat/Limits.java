@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param pitchMin least pitch, bow up positive (rad)
  * @param pitchMax largest pitch (rad)
  * @param boatSpeedMax speed limit of class or maker (m/s), null where there is none
+ * @param gustChanceMax largest chance in a race that a gust passes a limit, for a setup to be recommended (-), null where not said
  */
 public record Limits(
         double elevatorDownForce,
@@ -22,4 +23,5 @@ public record Limits(
         double rideHeightMax,
         double pitchMin,
         double pitchMax,
-        @Nullable Double boatSpeedMax) {}
+        @Nullable Double boatSpeedMax,
+        @Nullable Double gustChanceMax) {}

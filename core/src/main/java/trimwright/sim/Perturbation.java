@@ -44,7 +44,8 @@ public record Perturbation(double mass, double drag, double moment) {
                         limits.rideHeightMax(),
                         limits.pitchMin(),
                         limits.pitchMax(),
-                        limits.boatSpeedMax()),
+                        limits.boatSpeedMax(),
+                        limits.gustChanceMax()),
                 boat.windSensor(),
                 boat.antenna(),
                 boat.handling());

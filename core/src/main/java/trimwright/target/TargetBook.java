@@ -100,6 +100,19 @@ public final class TargetBook {
         return findBest(TargetMode.DOWNWIND, trueWindSpeed);
     }
 
+    /**
+     * Best speed made good of one branch.
+     *
+     * @param mode {@link TargetMode#UPWIND} or {@link TargetMode#DOWNWIND}
+     * @param trueWindSpeed at 10 m (m/s)
+     */
+    public TargetLookup findBest(Branch branch, TargetMode mode, double trueWindSpeed) {
+        if (mode == TargetMode.ANGLE) {
+            throw new IllegalArgumentException("a best angle is asked for, not a given one");
+        }
+        return surface(branch).best(mode, trueWindSpeed);
+    }
+
     private TargetLookup findBest(TargetMode mode, double trueWindSpeed) {
         return better(foiling.best(mode, trueWindSpeed), displacement.best(mode, trueWindSpeed));
     }

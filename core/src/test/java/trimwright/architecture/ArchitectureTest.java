@@ -41,6 +41,7 @@ class ArchitectureTest {
             Map.entry(
                     "card",
                     Set.of("units", "air", "water", "boat", "wing", "foil", "platform", "target", "power", "motion")),
+            Map.entry("setup", Set.of("units", "air", "water", "weather", "boat", "platform", "target", "card")),
             Map.entry("motion", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "hull")),
             Map.entry("crew", Set.of("units", "boat", "course", "motion")),
             Map.entry(

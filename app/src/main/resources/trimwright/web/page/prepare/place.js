@@ -11,6 +11,7 @@ import { SpeedLanes } from './lanes.js';
 import { PointPanel } from './point.js';
 import { LaneTable } from './table.js';
 import { Cards } from './cards.js';
+import { Choose } from './choose.js';
 
 export function Place({ choice }) {
   const [turn, setTurn] = useState(0);
@@ -82,6 +83,7 @@ function Targets({ boat, choice }) {
       <${PointPanel} boat=${boat} wing=${wing} point=${point} />
       <${LaneTable} lane=${lanes.find((one) => one.tws === point?.tws_kn)} chosen=${point} />
       <${Cards} boat=${boat} wing=${wing} point=${point} />
+      <${Choose} key=${boat.id} boat=${boat} tws=${point?.tws_kn} />
     </div>`;
 }
 

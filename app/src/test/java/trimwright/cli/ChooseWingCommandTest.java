@@ -1,0 +1,95 @@
+package trimwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ChooseWingCommandTest {
+    @TempDir
+    Path home;
+
+    private CliRun run(String... more) {
+        String[] all = new String[more.length + 3];
+        all[0] = "choose-wing";
+        all[1] = "--boat";
+        all[2] = "whimbrel14";
+        System.arraycopy(more, 0, all, 3, more.length);
+        return CliRun.in(home, all);
+    }
+
+    /** The forecast from a file, its gusts from an option that stands above it. */
+    @Test
+    void theDocumentSaysWhatTheSetupTakesAndWhetherItIsRecommended() throws IOException {
+        Path forecast = home.resolve("saltmere.toml");
+        Files.writeString(
+                forecast,
+                "schema = \"forecast/1\"\nwind_kn = 14\nwind_spread_kn = 0.3\nshift_deg = 8\ngust_factor_ratio = 2\n");
+        CliRun run = run(
+                "--wing", "tall", "--forecast", forecast.toString(), "--gust-factor", "1.5", "--laps", "1", "--json");
+        assertEquals(0, run.exit(), run.err());
+        JsonNode document = new ObjectMapper().readTree(run.out());
+        assertEquals("setup-choice/1", document.path("schema").asText());
+        assertEquals(1.5, document.path("forecast").path("gust_factor_ratio").asDouble(), 1e-9);
+        assertEquals(8, document.path("forecast").path("shift_deg").asDouble(), 1e-9);
+        assertEquals(2, document.path("legs").size());
+        assertTrue(document.path("caution").asText().length() > 20);
+        JsonNode setup = document.path("setups").path(0);
+        JsonNode now = setup.path("outlooks").path(1);
+        // 1.5 km up and down at VMGs of some 15 and 27 kn take 300 s and some for the turns; 200 to 450 s is any such boat.
+        double time = now.path("time_s").asDouble();
+        assertTrue(time > 200 && time < 450, now.toString());
+        assertTrue(now.path("time_low_s").asDouble() < time && time < now.path("time_high_s").asDouble());
+        assertEquals(time, meanOf(setup.path("winds")), 0.01);
+        assertTrue(setup.path("outlooks").path(0).path("time_s").asDouble() > time);
+        assertTrue(setup.path("outlooks").path(2).path("time_s").asDouble() < time);
+        // The only setup is the fastest everywhere, and is still not recommended in gusts of half the wind.
+        assertEquals(0, now.path("regret_s").asDouble(), 1e-9);
+        double chance = Math.max(
+                now.path("sheet_load_passed_ratio").asDouble(),
+                now.path("heel_passed_ratio").asDouble());
+        assertTrue(chance > document.path("gust_chance_max_ratio").asDouble(), now.toString());
+        assertFalse(setup.path("recommended").asBoolean());
+        assertEquals("gust_passes_limit", setup.path("reason").asText());
+        assertTrue(setup.path("verdict").asText().contains("of races"), setup.toString());
+    }
+
+    private static double meanOf(JsonNode winds) {
+        double all = 0;
+        double sum = 0;
+        for (JsonNode wind : winds) {
+            if (wind.path("time_s").isNumber()) {
+                all += wind.path("weight_ratio").asDouble();
+                sum += wind.path("weight_ratio").asDouble() * wind.path("time_s").asDouble();
+            }
+        }
+        return sum / all;
+    }
+
+    @Test
+    void whatIsWrongInTheQuestionIsSaidBeforeAnythingIsComputed() throws IOException {
+        assertRefused("--wind", run());
+        assertRefused("--gust-factor", run("--wind", "14", "--gust-factor", "0.9"));
+        assertRefused("--crew-mass", run("--wind", "14", "--crew-mass", "450,9"));
+        assertRefused("no crew of 6", run("--wind", "14", "--crew-mass", "100"));
+        assertRefused("14 setups", run("--wind", "14", "--crew-mass", "480:540:10"));
+        assertRefused("no such wing", run("--wind", "14", "--wing", "tall,middling"));
+        assertRefused("--from", run("--wind", "14", "--course", "course.toml"));
+        Path forecast = home.resolve("odd.toml");
+        Files.writeString(forecast, "schema = \"forecast/1\"\nwind_kn = 14\nwaves_m = 1\n");
+        assertRefused("waves_m", run("--forecast", forecast.toString()));
+        assertRefused("forecast file", run("--forecast", home.resolve("none.toml").toString()));
+    }
+
+    private static void assertRefused(String says, CliRun run) {
+        assertEquals(2, run.exit(), run.out() + run.err());
+        assertTrue(run.err().contains(says), run.err());
+    }
+}
