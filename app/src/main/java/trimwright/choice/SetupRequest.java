@@ -96,7 +96,8 @@ public record SetupRequest(
 
     /** So many deviations of the forecast and of the wander about it (m/s). */
     private double reach(double deviations) {
-        double wander = GustProcess.of(forecast.gustFactor(), forecast.meanWind()).followedSigma();
+        double wander =
+                GustProcess.of(forecast.gustFactor(), forecast.meanWind()).followedSigma();
         return deviations * (forecast.spread() + wander);
     }
 

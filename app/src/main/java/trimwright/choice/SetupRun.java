@@ -87,8 +87,7 @@ public final class SetupRun {
             winds.forEach(wind -> tasks.add(new Task(wind, angle)));
         }
         List<GustRises> found = InParallel.map("gusts", tasks, task -> {
-            GustRises one =
-                    GustRises.of(platform, TargetRun.AIR, TargetRun.water(), book, task.wind(), task.angle());
+            GustRises one = GustRises.of(platform, TargetRun.AIR, TargetRun.water(), book, task.wind(), task.angle());
             progress.done(1);
             return one;
         });

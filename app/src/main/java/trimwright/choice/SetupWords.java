@@ -19,12 +19,14 @@ final class SetupWords {
             return Texts.of(setup.equals(choice.recommended()) ? "choose.recommended" : "choose.slower");
         }
         return switch (doubt) {
-            case NOT_COVERED -> Texts.of(
-                    "choose.not_covered",
-                    100 * (1 - setup.asForecast().answeredShare()),
-                    Units.toKnots(request.grid().winds().get(0)),
-                    Units.toKnots(
-                            request.grid().winds().get(request.grid().winds().size() - 1)));
+            case NOT_COVERED ->
+                Texts.of(
+                        "choose.not_covered",
+                        100 * (1 - setup.asForecast().answeredShare()),
+                        Units.toKnots(request.grid().winds().get(0)),
+                        Units.toKnots(request.grid()
+                                .winds()
+                                .get(request.grid().winds().size() - 1)));
             case CHANCE_NOT_KNOWN -> Texts.of("choose.chance_not_known");
             case GUST_PASSES_LIMIT -> {
                 Map.Entry<GustLimit, Double> worst = setup.asForecast().overLimit().entrySet().stream()

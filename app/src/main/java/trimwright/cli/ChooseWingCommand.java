@@ -128,7 +128,10 @@ public final class ChooseWingCommand implements Callable<Integer> {
             return file.boat().wings();
         }
         List<WingSpec> chosen = new ArrayList<>();
-        for (String id : Arrays.stream(wings.split(",", -1)).map(String::strip).distinct().toList()) {
+        for (String id : Arrays.stream(wings.split(",", -1))
+                .map(String::strip)
+                .distinct()
+                .toList()) {
             chosen.add(WingOption.of(file.boat(), id));
         }
         return chosen;

@@ -76,8 +76,7 @@ final class SetupRoutes implements Routes {
                 crewMasses(ctx, file),
                 forecast,
                 CourseLegs.upAndDown(forecast.from(), leg, laps),
-                TurnLosses.USUAL.withPerLeg(
-                        Query.numberOr(ctx, "turns", 0, 50, TurnLosses.USUAL.perLeg())));
+                TurnLosses.USUAL.withPerLeg(Query.numberOr(ctx, "turns", 0, 50, TurnLosses.USUAL.perLeg())));
     }
 
     private static List<Double> crewMasses(Context ctx, BoatFile file) {

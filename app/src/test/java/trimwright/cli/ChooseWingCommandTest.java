@@ -43,10 +43,12 @@ class ChooseWingCommandTest {
         assertTrue(document.path("caution").asText().length() > 20);
         JsonNode setup = document.path("setups").path(0);
         JsonNode now = setup.path("outlooks").path(1);
-        // 1.5 km up and down at VMGs of some 15 and 27 kn take 300 s and some for the turns; 200 to 450 s is any such boat.
+        // 1.5 km up and down at VMGs of some 15 and 27 kn take 300 s and some for the turns; 200 to 450 s is any such
+        // boat.
         double time = now.path("time_s").asDouble();
         assertTrue(time > 200 && time < 450, now.toString());
-        assertTrue(now.path("time_low_s").asDouble() < time && time < now.path("time_high_s").asDouble());
+        assertTrue(now.path("time_low_s").asDouble() < time
+                && time < now.path("time_high_s").asDouble());
         assertEquals(time, meanOf(setup.path("winds")), 0.01);
         assertTrue(setup.path("outlooks").path(0).path("time_s").asDouble() > time);
         assertTrue(setup.path("outlooks").path(2).path("time_s").asDouble() < time);
@@ -67,7 +69,8 @@ class ChooseWingCommandTest {
         for (JsonNode wind : winds) {
             if (wind.path("time_s").isNumber()) {
                 all += wind.path("weight_ratio").asDouble();
-                sum += wind.path("weight_ratio").asDouble() * wind.path("time_s").asDouble();
+                sum += wind.path("weight_ratio").asDouble()
+                        * wind.path("time_s").asDouble();
             }
         }
         return sum / all;
@@ -85,7 +88,8 @@ class ChooseWingCommandTest {
         Path forecast = home.resolve("odd.toml");
         Files.writeString(forecast, "schema = \"forecast/1\"\nwind_kn = 14\nwaves_m = 1\n");
         assertRefused("waves_m", run("--forecast", forecast.toString()));
-        assertRefused("forecast file", run("--forecast", home.resolve("none.toml").toString()));
+        assertRefused(
+                "forecast file", run("--forecast", home.resolve("none.toml").toString()));
     }
 
     private static void assertRefused(String says, CliRun run) {

@@ -74,8 +74,7 @@ public final class GustCard {
      * @param change of the true wind speed at 10 m (m/s); the new wind must be above 0
      */
     public static double sheetLoadAtOnce(Platform platform, TargetPoint point, double change) {
-        TrimmedWing.Held held =
-                new TrimmedWing(platform, point.state(), point.trueWindSpeed() + change).asTrimmed();
+        TrimmedWing.Held held = new TrimmedWing(platform, point.state(), point.trueWindSpeed() + change).asTrimmed();
         return held == null ? Double.NaN : Math.max(0, held.sheetPull());
     }
 

@@ -21,8 +21,8 @@ public record Forecast(
         double current) {
     public Forecast {
         if (!(meanWind > 0) || !(spread >= 0) || !(swing >= 0) || !(gustFactor > 1) || !(current >= 0)) {
-            throw new IllegalArgumentException("no forecast: mean " + meanWind + " m/s, spread " + spread + " m/s, swing "
-                    + swing + " rad, gust factor " + gustFactor + ", current " + current + " m/s");
+            throw new IllegalArgumentException("no forecast: mean " + meanWind + " m/s, spread " + spread
+                    + " m/s, swing " + swing + " rad, gust factor " + gustFactor + ", current " + current + " m/s");
         }
     }
 

@@ -18,7 +18,8 @@ final class LegSpeeds {
     private final double comesDown;
 
     LegSpeeds(TargetBook book, double bearing, double windFrom, Forecast forecast) {
-        double[] nodes = book.grid().winds().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] nodes =
+                book.grid().winds().stream().mapToDouble(Double::doubleValue).toArray();
         winds = new double[(nodes.length - 1) * STEPS + 1];
         for (int i = 0; i < winds.length; i++) {
             int cell = Math.min(i / STEPS, Math.max(0, nodes.length - 2));
@@ -37,8 +38,7 @@ final class LegSpeeds {
 
     private double[] speeds(WayMade way, double bearing, double windFrom, Forecast forecast) {
         double[] speeds = new double[winds.length];
-        Arrays.setAll(
-                speeds, i -> way.along(bearing, winds[i], windFrom, forecast.currentTo(), forecast.current()));
+        Arrays.setAll(speeds, i -> way.along(bearing, winds[i], windFrom, forecast.currentTo(), forecast.current()));
         return speeds;
     }
 

@@ -68,8 +68,7 @@ public record SetupChoice(List<Setup> setups, double chanceMax) {
     public @Nullable Setup recommended() {
         Setup best = null;
         for (Setup setup : setups) {
-            boolean isFaster =
-                    best == null || regret(setup, Setup::asForecast) < regret(best, Setup::asForecast);
+            boolean isFaster = best == null || regret(setup, Setup::asForecast) < regret(best, Setup::asForecast);
             if (doubt(setup) == null && isFaster) {
                 best = setup;
             }

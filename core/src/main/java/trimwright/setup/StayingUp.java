@@ -32,7 +32,8 @@ final class StayingUp {
         double high = Math.max(-FAR, Math.min(FAR, takesOff));
         double here = Math.max(low, Math.min(high, wind));
         if (!(high > low)) {
-            // Both bounds lie beyond what the wind reaches: what it cannot fall below holds her up, what it cannot reach does not.
+            // Both bounds lie beyond what the wind reaches: what it cannot fall below holds her up, what it cannot
+            // reach does not.
             return high <= -FAR ? 1 : 0;
         }
         return integral(low, here) / integral(low, high);

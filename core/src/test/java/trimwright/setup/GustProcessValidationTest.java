@@ -16,7 +16,8 @@ class GustProcessValidationTest {
     @Test
     @ValidatedAgainst(
             source = "ESDU-GUST",
-            where = "1.52 for 3 s and 1.05 for 600 s over the hourly mean, open terrain at 10 m, where turbulence is 0.20",
+            where =
+                    "1.52 for 3 s and 1.05 for 600 s over the hourly mean, open terrain at 10 m, where turbulence is 0.20",
             tolerance = "15 per cent of the turbulence: tables differ by as much among themselves")
     void thePublishedGustFactorGivesThePublishedTurbulence() {
         double wind = 30;
@@ -52,7 +53,8 @@ class GustProcessValidationTest {
     @ValidatedAgainst(
             source = "RICE-1944",
             where = "rate of passing a level: rate of the mean times exp(-y^2/2), counted in drawn series of 50 hours",
-            tolerance = "5 per cent at the mean and one deviation, 8 at two, 25 at three: the count's own spread is half of that")
+            tolerance =
+                    "5 per cent at the mean and one deviation, 8 at two, 25 at three: the count's own spread is half of that")
     void gustsPassALevelAsOftenAsInDrawnWind() {
         GustProcess gusts = GustProcess.of(FACTOR, WIND);
         double[] levels = {0, 1, 2, 3};

@@ -35,8 +35,7 @@ final class HandMadeBook {
      * @param staysUp least wind with a foiling state (m/s)
      * @param takesOff least wind in which she takes off by herself (m/s)
      */
-    static TargetBook of(
-            DoubleUnaryOperator onHulls, DoubleUnaryOperator onFoils, double staysUp, double takesOff) {
+    static TargetBook of(DoubleUnaryOperator onHulls, DoubleUnaryOperator onFoils, double staysUp, double takesOff) {
         List<Double> winds = new ArrayList<>();
         List<Double> angles = new ArrayList<>();
         for (double wind = 2; wind <= 20; wind += STEP) {
@@ -49,8 +48,9 @@ final class HandMadeBook {
         for (double wind : winds) {
             add(points, Branch.DISPLACEMENT, wind, angles, onHulls.applyAsDouble(wind), Set.of());
             if (wind >= staysUp) {
-                Set<TargetCaveat> caveats =
-                        wind < takesOff ? Set.of(TargetCaveat.NOT_REACHED_BY_ITSELF) : EnumSet.noneOf(TargetCaveat.class);
+                Set<TargetCaveat> caveats = wind < takesOff
+                        ? Set.of(TargetCaveat.NOT_REACHED_BY_ITSELF)
+                        : EnumSet.noneOf(TargetCaveat.class);
                 add(points, Branch.FOILING, wind, angles, onFoils.applyAsDouble(wind), caveats);
             }
         }

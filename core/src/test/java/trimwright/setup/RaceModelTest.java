@@ -27,8 +27,7 @@ class RaceModelTest {
     void expectedTimeAndItsIntervalAreThoseOfDrawnRaces() {
         double spread = 1.2;
         double swing = Math.toRadians(8);
-        RaceOutlook outlook =
-                new RaceModel(ALWAYS_UP, Map.of(), NO_TURNS).outlook(forecast(spread, swing), COURSE);
+        RaceOutlook outlook = new RaceModel(ALWAYS_UP, Map.of(), NO_TURNS).outlook(forecast(spread, swing), COURSE);
         Random random = new Random(3);
         int races = 40_000;
         double[] times = new double[races];
@@ -72,8 +71,8 @@ class RaceModelTest {
         GustProcess gusts = GustProcess.of(1.3, 8);
         double rise = 3.2 * gusts.sigma();
         RiseLine line = new RiseLine(List.of(2.0, 20.0), List.of(new GustRises(rise, 99), new GustRises(rise, 99)));
-        RaceOutlook outlook = new RaceModel(ALWAYS_UP, Map.of(BEAT, line, REACH, line), NO_TURNS)
-                .outlook(forecast(0, 0), COURSE);
+        RaceOutlook outlook =
+                new RaceModel(ALWAYS_UP, Map.of(BEAT, line, REACH, line), NO_TURNS).outlook(forecast(0, 0), COURSE);
         double passings = gusts.rate() * Math.exp(-0.5 * 3.2 * 3.2) * outlook.time();
         assertEquals(1 - Math.exp(-passings), outlook.overLimit().getOrDefault(GustLimit.SHEET_LOAD, 9.0), 1e-9);
         assertEquals(0, outlook.overLimit().getOrDefault(GustLimit.HEEL, 9.0), 1e-9);
@@ -101,12 +100,14 @@ class RaceModelTest {
 
     @Test
     void windsOutsideTheBookAreNotAnswered() {
-        RaceOutlook outlook =
-                new RaceModel(ALWAYS_UP, Map.of(), NO_TURNS).outlook(forecast(3, 0).withMean(17), COURSE);
+        RaceOutlook outlook = new RaceModel(ALWAYS_UP, Map.of(), NO_TURNS)
+                .outlook(forecast(3, 0).withMean(17), COURSE);
         // The wander about a mean of more than some 18.5 m/s leaves the book, whose last wind is 20.
         assertTrue(outlook.answeredShare() < 0.8 && outlook.answeredShare() > 0.5, "" + outlook.answeredShare());
-        assertEquals(0, new RaceModel(ALWAYS_UP, Map.of(), NO_TURNS)
-                .outlook(forecast(0, 0).withMean(24), COURSE)
-                .answeredShare());
+        assertEquals(
+                0,
+                new RaceModel(ALWAYS_UP, Map.of(), NO_TURNS)
+                        .outlook(forecast(0, 0).withMean(24), COURSE)
+                        .answeredShare());
     }
 }

@@ -47,8 +47,7 @@ class SetupChoiceTest {
     void whatTheBookDoesNotCoverIsNeverRecommended() {
         RaceOutlook half = new RaceOutlook(List.of(
                 new WindOutlook(6, 0.5, Double.NaN, Double.NaN, Map.of()),
-                new WindOutlook(
-                        8, 0.5, 800, 1, Map.of(GustLimit.SHEET_LOAD, 0.0, GustLimit.HEEL, 0.0))));
+                new WindOutlook(8, 0.5, 800, 1, Map.of(GustLimit.SHEET_LOAD, 0.0, GustLimit.HEEL, 0.0))));
         SetupChoice.Setup setup = new SetupChoice.Setup("tall", 500, half, half, half);
         SetupChoice choice = new SetupChoice(List.of(setup), 0.1);
         assertEquals(SetupChoice.Doubt.NOT_COVERED, choice.doubt(setup));
@@ -63,8 +62,8 @@ class SetupChoiceTest {
         Map<GustLimit, Double> none = Map.of(GustLimit.SHEET_LOAD, 0.0, GustLimit.HEEL, 0.0);
         RaceOutlook lacking = new RaceOutlook(List.of(
                 new WindOutlook(6, 0.3, Double.NaN, Double.NaN, Map.of()), new WindOutlook(8, 0.7, 900, 1, none)));
-        RaceOutlook whole = new RaceOutlook(
-                List.of(new WindOutlook(6, 0.3, 2000, 0, none), new WindOutlook(8, 0.7, 880, 1, none)));
+        RaceOutlook whole =
+                new RaceOutlook(List.of(new WindOutlook(6, 0.3, 2000, 0, none), new WindOutlook(8, 0.7, 880, 1, none)));
         SetupChoice.Setup tall = new SetupChoice.Setup("tall", 500, lacking, lacking, lacking);
         SetupChoice.Setup small = new SetupChoice.Setup("short", 500, whole, whole, whole);
         SetupChoice choice = new SetupChoice(List.of(tall, small), 0.1);
@@ -74,8 +73,8 @@ class SetupChoiceTest {
 
     @Test
     void anUnknownChanceIsNotASmallOne() {
-        RaceOutlook unknown = new RaceOutlook(List.of(new WindOutlook(
-                6, 1, 900, 0.2, Map.of(GustLimit.SHEET_LOAD, 0.0, GustLimit.HEEL, Double.NaN))));
+        RaceOutlook unknown = new RaceOutlook(List.of(
+                new WindOutlook(6, 1, 900, 0.2, Map.of(GustLimit.SHEET_LOAD, 0.0, GustLimit.HEEL, Double.NaN))));
         SetupChoice.Setup setup = new SetupChoice.Setup("tall", 500, unknown, unknown, unknown);
         assertEquals(SetupChoice.Doubt.CHANCE_NOT_KNOWN, new SetupChoice(List.of(setup), 0.1).doubt(setup));
     }

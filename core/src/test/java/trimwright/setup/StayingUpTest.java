@@ -14,7 +14,8 @@ class StayingUpTest {
         double dt = 0.0005;
         double decay = Math.exp(-dt);
         double kick = Math.sqrt(1 - decay * decay);
-        // A walk in steps meets a bound later than the process itself, by 0.5826 of a step's deviation (Siegmund's correction).
+        // A walk in steps meets a bound later than the process itself, by 0.5826 of a step's deviation (Siegmund's
+        // correction).
         double late = 0.5826 * kick;
         Random random = new Random(7);
         double y = 0;
