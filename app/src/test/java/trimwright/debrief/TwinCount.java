@@ -1,101 +1,78 @@
 package trimwright.debrief;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import trimwright.compare.Cause;
 
-/**
- * Lines of legs against the seconds that twin legs without the cause were faster by, at the pace of the targets. A line
- * that means what it says is that long; so is what it is shorter by on the twin.
- */
+/** Lines of legs against the seconds that are truly saved without their cause. */
 final class TwinCount {
     private final String name;
-    private final List<Map<Cause, Double>> lines = new ArrayList<>();
-    private final List<Map<Cause, Double>> twins = new ArrayList<>();
     private final List<Double> saved = new ArrayList<>();
+    private final List<Double> direct = new ArrayList<>();
+    private final List<Double> line = new ArrayList<>();
+    private final List<Double> less = new ArrayList<>();
 
     TwinCount(String name) {
         this.name = name;
     }
 
-    void add(TwinLegs.Judged leg, TwinLegs.Judged twin) {
-        lines.add(leg.lines());
-        twins.add(twin.lines());
-        saved.add(leg.trueLoss() - twin.trueLoss());
+    /**
+     * @param saved truly saved in a leg (s)
+     * @param direct of it, as long as the boat flew and turned when it did with the cause
+     * @param line of the leg (s)
+     * @param less by how much the line is shorter without the cause (s)
+     */
+    void add(double saved, double direct, double line, double less) {
+        this.saved.add(saved);
+        this.direct.add(direct);
+        this.line.add(line);
+        this.less.add(less);
     }
 
-    /** Legs, mean seconds saved with its standard error, then of the sum of those lines: see the study. */
-    String row(Cause... causes) {
-        double[] line = new double[saved.size()];
-        double[] less = new double[saved.size()];
-        int nearLine = 0;
-        int nearLess = 0;
-        double product = 0;
-        double square = 0;
-        for (int i = 0; i < line.length; i++) {
-            for (Cause cause : causes) {
-                line[i] += lines.get(i).getOrDefault(cause, 0.0);
-                less[i] += lines.get(i).getOrDefault(cause, 0.0) - twins.get(i).getOrDefault(cause, 0.0);
-            }
-            double truly = saved.get(i);
-            double tolerance = Math.max(2, 0.15 * Math.abs(truly));
-            nearLine += Math.abs(line[i] - truly) <= tolerance ? 1 : 0;
-            nearLess += Math.abs(less[i] - truly) <= tolerance ? 1 : 0;
-            product += less[i] * truly;
-            square += truly * truly;
-        }
-        double[] truly = saved.stream().mapToDouble(Double::doubleValue).toArray();
+    /** See docs/validation.md. */
+    String row() {
         return String.format(
                 Locale.ROOT,
-                "| %s | %d | %.1f +- %.1f | %.1f +- %.1f | %.1f +- %.1f | %.2f | %.2f | %.2f |%n",
+                "| %s | %d | %s | %s | %s | %s | %.2f | %.2f | %.2f | %.2f |%n",
                 name,
-                line.length,
-                mean(truly),
-                error(truly),
+                saved.size(),
+                mean(saved),
+                mean(direct),
                 mean(line),
-                error(line),
                 mean(less),
-                error(less),
-                product / square,
-                TruthCount.share(nearLine, line.length),
-                TruthCount.share(nearLess, line.length));
+                slope(line, saved),
+                near(line, saved),
+                near(less, saved),
+                near(less, direct));
     }
 
-    /** By how much every line is shorter on the twin, on average. */
-    String moved() {
-        Map<Cause, Double> sums = new EnumMap<>(Cause.class);
-        for (int i = 0; i < lines.size(); i++) {
-            for (Cause cause : Cause.values()) {
-                sums.merge(
-                        cause,
-                        lines.get(i).getOrDefault(cause, 0.0) - twins.get(i).getOrDefault(cause, 0.0),
-                        Double::sum);
-            }
+    private static double near(List<Double> of, List<Double> truth) {
+        int near = 0;
+        for (int i = 0; i < of.size(); i++) {
+            double tolerance = Math.max(2, 0.15 * Math.abs(truth.get(i)));
+            near += Math.abs(of.get(i) - truth.get(i)) <= tolerance ? 1 : 0;
         }
-        StringBuilder text = new StringBuilder("  moved of " + name + ":");
-        sums.forEach((cause, sum) -> text.append(
-                String.format(Locale.ROOT, " %s %.2f", cause.name().toLowerCase(Locale.ROOT), sum / lines.size())));
-        return text.append('\n').toString();
+        return TruthCount.share(near, of.size());
     }
 
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
+    private static double slope(List<Double> of, List<Double> truth) {
+        double product = 0;
+        double square = 0;
+        for (int i = 0; i < of.size(); i++) {
+            product += of.get(i) * truth.get(i);
+            square += truth.get(i) * truth.get(i);
         }
-        return sum / values.length;
+        return product / square;
     }
 
-    /** Standard error of the mean, legs taken as independent. */
-    private static double error(double[] values) {
-        double mean = mean(values);
+    /** With its standard error, legs taken as independent. */
+    private static String mean(List<Double> values) {
+        double mean = values.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN);
         double square = 0;
         for (double value : values) {
             square += (value - mean) * (value - mean);
         }
-        return Math.sqrt(square / Math.max(1, values.length - 1) / values.length);
+        double error = Math.sqrt(square / Math.max(1, values.size() - 1) / values.size());
+        return String.format(Locale.ROOT, "%.2f +- %.2f", mean, error);
     }
 }

@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import trimwright.compare.Cause;
 import trimwright.compare.Comparison;
@@ -22,13 +25,11 @@ import trimwright.segment.Phase;
 import trimwright.segment.Pieces;
 import trimwright.segment.PointOfSail;
 import trimwright.segment.Span;
-import trimwright.sim.Scenario;
 import trimwright.target.Target;
 import trimwright.target.TargetBook;
 import trimwright.track.BoatTrack;
 import trimwright.units.Angles;
 import trimwright.units.Units;
-import trimwright.wind.Quantity;
 import trimwright.wind.SailedWind;
 import trimwright.wind.SessionClock;
 import trimwright.wind.WindCorrection;
@@ -46,11 +47,12 @@ final class TwinLegs {
     private static final double LEAST = 2;
 
     private static final int EACH_WAY = 4;
-    /** Length of the logs each way (s). */
-    static final double SECONDS = FIRST + EACH_WAY * LENGTH;
+    /** Begin and end of what is judged each way (s). */
+    static final int FROM = (int) FIRST;
+
+    static final int TO = (int) (FIRST + EACH_WAY * LENGTH);
 
     private final Path folder;
-    private final Path blew;
     private final TargetBook book;
     private final SimulatedDay.Logged logged;
     private final SessionClock clock;
@@ -58,14 +60,10 @@ final class TwinLegs {
 
     /**
      * @param folder one in it for each way
-     * @param blew that of a twin without wakes: the wind that it had blew here
      * @param corrections of the boats' wind sensors, as the race of the day told them
-     * @param wakes whether they were felt: where not, the debrief is told of no other boats
      */
-    TwinLegs(Path folder, Path blew, TargetBook book, Map<String, WindCorrection> corrections, Scenario.Wakes wakes)
-            throws IOException {
+    TwinLegs(Path folder, TargetBook book, Map<String, WindCorrection> corrections) throws IOException {
         this.folder = folder;
-        this.blew = blew;
         this.book = book;
         logged = SimulatedDay.read(
                 Arrays.stream(LongLegs.Way.values()).map(way -> of(folder, way)).toList());
@@ -85,7 +83,7 @@ final class TwinLegs {
         List<@Nullable OnCourse> courses = FleetOnCourse.of(winds, options());
         cuts = new ArrayList<>();
         for (int i = 0; i < winds.size(); i++) {
-            cuts.add(cut(winds.get(i), wakes == Scenario.Wakes.FELT ? courses.get(i) : null));
+            cuts.add(cut(winds.get(i), courses.get(i)));
         }
     }
 
@@ -100,32 +98,79 @@ final class TwinLegs {
     /**
      * A leg.
      *
+     * @param boat its place among the boats
+     * @param from its begin (s)
      * @param lines seconds by cause, as the debrief has them
+     * @param held for each second from the day's zero whether a turn or a spell off the foils has it
      * @param total as the debrief has it (s)
      * @param trueLoss seconds lost on the targets in the wind that truly blew, without wakes
      */
-    record Judged(LongLegs.Way way, Map<Cause, Double> lines, double total, double trueLoss) {}
-
-    /** By boat, then by time. */
-    List<List<Judged>> judge() throws IOException {
-        LossModel losses = LossModel.of(cuts, options());
-        List<List<Judged>> boats = new ArrayList<>();
-        for (Debrief.Cut cut : cuts) {
-            Comparison comparison = Comparison.of(cut.wind(), cut.pieces(), new TargetReference(book), losses.of(cut));
-            List<Judged> legs = new ArrayList<>();
-            for (int i = 0; i < comparison.ledgers().size(); i++) {
-                LongLegs.Way way = LongLegs.Way.values()[i / EACH_WAY];
-                LegLedger ledger = comparison.ledgers().get(i);
-                Map<Cause, Double> lines = new EnumMap<>(Cause.class);
-                ledger.lines().forEach(line -> lines.put(line.cause(), line.loss()));
-                double from = FIRST + i % EACH_WAY * LENGTH;
-                legs.add(new Judged(
-                        way, lines, ledger.total(), trueLoss(cut.wind().boat(), from, way)));
-            }
-            boats.add(legs);
+    record Judged(
+            int boat,
+            LongLegs.Way way,
+            double from,
+            Map<Cause, Double> lines,
+            boolean[] held,
+            double total,
+            double trueLoss) {
+        boolean has(double time) {
+            return time >= from && time < from + LENGTH;
         }
-        return boats;
     }
+
+    /** Boats in the order of the scenario, then by time. */
+    List<Judged> judge() throws IOException {
+        LossModel losses = LossModel.of(cuts, options());
+        List<Judged> legs = new ArrayList<>();
+        List<Debrief.Cut> sorted = cuts.stream()
+                .sorted(Comparator.comparing(cut -> cut.wind().boat()))
+                .toList();
+        for (int boat = 0; boat < sorted.size(); boat++) {
+            Debrief.Cut cut = sorted.get(boat);
+            Comparison comparison = Comparison.of(cut.wind(), cut.pieces(), new TargetReference(book), losses.of(cut));
+            for (LongLegs.Way way : LongLegs.Way.values()) {
+                boolean[] held = held(comparison.ledgers(), way);
+                for (int i = 0; i < EACH_WAY; i++) {
+                    LegLedger ledger = comparison.ledgers().get(way.ordinal() * EACH_WAY + i);
+                    Map<Cause, Double> lines = new EnumMap<>(Cause.class);
+                    ledger.lines().forEach(line -> lines.put(line.cause(), line.loss()));
+                    double from = FIRST + i * LENGTH;
+                    legs.add(new Judged(
+                            boat,
+                            way,
+                            from,
+                            lines,
+                            held,
+                            ledger.total(),
+                            trueLoss(cut.wind().boat(), from, way)));
+                }
+            }
+        }
+        return legs;
+    }
+
+    private boolean[] held(List<LegLedger> ledgers, LongLegs.Way way) {
+        boolean[] held = new boolean[TO + 100];
+        double zero = SimulatedDay.zero(logged.course(), clock) + way.begin();
+        for (LegLedger ledger : ledgers) {
+            for (LegLedger.Line line : ledger.lines()) {
+                if (!HOLDING.contains(line.cause())) {
+                    continue;
+                }
+                for (LegLedger.Piece piece : line.pieces()) {
+                    for (int i = piece.span().from(); i < piece.span().to(); i++) {
+                        int second = (int) Math.floor(i * clock.step() - zero);
+                        if (second >= 0 && second < held.length) {
+                            held[second] = true;
+                        }
+                    }
+                }
+            }
+        }
+        return held;
+    }
+
+    private static final Set<Cause> HOLDING = EnumSet.of(Cause.OFF_FOIL, Cause.TURNS_FREE, Cause.TURNS_FORCED);
 
     private Debrief.Cut cut(WindTrack wind, @Nullable OnCourse on) {
         double step = clock.step();
@@ -150,63 +195,26 @@ final class TwinLegs {
         return new Debrief.Cut(wind, on, FoilingRule.ByRideHeight.DEFAULT, pieces);
     }
 
-    /**
-     * Where the debrief's wind stood off the true one in a leg.
-     *
-     * @param speed found over true, less 1 (-)
-     * @param wide by which it was found too far from the bow (rad)
-     */
-    record WindError(LongLegs.Way way, double speed, double wide) {}
-
-    /** Means over the legs of each boat each way. */
-    List<WindError> windErrors() throws IOException {
-        List<WindError> errors = new ArrayList<>();
-        for (Debrief.Cut cut : cuts) {
-            WindTrack wind = cut.wind();
-            for (LongLegs.Way way : LongLegs.Way.values()) {
-                double speed = 0;
-                double wide = 0;
-                int count = 0;
-                for (String[] cells : SimulatedDay.table(of(folder, way), wind.boat(), "seconds")) {
-                    double time = Double.parseDouble(cells[0]);
-                    int i = (int)
-                            Math.round((time + SimulatedDay.zero(logged.course(), clock) + way.begin()) / clock.step());
-                    double tws = time < FIRST ? Double.NaN : wind.get(Quantity.TWS, i);
-                    if (!Double.isNaN(tws)) {
-                        double off = Angles.difference(
-                                wind.get(Quantity.TWD, i), Units.fromDegrees(Double.parseDouble(cells[4])));
-                        speed += tws / Units.fromKnots(Double.parseDouble(cells[3])) - 1;
-                        wide += Math.signum(angle(cells[4], cells[7])) * off;
-                        count++;
-                    }
-                }
-                errors.add(new WindError(way, speed / count, wide / count));
-            }
-        }
-        return errors;
-    }
-
     private static Span inside(Span span, Span of) {
         return new Span(Math.max(of.from(), span.from()), Math.min(of.to(), span.to()));
     }
 
     private double trueLoss(String boat, double from, LongLegs.Way way) throws IOException {
         List<String[]> sailed = SimulatedDay.table(of(folder, way), boat, "seconds");
-        List<String[]> blew = SimulatedDay.table(of(this.blew, way), boat, "seconds");
         double lost = 0;
-        for (int i = 0; i < Math.min(sailed.size(), blew.size()); i++) {
+        for (int i = 0; i < sailed.size(); i++) {
             String[] cells = sailed.get(i);
             double time = Double.parseDouble(cells[0]);
             if (time < from || time >= from + LENGTH) {
                 continue;
             }
-            double wind = Units.fromKnots(Double.parseDouble(blew.get(i)[3]));
+            double wind = Units.fromKnots(Double.parseDouble(cells[3]) + Double.parseDouble(cells[5]));
             Target target = (way == LongLegs.Way.UPWIND ? book.findUpwind(wind) : book.findDownwind(wind)).target();
             if (target == null) {
                 throw new IllegalStateException("no target in " + wind + " m/s");
             }
             // The course lies to leeward of the bow by the leeway, which is free of the tack.
-            double toBow = angle(blew.get(i)[4], cells[7]);
+            double toBow = angle(cells[4], cells[7]);
             double leeway = Math.signum(angle(cells[4], cells[7])) * Units.fromDegrees(Double.parseDouble(cells[8]));
             double sign = way == LongLegs.Way.UPWIND ? 1 : -1;
             double made = sign * Units.fromKnots(Double.parseDouble(cells[6])) * Math.cos(toBow + leeway);

@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import trimwright.compare.Cause;
@@ -21,7 +21,9 @@ import trimwright.crew.Turning;
 import trimwright.prepare.BookCache;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
+import trimwright.raceday.BranchedLegs;
 import trimwright.raceday.LongLegs;
+import trimwright.raceday.Pulse;
 import trimwright.raceday.ScenarioFile;
 import trimwright.sim.Entry;
 import trimwright.sim.Scenario;
@@ -32,7 +34,7 @@ import trimwright.weather.WeatherSpec;
 import trimwright.wind.WindCorrection;
 
 /**
- * Lines of the ledger against twins: the same boats, wind, instruments and turns, one cause removed. It takes some minutes a
+ * Lines of the ledger against branches of the same day in which one cause is taken away for a while. It takes some minutes a
  * seed, so it runs only where {@code -Dtrimwright.twins=101,102} names seeds; it prints the table of docs/validation.md.
  */
 @EnabledIfSystemProperty(named = "trimwright.twins", matches = "[0-9,]+")
@@ -79,83 +81,78 @@ class TwinStudyTest {
                     .boats()
                     .forEach(boat -> corrections.put(boat.boat(), boat.wind().correction()));
         }
-        Path base = folder.resolve("base");
-        List<List<TwinLegs.Judged>> with =
-                judge(with(drawn, Scenario.Wakes.NONE, Turning.SAILED, true), base, base, book);
-        List<List<TwinLegs.Judged>> clean =
-                judge(with(drawn, Scenario.Wakes.NONE, Turning.SAILED, false), folder.resolve("clean"), base, book);
-        List<List<TwinLegs.Judged>> atOnce =
-                judge(with(drawn, Scenario.Wakes.NONE, Turning.AT_ONCE, true), folder.resolve("at-once"), base, book);
-        List<List<TwinLegs.Judged>> wakes =
-                judge(with(drawn, Scenario.Wakes.FELT, Turning.SAILED, true), folder.resolve("wakes"), base, book);
-        for (int boat = 0; boat < with.size(); boat++) {
-            add(habit(drawn.entries().get(boat).habits()), with.get(boat), clean.get(boat));
-            add("turns", with.get(boat), atOnce.get(boat));
-            add("wakes", wakes.get(boat), with.get(boat));
-            for (TwinLegs.Judged leg : with.get(boat)) {
-                legs++;
-                totals += leg.total();
-                truths += leg.trueLoss();
-                leg.lines().forEach((cause, loss) -> {
-                    sums.merge(cause, loss, Double::sum);
-                    sizes.merge(cause, Math.abs(loss), Double::sum);
-                });
+        Scenario with = with(drawn, true);
+        Scenario without = with(drawn, false);
+        List<TwinLegs.Judged> base = judge(with, folder.resolve("base"), TwinLegs.FROM, TwinLegs.TO, book);
+        // Of this only the lines are wanted: nothing is branched.
+        List<TwinLegs.Judged> clean = judge(without, folder.resolve("clean"), TwinLegs.TO, TwinLegs.TO, book);
+        for (LongLegs.Way way : LongLegs.Way.values()) {
+            List<Pulse> pulses = LongLegs.pulses(TwinLegs.of(folder.resolve("base"), way));
+            for (int i = 0; i < base.size(); i++) {
+                TwinLegs.Judged leg = base.get(i);
+                if (leg.way() == way) {
+                    Habits habits = drawn.entries().get(leg.boat()).habits();
+                    count(BranchedLegs.WAKES, leg, null, pulses);
+                    count(BranchedLegs.TURNS, leg, null, pulses);
+                    if (!habits.equals(Habits.NONE)) {
+                        count(BranchedLegs.name(habits), leg, clean.get(i), pulses);
+                    }
+                }
             }
         }
-    }
-
-    private void add(String name, List<TwinLegs.Judged> of, List<TwinLegs.Judged> twin) {
-        for (int i = 0; i < of.size(); i++) {
-            String on = " " + of.get(i).way().name().toLowerCase(Locale.ROOT);
-            counts.computeIfAbsent(name + on, TwinCount::new).add(of.get(i), twin.get(i));
+        for (TwinLegs.Judged leg : base) {
+            legs++;
+            totals += leg.total();
+            truths += leg.trueLoss();
+            leg.lines().forEach((cause, loss) -> {
+                sums.merge(cause, loss, Double::sum);
+                sizes.merge(cause, Math.abs(loss), Double::sum);
+            });
         }
     }
 
-    private static String habit(Habits habits) {
-        List<String> names = new ArrayList<>();
-        if (habits.momentShare() < 1) {
-            names.add("moment");
+    private void count(String name, TwinLegs.Judged leg, TwinLegs.@Nullable Judged twin, List<Pulse> pulses) {
+        double saved = 0;
+        double direct = 0;
+        for (Pulse pulse : pulses) {
+            if (pulse.boat() != leg.boat() || !pulse.cause().equals(name) || !leg.has(pulse.from())) {
+                continue;
+            }
+            saved += pulse.sum();
+            direct += pulse.direct();
         }
-        if (habits.twist() != 0) {
-            names.add("twist");
+        double line = 0;
+        double less = 0;
+        for (Cause cause : causes(name)) {
+            line += leg.lines().getOrDefault(cause, 0.0);
+            less += leg.lines().getOrDefault(cause, 0.0)
+                    - (twin == null ? 0 : twin.lines().getOrDefault(cause, 0.0));
         }
-        if (habits.rideHeight() != 0) {
-            names.add("ride height");
-        }
-        if (habits.lateEase() > 0) {
-            names.add("late ease");
-        }
-        if (habits.lateInversion() > 0) {
-            names.add("late inversion");
-        }
-        return names.isEmpty() ? "no habit" : String.join(" and ", names);
+        counts.computeIfAbsent(name + " " + leg.way().name().toLowerCase(Locale.ROOT), TwinCount::new)
+                .add(saved, direct, line, less);
     }
 
     private static Cause[] causes(String name) {
-        if (name.startsWith("moment") || name.startsWith("twist") || name.startsWith("late ease")) {
-            return new Cause[] {Cause.TRIM};
-        }
-        if (name.startsWith("ride height")) {
-            return new Cause[] {Cause.HEEL_HEIGHT};
-        }
-        return name.startsWith("wakes")
-                ? new Cause[] {Cause.OTHER_AIR}
-                : new Cause[] {Cause.TURNS_FREE, Cause.TURNS_FORCED};
+        return switch (name) {
+            case BranchedLegs.WAKES -> new Cause[] {Cause.OTHER_AIR};
+            case BranchedLegs.TURNS, "late inversion" -> new Cause[] {Cause.TURNS_FREE, Cause.TURNS_FORCED};
+            case "ride height" -> new Cause[] {Cause.HEEL_HEIGHT};
+            default -> new Cause[] {Cause.TRIM};
+        };
     }
 
-    private List<List<TwinLegs.Judged>> judge(Scenario scenario, Path folder, Path winds, TargetBook book)
+    private List<TwinLegs.Judged> judge(Scenario scenario, Path folder, int from, int to, TargetBook book)
             throws IOException {
         for (LongLegs.Way way : LongLegs.Way.values()) {
             Path place = TwinLegs.of(folder, way);
             if (!Files.exists(place.resolve("course.toml"))) {
-                LongLegs.make(
-                        scenario, way, TwinLegs.SECONDS, SimulatedDay.BOAT.boat(), SimulatedDay.wing(), book, place);
+                LongLegs.make(scenario, way, from, to, SimulatedDay.BOAT.boat(), SimulatedDay.wing(), book, place);
             }
         }
-        return new TwinLegs(folder, winds, book, corrections, scenario.wakes()).judge();
+        return new TwinLegs(folder, book, corrections).judge();
     }
 
-    private static Scenario with(Scenario drawn, Scenario.Wakes wakes, Turning turning, boolean habits) {
+    private static Scenario with(Scenario drawn, boolean habits) {
         List<Entry> entries = drawn.entries().stream()
                 .map(entry -> new Entry(
                         entry.name(),
@@ -170,14 +167,15 @@ class TwinStudyTest {
                         entry.perturbation()))
                 .toList();
         return new Scenario(
-                drawn.seed(), drawn.weather().with(WeatherSpec.Unrest.EVERYWHERE_ALIKE), wakes, turning, entries);
+                drawn.seed(),
+                drawn.weather().with(WeatherSpec.Unrest.EVERYWHERE_ALIKE),
+                Scenario.Wakes.FELT,
+                Turning.SAILED,
+                entries);
     }
 
     private void print() {
-        for (Map.Entry<String, TwinCount> count : counts.entrySet()) {
-            System.out.print(count.getValue().row(causes(count.getKey())));
-            System.out.print(count.getValue().moved());
-        }
+        counts.values().forEach(count -> System.out.print(count.row()));
         double all = 0;
         for (Cause cause : Cause.values()) {
             double size = cause == Cause.UNJUDGED ? 0 : sizes.getOrDefault(cause, 0.0);

@@ -1,10 +1,10 @@
 package trimwright.raceday;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.stream.IntStream;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
 import trimwright.course.Course;
@@ -14,7 +14,6 @@ import trimwright.course.Mark;
 import trimwright.course.PlanePoint;
 import trimwright.course.Position;
 import trimwright.course.Rounding;
-import trimwright.sim.Fleet;
 import trimwright.sim.Race;
 import trimwright.sim.Scenario;
 import trimwright.target.TargetBook;
@@ -50,20 +49,28 @@ public final class LongLegs {
         }
     }
 
-    /** Sails for that long (s) and writes logs and truth as of any simulated day. */
+    /**
+     * Sails what is judged between two times (s), writes logs and truth as of any simulated day, and what is found in
+     * branches of it.
+     */
     public static void make(
-            Scenario scenario, Way way, double seconds, Boat boat, WingSpec wing, TargetBook book, Path folder)
+            Scenario scenario, Way way, int from, int to, Boat boat, WingSpec wing, TargetBook book, Path folder)
             throws IOException {
         long zero = (ZERO.getEpochSecond() + Math.round(way.begin())) * 1_000_000_000L;
         Course course = course(scenario.weather().from(), way, zero + Math.round(GUN * 1e9));
-        DayPlan plan = new DayPlan(scenario, course, zero, seconds);
+        DayPlan plan = new DayPlan(scenario, course, zero, BranchedLegs.sailed(to));
         Race race = new Race(scenario, plan.venue(boat, wing, AimsCard.of(book)));
-        for (int block = 0; block < RaceDay.blocks(seconds); block++) {
-            Fleet fleet = new Fleet(List.of(), race.fleet().wakes());
-            int now = block;
-            IntStream.range(0, scenario.entries().size()).parallel().forEach(i -> race.advance(i, fleet, now));
-        }
+        List<Pulse> pulses = BranchedLegs.of(race, scenario, way, book, from, to);
         DayFiles.write(DayFiles.of(plan, race.runs()), folder);
+        Files.write(
+                folder.resolve("pulses.csv"), pulses.stream().map(Pulse::line).toList());
+    }
+
+    /** What {@link #make} found in branches. */
+    public static List<Pulse> pulses(Path folder) throws IOException {
+        return Files.readAllLines(folder.resolve("pulses.csv")).stream()
+                .map(Pulse::of)
+                .toList();
     }
 
     /** The start of the invented regatta, reached across the wind; then one mark far up or down the wind. */

@@ -1,14 +1,11 @@
 package trimwright.compare;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trimwright.segment.Leg;
 import trimwright.segment.Phase;
 import trimwright.segment.Pieces;
-import trimwright.segment.PointOfSail;
 import trimwright.segment.Turn;
 import trimwright.wind.WindTrack;
 
@@ -44,11 +41,10 @@ public record Comparison(
         for (Phase phase : pieces.phases()) {
             phases.add(PhaseJudge.of(legAt(legs, phase.span().from()), phase));
         }
-        Map<PointOfSail, Double> steady = steady(legs, pieces.phases());
+        Steady steady = new Steady(legs, pieces);
         List<LegLedger> ledgers = new ArrayList<>();
         for (LegProgress leg : legs) {
-            double elsewhere = steady.getOrDefault(leg.leg().kind(), 1.0);
-            ledgers.add(new LedgerBook(leg, pieces, losses, elsewhere).keep());
+            ledgers.add(new LedgerBook(leg, pieces, losses, steady.progress(leg, legs)).keep());
         }
         List<@Nullable Double> back = new ArrayList<>();
         for (Turn turn : pieces.turns()) {
@@ -64,17 +60,6 @@ public record Comparison(
             }
         }
         throw new IllegalStateException("a phase outside every leg at instant " + i);
-    }
-
-    private static Map<PointOfSail, Double> steady(List<LegProgress> legs, List<Phase> phases) {
-        Map<PointOfSail, Double> found = new EnumMap<>(PointOfSail.class);
-        for (LegProgress leg : legs) {
-            double ratio = Steady.progress(leg, phases);
-            if (!Double.isNaN(ratio)) {
-                found.putIfAbsent(leg.leg().kind(), ratio);
-            }
-        }
-        return found;
     }
 
     private static @Nullable Double secondsToReference(List<LegProgress> legs, Turn turn) {

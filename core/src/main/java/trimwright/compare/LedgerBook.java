@@ -7,6 +7,7 @@ import java.util.List;
 import trimwright.segment.OffFoil;
 import trimwright.segment.Phase;
 import trimwright.segment.Pieces;
+import trimwright.segment.Span;
 import trimwright.segment.Turn;
 import trimwright.segment.TurnLabel;
 
@@ -32,7 +33,10 @@ final class LedgerBook {
     private static final byte TURNING_FORCED = 2;
 
     /** Longest time after a turn or a spell off the foils in which speed is taken to be gathered because of it (s): chosen. */
-    private static final double GATHERING = 30;
+    private static final double GATHERING = 40;
+
+    /** Time over which progress has to be the boat's own steady one for speed to be back (s): chosen. */
+    private static final double BACK_FOR = 5;
 
     private final LegProgress progress;
     private final boolean[] offFoil;
@@ -43,16 +47,15 @@ final class LedgerBook {
     private final double[] angle;
     private final double steady;
 
-    /** @param steadyElsewhere steady progress over that of the reference where the leg itself has no phase (-) */
-    LedgerBook(LegProgress progress, Pieces pieces, SpeedLosses losses, double steadyElsewhere) {
+    /** @param steady the boat's own steady progress over that of the reference (-) */
+    LedgerBook(LegProgress progress, Pieces pieces, SpeedLosses losses, double steady) {
         this.progress = progress;
         int from = progress.leg().span().from();
         int n = progress.leg().span().length();
         offFoil = new boolean[n];
         turning = new byte[n];
+        this.steady = steady;
         mark(pieces, from, n);
-        double own = Steady.progress(progress, pieces.phases());
-        steady = Double.isNaN(own) ? steadyElsewhere : own;
         List<Phase> phases = pieces.phases();
         double meanTrim = orZero(Steady.mean(progress, phases, losses::trim));
         double meanAttitude = orZero(Steady.mean(progress, phases, losses::attitude));
@@ -99,21 +102,34 @@ final class LedgerBook {
         return recovery == null ? turn.span().to() : Math.max(turn.span().to(), recovery.until());
     }
 
-    /** From there on speed is gathered: to the next phase or turn, if one begins soon. */
+    /** From there on speed is gathered: until progress is the boat's own steady one again, or the next turn begins. */
     private int steadyFrom(int until, Pieces pieces) {
-        int latest = until + (int) Math.round(GATHERING / progress.step());
-        int next = latest + 1;
-        for (Phase phase : pieces.phases()) {
-            if (phase.span().to() > until) {
-                next = Math.min(next, Math.max(until, phase.span().from()));
-            }
-        }
+        Span leg = progress.leg().span();
+        int latest = Math.min(leg.to(), until + (int) Math.round(GATHERING / progress.step()));
         for (Turn turn : pieces.turns()) {
             if (turn.span().from() >= until) {
-                next = Math.min(next, turn.span().from());
+                latest = Math.min(latest, turn.span().from());
             }
         }
-        return next > latest ? until : next;
+        int window = Math.max(1, (int) Math.round(BACK_FOR / progress.step()));
+        for (int i = Math.max(leg.from(), until); i < latest; i++) {
+            if (isBack(i, Math.min(leg.to(), i + window))) {
+                return i;
+            }
+        }
+        return Math.max(until, latest);
+    }
+
+    private boolean isBack(int from, int to) {
+        double made = 0;
+        double wanted = 0;
+        for (int i = from; i < to; i++) {
+            if (!Double.isNaN(progress.made(i)) && !Double.isNaN(progress.wanted(i))) {
+                made += progress.made(i);
+                wanted += progress.wanted(i);
+            }
+        }
+        return made >= steady * wanted;
     }
 
     private interface Marker {

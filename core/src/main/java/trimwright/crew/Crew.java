@@ -46,8 +46,8 @@ public final class Crew {
     private final LegGuide guide;
     private final Tactician tactician;
     private final Lookout lookout = new Lookout();
-    private final Turns turns = new Turns();
-    private final Driver driver = new Driver();
+    private final Turns turns;
+    private final Driver driver;
     private final Trimmer trimmer;
     private final FlightController flight;
     private final Turning turning;
@@ -80,6 +80,33 @@ public final class Crew {
         tactician = new Tactician(course, aims, temper, turning, tack);
         trimmer = new Trimmer(wing.trim(), habits, tack);
         flight = new FlightController(boat, habits);
+        turns = new Turns();
+        driver = new Driver();
+    }
+
+    private Crew(Crew of, Habits habits, Turning turning) {
+        aims = of.aims;
+        temper = of.temper;
+        this.turning = turning;
+        gun = of.gun;
+        guide = of.guide.copy();
+        tactician = of.tactician.copy(turning);
+        trimmer = of.trimmer.copy(habits);
+        flight = of.flight.copy(habits);
+        turns = of.turns.copy();
+        driver = of.driver.copy();
+        passages.addAll(of.passages);
+        nextLook = of.nextLook;
+        legBegan = of.legBegan;
+        isMirrored = of.isMirrored;
+        way = of.way;
+        build = of.build;
+        dodge = of.dodge;
+    }
+
+    /** A crew that goes on from here by itself, from now on with those habits and that way of turning. */
+    public Crew copy(Habits habits, Turning made) {
+        return new Crew(this, habits, made);
     }
 
     /** What to ask of the controls now. */
@@ -161,6 +188,11 @@ public final class Crew {
 
     public boolean hasFinished() {
         return guide.hasFinished();
+    }
+
+    /** Whether a turn is under way or being prepared. */
+    public boolean isAtTurn() {
+        return turns.coming() != null;
     }
 
     /** The turn under way, null in straight sailing. */

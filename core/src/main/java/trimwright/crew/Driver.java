@@ -13,6 +13,12 @@ final class Driver {
 
     private double held;
 
+    Driver copy() {
+        Driver other = new Driver();
+        other.held = held;
+        return other;
+    }
+
     /** From now on the other tack. */
     void mirror() {
         held = -held;

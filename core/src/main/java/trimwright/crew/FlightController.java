@@ -70,6 +70,26 @@ final class FlightController {
         this.habits = habits;
     }
 
+    /** One that goes on from here with those habits. */
+    FlightController copy(Habits with) {
+        FlightController other = new FlightController(boat, with);
+        other.collective = collective;
+        other.asked = asked;
+        other.spread = spread;
+        other.spare = spare;
+        other.portRake = portRake;
+        other.starboardRake = starboardRake;
+        other.levelled = levelled;
+        other.elevator = elevator;
+        other.differential = differential;
+        other.portBoard = portBoard;
+        other.starboardBoard = starboardBoard;
+        other.crew = crew;
+        other.flying = flying;
+        other.wasBoth = wasBoth;
+        return other;
+    }
+
     /**
      * @param turn the turn under way, null in straight sailing
      * @param coming the turn under way or about to begin, null where there is none

@@ -31,6 +31,15 @@ final class LegGuide {
         this.temper = temper;
     }
 
+    LegGuide copy() {
+        LegGuide other = new LegGuide(course, temper);
+        other.leg = leg;
+        other.goesBack = goesBack;
+        other.before = before;
+        other.beforeTime = beforeTime;
+        return other;
+    }
+
     /** -1 before the start, then from 0; the number of legs when finished. */
     int leg() {
         return leg;

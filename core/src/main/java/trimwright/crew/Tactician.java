@@ -53,6 +53,17 @@ final class Tactician {
         plan = new Plan(Plan.Sail.DIRECT, tack, 0, TurnCause.FREE);
     }
 
+    /** One that goes on from here, its turns made in that way. */
+    Tactician copy(Turning made) {
+        Tactician other = new Tactician(course, aims, temper, made, plan.tack());
+        other.plan = plan;
+        other.meanNorth = meanNorth;
+        other.meanEast = meanEast;
+        other.lastTurn = lastTurn;
+        other.lastLook = lastLook;
+        return other;
+    }
+
     Plan plan() {
         return plan;
     }

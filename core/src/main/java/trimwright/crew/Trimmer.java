@@ -70,6 +70,22 @@ final class Trimmer {
         side = tack;
     }
 
+    /** One that goes on from here with those habits. */
+    Trimmer copy(Habits with) {
+        Trimmer other = new Trimmer(range, with, side);
+        System.arraycopy(asked, 0, other.asked, 0, asked.length);
+        other.count = count;
+        other.held = held;
+        other.hauled = hauled;
+        other.crossed = crossed;
+        other.inverted = inverted;
+        other.sheet = sheet;
+        other.camber = camber;
+        other.twist = twist;
+        other.flap = flap;
+        return other;
+    }
+
     /**
      * @param aim what to set
      * @param turn the turn under way, null in straight sailing

@@ -33,6 +33,15 @@ final class Turns {
         return kind == TurnKind.GYBE ? 0.05 : 0.9;
     }
 
+    Turns copy() {
+        Turns other = new Turns();
+        other.done.addAll(done);
+        other.prepared = prepared;
+        other.active = active;
+        other.steadySince = steadySince;
+        return other;
+    }
+
     /** The turn under way, null in straight sailing. */
     @Nullable
     TurnOrder active() {

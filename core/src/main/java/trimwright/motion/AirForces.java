@@ -60,6 +60,37 @@ final class AirForces {
         z = new double[strips];
     }
 
+    /** One that goes on from here by itself. */
+    AirForces copy() {
+        AirForces other = new AirForces(this);
+        System.arraycopy(x, 0, other.x, 0, x.length);
+        System.arraycopy(y, 0, other.y, 0, y.length);
+        System.arraycopy(z, 0, other.z, 0, z.length);
+        return other;
+    }
+
+    private AirForces(AirForces of) {
+        lags = of.lags;
+        boat = of.boat;
+        spec = of.spec;
+        air = of.air;
+        wing = of.wing;
+        x = new double[of.x.length];
+        y = new double[of.y.length];
+        z = new double[of.z.length];
+        last = of.last;
+        lastPressure = of.lastPressure;
+        held = of.held;
+        lagged = of.lagged == null ? null : of.lagged.copy();
+        calls = of.calls;
+        unsolved = of.unsolved;
+        turning = of.turning;
+        forward = of.forward;
+        starboard = of.starboard;
+        heeling = of.heeling;
+        margin = of.margin;
+    }
+
     /** @param dt length of a step (s), for what lags */
     void addTo(
             ForceSum sum,

@@ -22,6 +22,28 @@ final class LaggedFlow {
         twist = LiftLag.WAGNER.of(controls.twist());
     }
 
+    private LaggedFlow(LaggedFlow of) {
+        windX = copies(of.windX);
+        windY = copies(of.windY);
+        ownY = copies(of.ownY);
+        sheet = of.sheet.copy();
+        camber = of.camber.copy();
+        twist = of.twist.copy();
+    }
+
+    /** One that goes on from here by itself. */
+    LaggedFlow copy() {
+        return new LaggedFlow(this);
+    }
+
+    private static LiftLag.Memory[] copies(LiftLag.Memory[] of) {
+        LiftLag.Memory[] copies = new LiftLag.Memory[of.length];
+        for (int i = 0; i < of.length; i++) {
+            copies[i] = of[i].copy();
+        }
+        return copies;
+    }
+
     private static LiftLag.Memory[] memories(LiftLag lag, double[] first) {
         LiftLag.Memory[] memories = new LiftLag.Memory[first.length];
         for (int i = 0; i < first.length; i++) {

@@ -52,6 +52,13 @@ public final class LiftLag {
             Arrays.fill(behind, first);
         }
 
+        /** One with the same past. */
+        Memory copy() {
+            Memory other = new Memory(0);
+            System.arraycopy(behind, 0, other.behind, 0, behind.length);
+            return other;
+        }
+
         /** What acts when the quantity has now this value and so many half chords were travelled since the last call. */
         double act(double now, double halfChords) {
             double sum = atOnce * now;

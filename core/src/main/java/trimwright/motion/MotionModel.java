@@ -71,6 +71,23 @@ public final class MotionModel {
         addedHeave = 0.7 * quarter * tip * tip * boat.mainFoil().tipSpan();
     }
 
+    private MotionModel(MotionModel of) {
+        boat = of.boat;
+        water = of.water;
+        inertia = of.inertia;
+        waterForces = new WaterForces(of.boat, of.inertia.x(), of.water);
+        airForces = of.airForces.copy();
+        actuators = of.actuators;
+        addedSway = of.addedSway;
+        addedHeave = of.addedHeave;
+        loads = of.loads;
+    }
+
+    /** One that goes on from here as this would, for another thread if need be. */
+    public MotionModel copy() {
+        return new MotionModel(this);
+    }
+
     /** The state after one step (s) in that wind. */
     public MotionState step(MotionState state, Commands commands, LocalWind wind, double dt) {
         Controls controls = actuators.move(state.controls(), commands, loads.turningMoment(), dt);

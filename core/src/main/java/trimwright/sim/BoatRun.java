@@ -10,8 +10,10 @@ import trimwright.boat.WingSpec;
 import trimwright.course.PlanePoint;
 import trimwright.crew.Crew;
 import trimwright.crew.DoneTurn;
+import trimwright.crew.Habits;
 import trimwright.crew.OtherBoat;
 import trimwright.crew.Sight;
+import trimwright.crew.Turning;
 import trimwright.motion.BoatView;
 import trimwright.motion.Commands;
 import trimwright.motion.Controls;
@@ -58,6 +60,7 @@ public final class BoatRun {
     private final WakeLaid wakeLaid;
     private final SpanLog straight = new SpanLog();
     private final SpanLog offFoil = new SpanLog();
+    private final long seed;
 
     private MotionState state;
     private long steps;
@@ -70,6 +73,7 @@ public final class BoatRun {
         this.field = field;
         this.step = step;
         entry = scenario.entries().get(index);
+        seed = scenario.seed();
         boat = entry.perturbation().of(venue.boat());
         wing = boat.getWing(venue.wing());
         // Rudders hang at the sterns, so the bows are a boat's length before them.
@@ -100,8 +104,44 @@ public final class BoatRun {
                 venue.gun());
     }
 
+    private BoatRun(BoatRun of, long seed, Habits habits, Turning turning) {
+        index = of.index;
+        field = of.field;
+        step = of.step;
+        entry = of.entry;
+        boat = of.boat;
+        wing = of.wing;
+        bowX = of.bowX;
+        growth = of.growth;
+        meanWind = of.meanWind;
+        gauges = of.gauges;
+        this.seed = seed;
+        model = of.model.copy();
+        crew = of.crew.copy(habits, turning);
+        wakeLaid = of.wakeLaid.anew();
+        instruments = new Instruments(of.entry.faults(), Race.READING, seed, of.entry.name());
+        state = of.state;
+        steps = of.steps;
+        windNorth = of.windNorth;
+        windEast = of.windEast;
+        wakes = of.wakes;
+    }
+
+    /**
+     * A run that goes on from here as this one stands, from now on with those habits and that way of turning. Its readings,
+     * truth, spans and wake begin here, its instruments' noise with the day's.
+     */
+    public BoatRun branch(Habits habits, Turning turning) {
+        return new BoatRun(this, seed, habits, turning);
+    }
+
+    /** Whether the crew is at a turn or prepares one. */
+    public boolean isAtTurn() {
+        return crew.isAtTurn();
+    }
+
     /** Sails on until a time (s); boats and wakes of others stand as the fleet says. */
-    void advance(Fleet fleet, double until) {
+    public void advance(Fleet fleet, double until) {
         while (time() < until - 1e-9 && !hasLeft()) {
             sailOneStep(fleet);
         }

@@ -30,6 +30,11 @@ final class WakeLaid {
         wingArea = Wing.area(wing);
     }
 
+    /** The same wing, nothing laid yet. */
+    WakeLaid anew() {
+        return new WakeLaid(wing, air);
+    }
+
     WakeTrail trail() {
         return new WakeTrail(trail);
     }
