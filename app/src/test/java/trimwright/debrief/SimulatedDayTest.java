@@ -21,6 +21,8 @@ import trimwright.units.Units;
 /** One short simulated day against its truth; whole days: {@link SimulatedDaysStudyTest}. */
 class SimulatedDayTest {
     /** Enough of a book for the crews' cards and a debrief in the winds of that day. */
+    static final TargetBook BOOK = book();
+
     private static TargetBook book() {
         TargetGrid grid = new TargetGrid(
                 List.of(Units.fromKnots(10), Units.fromKnots(16), Units.fromKnots(22)),
@@ -33,7 +35,7 @@ class SimulatedDayTest {
 
     @Test
     void turnsAndRoundingsOfAShortDayAreFound(@TempDir Path folder) throws IOException {
-        TargetBook book = book();
+        TargetBook book = BOOK;
         SimulatedDay day = SimulatedDay.of(ScenarioFile.draw(3), 8, folder, book);
         DebriefReport report = day.debrief(book);
         TruthCount count = new TruthCount();

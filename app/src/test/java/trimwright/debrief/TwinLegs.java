@@ -6,11 +6,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import trimwright.compare.Cause;
 import trimwright.compare.Comparison;
@@ -46,25 +44,30 @@ final class TwinLegs {
     /** Of a phase that a cut went through, less is left out (s). */
     private static final double LEAST = 2;
 
-    private static final int EACH_WAY = 4;
-    /** Begin and end of what is judged each way (s). */
+    /** Begin of what is judged each way (s). */
     static final int FROM = (int) FIRST;
 
-    static final int TO = (int) (FIRST + EACH_WAY * LENGTH);
+    /** End of what is judged of so many legs each way (s). */
+    static int to(int legs) {
+        return (int) (FIRST + legs * LENGTH);
+    }
 
     private final Path folder;
     private final TargetBook book;
+    private final int eachWay;
     private final SimulatedDay.Logged logged;
     private final SessionClock clock;
     private final List<Debrief.Cut> cuts;
 
     /**
      * @param folder one in it for each way
+     * @param eachWay legs
      * @param corrections of the boats' wind sensors, as the race of the day told them
      */
-    TwinLegs(Path folder, TargetBook book, Map<String, WindCorrection> corrections) throws IOException {
+    TwinLegs(Path folder, TargetBook book, int eachWay, Map<String, WindCorrection> corrections) throws IOException {
         this.folder = folder;
         this.book = book;
+        this.eachWay = eachWay;
         logged = SimulatedDay.read(
                 Arrays.stream(LongLegs.Way.values()).map(way -> of(folder, way)).toList());
         List<BoatTrack> tracks = logged.tracks();
@@ -101,7 +104,6 @@ final class TwinLegs {
      * @param boat its place among the boats
      * @param from its begin (s)
      * @param lines seconds by cause, as the debrief has them
-     * @param held for each second from the day's zero whether a turn or a spell off the foils has it
      * @param total as the debrief has it (s)
      * @param trueLoss seconds lost on the targets in the wind that truly blew, without wakes
      */
@@ -110,7 +112,6 @@ final class TwinLegs {
             LongLegs.Way way,
             double from,
             Map<Cause, Double> lines,
-            boolean[] held,
             double total,
             double trueLoss) {
         boolean has(double time) {
@@ -129,9 +130,8 @@ final class TwinLegs {
             Debrief.Cut cut = sorted.get(boat);
             Comparison comparison = Comparison.of(cut.wind(), cut.pieces(), new TargetReference(book), losses.of(cut));
             for (LongLegs.Way way : LongLegs.Way.values()) {
-                boolean[] held = held(comparison.ledgers(), way);
-                for (int i = 0; i < EACH_WAY; i++) {
-                    LegLedger ledger = comparison.ledgers().get(way.ordinal() * EACH_WAY + i);
+                for (int i = 0; i < eachWay; i++) {
+                    LegLedger ledger = comparison.ledgers().get(way.ordinal() * eachWay + i);
                     Map<Cause, Double> lines = new EnumMap<>(Cause.class);
                     ledger.lines().forEach(line -> lines.put(line.cause(), line.loss()));
                     double from = FIRST + i * LENGTH;
@@ -140,7 +140,6 @@ final class TwinLegs {
                             way,
                             from,
                             lines,
-                            held,
                             ledger.total(),
                             trueLoss(cut.wind().boat(), from, way)));
                 }
@@ -148,29 +147,6 @@ final class TwinLegs {
         }
         return legs;
     }
-
-    private boolean[] held(List<LegLedger> ledgers, LongLegs.Way way) {
-        boolean[] held = new boolean[TO + 100];
-        double zero = SimulatedDay.zero(logged.course(), clock) + way.begin();
-        for (LegLedger ledger : ledgers) {
-            for (LegLedger.Line line : ledger.lines()) {
-                if (!HOLDING.contains(line.cause())) {
-                    continue;
-                }
-                for (LegLedger.Piece piece : line.pieces()) {
-                    for (int i = piece.span().from(); i < piece.span().to(); i++) {
-                        int second = (int) Math.floor(i * clock.step() - zero);
-                        if (second >= 0 && second < held.length) {
-                            held[second] = true;
-                        }
-                    }
-                }
-            }
-        }
-        return held;
-    }
-
-    private static final Set<Cause> HOLDING = EnumSet.of(Cause.OFF_FOIL, Cause.TURNS_FREE, Cause.TURNS_FORCED);
 
     private Debrief.Cut cut(WindTrack wind, @Nullable OnCourse on) {
         double step = clock.step();
@@ -181,7 +157,7 @@ final class TwinLegs {
         for (LongLegs.Way way : LongLegs.Way.values()) {
             PointOfSail kind = PointOfSail.valueOf(way.name());
             double zero = SimulatedDay.zero(logged.course(), clock) + way.begin() + FIRST;
-            for (int i = 0; i < EACH_WAY; i++) {
+            for (int i = 0; i < eachWay; i++) {
                 Span span = new Span((int) Math.round((zero + i * LENGTH) / step), (int)
                         Math.round((zero + (i + 1) * LENGTH) / step));
                 legs.add(new Leg(kind, span, 0, 0, null));

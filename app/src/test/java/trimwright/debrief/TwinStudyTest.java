@@ -42,8 +42,12 @@ class TwinStudyTest {
     /** Whether instruments read what is, to tell what the ledger itself gets wrong. */
     private static final boolean PERFECT = Boolean.getBoolean("trimwright.twins.perfect");
 
-    /** The race from which wind sensors are known, as of any day (min). */
+    /** The race from which wind sensors are known, a day of the other study (min). */
     private static final int RACE_MINUTES = 25;
+
+    private static final int EACH_WAY = 4;
+
+    private final Path races = Path.of(System.getProperty("trimwright.root", "."), "target", "study");
 
     /** Header on which all tack, lift on which all gybe (rad): small, so that a leg has turns without a boundary. */
     private static final double SHIFT = Math.toRadians(2.5);
@@ -76,16 +80,16 @@ class TwinStudyTest {
     private void compare(Scenario drawn, Path folder, TargetBook book) throws IOException {
         corrections.clear();
         if (!PERFECT) {
-            SimulatedDay.of(drawn, RACE_MINUTES, folder.resolve("race"), book)
+            SimulatedDay.of(drawn, RACE_MINUTES, races.resolve(Long.toString(drawn.seed())), book)
                     .debrief(null)
                     .boats()
                     .forEach(boat -> corrections.put(boat.boat(), boat.wind().correction()));
         }
         Scenario with = with(drawn, true);
         Scenario without = with(drawn, false);
-        List<TwinLegs.Judged> base = judge(with, folder.resolve("base"), TwinLegs.FROM, TwinLegs.TO, book);
+        List<TwinLegs.Judged> base = judge(with, folder.resolve("base"), TwinLegs.FROM, TwinLegs.to(EACH_WAY), book);
         // Of this only the lines are wanted: nothing is branched.
-        List<TwinLegs.Judged> clean = judge(without, folder.resolve("clean"), TwinLegs.TO, TwinLegs.TO, book);
+        List<TwinLegs.Judged> clean = judge(without, folder.resolve("clean"), TwinLegs.to(EACH_WAY), TwinLegs.to(EACH_WAY), book);
         for (LongLegs.Way way : LongLegs.Way.values()) {
             List<Pulse> pulses = LongLegs.pulses(TwinLegs.of(folder.resolve("base"), way));
             for (int i = 0; i < base.size(); i++) {
@@ -93,7 +97,10 @@ class TwinStudyTest {
                 if (leg.way() == way) {
                     Habits habits = drawn.entries().get(leg.boat()).habits();
                     count(BranchedLegs.WAKES, leg, null, pulses);
-                    count(BranchedLegs.TURNS, leg, null, pulses);
+                    if (!leg.has(TwinLegs.FROM)) {
+                        // Turns from before the first leg are not known.
+                        count(BranchedLegs.TURNS, leg, null, pulses);
+                    }
                     if (!habits.equals(Habits.NONE)) {
                         count(BranchedLegs.name(habits), leg, clean.get(i), pulses);
                     }
@@ -115,11 +122,19 @@ class TwinStudyTest {
         double saved = 0;
         double direct = 0;
         for (Pulse pulse : pulses) {
-            if (pulse.boat() != leg.boat() || !pulse.cause().equals(name) || !leg.has(pulse.from())) {
+            if (pulse.boat() != leg.boat() || !pulse.cause().equals(name)) {
                 continue;
             }
-            saved += pulse.sum();
-            direct += pulse.direct();
+            if (name.equals(BranchedLegs.TURNS)) {
+                // A line has a turn's seconds where they are lost, be it on the next leg.
+                for (int k = 0; k < pulse.saved().size(); k++) {
+                    saved += leg.has(pulse.from() + k) ? pulse.saved().get(k) : 0;
+                }
+                direct = saved;
+            } else if (leg.has(pulse.from())) {
+                saved += pulse.sum();
+                direct += pulse.direct();
+            }
         }
         double line = 0;
         double less = 0;
@@ -149,7 +164,7 @@ class TwinStudyTest {
                 LongLegs.make(scenario, way, from, to, SimulatedDay.BOAT.boat(), SimulatedDay.wing(), book, place);
             }
         }
-        return new TwinLegs(folder, book, corrections).judge();
+        return new TwinLegs(folder, book, EACH_WAY, corrections).judge();
     }
 
     private static Scenario with(Scenario drawn, boolean habits) {

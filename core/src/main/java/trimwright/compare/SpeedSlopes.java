@@ -46,9 +46,13 @@ public final class SpeedSlopes {
     private final double[] first;
     private final double[][] second;
 
-    private SpeedSlopes(double[] first, double[][] second) {
-        this.first = first;
-        this.second = second;
+    /**
+     * @param first slopes a step, by the order of {@link Trim#toArray}
+     * @param second curvatures a step squared, symmetric
+     */
+    SpeedSlopes(double[] first, double[][] second) {
+        this.first = first.clone();
+        this.second = second.clone();
     }
 
     /** About a solved foiling point, or null where the model finds no balance near it. */

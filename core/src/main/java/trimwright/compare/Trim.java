@@ -26,4 +26,14 @@ public record Trim(double incidence, double camber, double twist, double heel, d
     double[] toArray() {
         return new double[] {incidence, camber, twist, heel, rideHeight};
     }
+
+    /** Without a zero error that turns its sign with the tack. */
+    Trim less(Trim zero, int sign) {
+        return new Trim(
+                incidence - sign * zero.incidence,
+                camber - sign * zero.camber,
+                twist - sign * zero.twist,
+                heel - sign * zero.heel,
+                rideHeight - sign * zero.rideHeight);
+    }
 }

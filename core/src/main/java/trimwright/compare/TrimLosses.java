@@ -1,25 +1,38 @@
 package trimwright.compare;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import trimwright.air.TrueWind;
 import trimwright.segment.Phase;
 import trimwright.segment.Pieces;
+import trimwright.segment.PointOfSail;
 import trimwright.segment.Tack;
 import trimwright.units.Angles;
 import trimwright.wind.Quantity;
 import trimwright.wind.WindTrack;
 
 /**
- * What trim and attitude cost in each instant of steady sailing, from means over 20 s (chosen: the wing is worked against
- * gusts, and the target is that of a steady wind). Elsewhere, and where trim is not logged, it is not known.
+ * What trim and attitude cost in each instant of steady sailing, priced over 2 s (chosen: so long a wing takes to be set to
+ * a gust). A boat's speed answers slowly, to the mean of what it is driven by, and that is curved over the trim: the mean of
+ * prices is what counts, not the price of the mean. Elsewhere, and where trim is not logged, it is not known.
+ *
+ * <p>What a gauge shows otherwise on one tack than on the other, both against the target, is taken for half its zero error
+ * each and left out: where a price is curved, a zero error costs on both tacks.
  */
 public final class TrimLosses {
-    private static final double WINDOW = 20;
+    private static final double WINDOW = 2;
+
+    /** Less steady sailing than this on one of the tacks tells no zero error (s): chosen. */
+    private static final double ENOUGH = 60;
 
     private final WindTrack track;
     private final TrimTable table;
     private final double[] trim;
     private final double[] attitude;
+
+    /** A stretch of a phase with its means. */
+    private record Block(Phase phase, int from, int to, double tws, double twa, Trim measured, Trim wanted) {}
 
     private TrimLosses(WindTrack track, TrimTable table) {
         this.track = track;
@@ -37,41 +50,73 @@ public final class TrimLosses {
      */
     public static SpeedLosses of(WindTrack track, Pieces pieces, TrimTable table, double[] clearWind) {
         TrimLosses losses = new TrimLosses(track, table);
-        for (Phase phase : pieces.phases()) {
-            losses.judge(phase);
+        for (PointOfSail kind : PointOfSail.values()) {
+            List<Block> blocks = pieces.phases().stream()
+                    .filter(phase -> phase.kind() == kind)
+                    .flatMap(phase -> losses.blocks(phase).stream())
+                    .toList();
+            Trim zero = losses.zeroError(blocks);
+            blocks.forEach(block -> losses.judge(block, zero));
         }
         return new SpeedLosses(losses.trim, losses.attitude, clearWind);
     }
 
-    private void judge(Phase phase) {
-        int window = track.clock().steps(WINDOW);
+    private List<Block> blocks(Phase phase) {
         int from = phase.span().from();
-        int blocks = Math.max(1, phase.span().length() / window);
-        for (int b = 0; b < blocks; b++) {
-            int begin = from + b * phase.span().length() / blocks;
-            int end = from + (b + 1) * phase.span().length() / blocks;
-            judge(phase, begin, end);
+        int count = Math.max(1, phase.span().length() / track.clock().steps(WINDOW));
+        List<Block> blocks = new ArrayList<>();
+        for (int b = 0; b < count; b++) {
+            int begin = from + b * phase.span().length() / count;
+            int end = from + (b + 1) * phase.span().length() / count;
+            double tws = track.mean(Quantity.TWS, begin, end);
+            double twa = track.mean(Quantity.COURSE_TWA, begin, end);
+            Trim wanted = Double.isNaN(tws) || Double.isNaN(twa) ? null : table.wanted(phase.kind(), tws, twa);
+            if (wanted != null) {
+                blocks.add(new Block(phase, begin, end, tws, twa, measured(phase.tack(), begin, end), wanted));
+            }
         }
+        return blocks;
     }
 
-    private void judge(Phase phase, int from, int to) {
-        int tack = phase.tack().sign();
-        double tws = track.mean(Quantity.TWS, from, to);
-        double twa = track.mean(Quantity.COURSE_TWA, from, to);
-        Trim measured = new Trim(
-                incidence(phase.tack(), from, to),
-                tack * track.mean(Quantity.CAMBER, from, to),
-                tack * track.mean(Quantity.TWIST, from, to),
-                tack * track.mean(Quantity.ROLL, from, to),
+    private Trim measured(Tack tack, int from, int to) {
+        int sign = tack.sign();
+        return new Trim(
+                incidence(tack, from, to),
+                sign * track.mean(Quantity.CAMBER, from, to),
+                sign * track.mean(Quantity.TWIST, from, to),
+                sign * track.mean(Quantity.ROLL, from, to),
                 track.mean(Quantity.RIDE_HEIGHT, from, to));
-        if (Double.isNaN(tws) || Double.isNaN(twa)) {
-            return;
+    }
+
+    /** By how much gauges show too much on starboard and too little on port tack; nothing where one tack is too short. */
+    private Trim zeroError(List<Block> blocks) {
+        double[] zero = new double[Trim.SIZE];
+        for (int i = 0; i < Trim.SIZE; i++) {
+            double[] sum = new double[2];
+            double[] seconds = new double[2];
+            for (Block block : blocks) {
+                int tack = block.phase().tack() == Tack.STARBOARD ? 0 : 1;
+                double off = block.measured().toArray()[i] - block.wanted().toArray()[i];
+                if (!Double.isNaN(off)) {
+                    double length = (block.to() - block.from()) * track.clock().step();
+                    sum[tack] += off * length;
+                    seconds[tack] += length;
+                }
+            }
+            boolean isTold = Math.min(seconds[0], seconds[1]) >= ENOUGH;
+            zero[i] = isTold ? (sum[0] / seconds[0] - sum[1] / seconds[1]) / 2 : 0;
         }
-        TrimTable.Loss loss = table.loss(phase.kind(), tws, twa, measured);
+        // A height has no side.
+        return new Trim(zero[0], zero[1], zero[2], zero[3], 0);
+    }
+
+    private void judge(Block block, Trim zero) {
+        Trim measured = block.measured().less(zero, block.phase().tack().sign());
+        TrimTable.Loss loss = table.loss(block.phase().kind(), block.tws(), block.twa(), measured, block.wanted());
         if (loss != null) {
             boolean isLogged = !Double.isNaN(measured.incidence() + measured.camber() + measured.twist());
-            Arrays.fill(trim, from, to, isLogged ? loss.trim() : Double.NaN);
-            Arrays.fill(attitude, from, to, loss.attitude());
+            Arrays.fill(trim, block.from(), block.to(), isLogged ? loss.trim() : Double.NaN);
+            Arrays.fill(attitude, block.from(), block.to(), loss.attitude());
         }
     }
 

@@ -6,7 +6,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trimwright.segment.PointOfSail;
 import trimwright.target.Branch;
-import trimwright.target.Target;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetMode;
 import trimwright.target.TargetPoint;
@@ -59,15 +58,16 @@ public final class TrimTable {
      */
     record Loss(double trim, double attitude) {}
 
-    /** Null where the book or its slopes say nothing, or the target is not a foiling one. */
+    /** The target's own, null where the book says nothing, or the target is not a foiling one. */
     @Nullable
-    Loss loss(PointOfSail on, double tws, double twa, Trim measured) {
+    Trim wanted(PointOfSail on, double tws, double twa) {
         TargetPoint target = lookup(on, tws, twa);
-        if (target == null || !target.isFoiling()) {
-            return null;
-        }
-        Target best = target.getTarget();
-        Trim wanted = Trim.of(best);
+        return target == null || !target.isFoiling() ? null : Trim.of(target.getTarget());
+    }
+
+    /** Null where the slopes say nothing. */
+    @Nullable
+    Loss loss(PointOfSail on, double tws, double twa, Trim measured, Trim wanted) {
         double trim = 0;
         double attitude = 0;
         double weights = 0;

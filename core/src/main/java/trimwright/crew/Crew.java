@@ -60,6 +60,7 @@ public final class Crew {
     private double way;
     private double build;
     private double dodge;
+    private double offMark;
 
     /** @param gun time of the start signal (s) */
     public Crew(
@@ -102,6 +103,7 @@ public final class Crew {
         way = of.way;
         build = of.build;
         dodge = of.dodge;
+        offMark = of.offMark;
     }
 
     /** A crew that goes on from here by itself, from now on with those habits and that way of turning. */
@@ -182,7 +184,12 @@ public final class Crew {
      */
     public String sailing() {
         Plan.Sail sail = tactician.plan().sail();
-        double off = build * (sail == Plan.Sail.DOWNWIND ? BUILD_DOWN : BUILD_UP);
+        double off =
+                switch (sail) {
+                    case UPWIND -> build * BUILD_UP;
+                    case DOWNWIND -> build * BUILD_DOWN;
+                    case DIRECT -> Math.abs(offMark);
+                };
         return mayBuild() && off > GATHERING ? "gathering" : sail.name().toLowerCase(Locale.ROOT);
     }
 
@@ -216,8 +223,10 @@ public final class Crew {
         double leeway = tack * aim.attitude().leeway();
         boolean steersByHeel = turns.active() == null && !flight.holdsHeel() && sight.isFlying();
         double toReach = !steersByHeel ? 0 : byHeel(sight, tack, aim, angle);
+        offMark = 0;
         if (plan.sail() == Plan.Sail.DIRECT && plan.tack() == tack) {
-            return plan.bearing() + leeway + dodge - tack * (toReach + toBuild(sight, angle));
+            offMark = toBuild(sight, angle);
+            return plan.bearing() + leeway + dodge - tack * (toReach + offMark);
         }
         return sight.windFrom() - tack * (angle + toReach) + leeway + dodge;
     }

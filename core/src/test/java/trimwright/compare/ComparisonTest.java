@@ -47,7 +47,7 @@ class ComparisonTest {
     }
 
     /** A book in which the boat makes 10 m/s at every angle of every wind, best VMG at 45 and 135 deg. */
-    private static TargetBook tenEverywhere() {
+    static TargetBook tenEverywhere() {
         List<Double> winds = List.of(4.0, 8.0, 12.0);
         List<Double> angles = new ArrayList<>();
         for (int degrees = 30; degrees <= 150; degrees += 10) {
