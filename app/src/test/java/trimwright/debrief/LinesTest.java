@@ -46,13 +46,15 @@ class LinesTest {
         }
         List<TwinLegs.Judged> legs = new TwinLegs(folder, book, LEGS, Map.of()).judge();
         for (LongLegs.Way way : LongLegs.Way.values()) {
-            List<TwinLegs.Judged> on = legs.stream().filter(leg -> leg.way() == way).toList();
+            List<TwinLegs.Judged> on =
+                    legs.stream().filter(leg -> leg.way() == way).toList();
             List<Pulse> pulses = new ArrayList<>(LongLegs.pulses(TwinLegs.of(folder, way)));
             pulses.removeIf(pulse -> on.stream().noneMatch(leg -> leg.has(pulse.from())));
             double turns = saved(pulses, BranchedLegs.TURNS);
             assertTrue(turns > 5, "turns truly cost " + turns);
             assertEquals(turns, sum(on, Cause.TURNS_FREE), Math.max(2 * LEGS, 0.15 * turns), way + " turns");
-            // Against the boat without the habit. The balance prices a habit lower than it comes an unsteady boat: see validation.
+            // Against the boat without the habit. The balance prices a habit lower than it comes an unsteady boat: see
+            // validation.
             double height = saved(pulses, "ride height");
             double higher = sum(of(on, 0), Cause.HEEL_HEIGHT) - sum(of(on, 1), Cause.HEEL_HEIGHT);
             assertTrue(height > 2, way + ": flying high truly costs " + height);
@@ -90,7 +92,9 @@ class LinesTest {
                 weather,
                 Scenario.Wakes.NONE,
                 Turning.SAILED,
-                List.of(entry("Avocet", new Habits(1, 0, 0, 0.18, 0), 0.2), entry("Curlew", new Habits(0.91, 0, 0, 0, 0), 0.8)));
+                List.of(
+                        entry("Avocet", new Habits(1, 0, 0, 0.18, 0), 0.2),
+                        entry("Curlew", new Habits(0.91, 0, 0, 0, 0), 0.8)));
     }
 
     private static Entry entry(String name, Habits habits, double lane) {

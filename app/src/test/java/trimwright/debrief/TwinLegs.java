@@ -107,13 +107,7 @@ final class TwinLegs {
      * @param total as the debrief has it (s)
      * @param trueLoss seconds lost on the targets in the wind that truly blew, without wakes
      */
-    record Judged(
-            int boat,
-            LongLegs.Way way,
-            double from,
-            Map<Cause, Double> lines,
-            double total,
-            double trueLoss) {
+    record Judged(int boat, LongLegs.Way way, double from, Map<Cause, Double> lines, double total, double trueLoss) {
         boolean has(double time) {
             return time >= from && time < from + LENGTH;
         }

@@ -89,7 +89,8 @@ class TwinStudyTest {
         Scenario without = with(drawn, false);
         List<TwinLegs.Judged> base = judge(with, folder.resolve("base"), TwinLegs.FROM, TwinLegs.to(EACH_WAY), book);
         // Of this only the lines are wanted: nothing is branched.
-        List<TwinLegs.Judged> clean = judge(without, folder.resolve("clean"), TwinLegs.to(EACH_WAY), TwinLegs.to(EACH_WAY), book);
+        List<TwinLegs.Judged> clean =
+                judge(without, folder.resolve("clean"), TwinLegs.to(EACH_WAY), TwinLegs.to(EACH_WAY), book);
         for (LongLegs.Way way : LongLegs.Way.values()) {
             List<Pulse> pulses = LongLegs.pulses(TwinLegs.of(folder.resolve("base"), way));
             for (int i = 0; i < base.size(); i++) {

@@ -203,7 +203,8 @@ public final class BranchedLegs {
     /** Made good to the wind that blows without wakes, over that of the target in it (-). */
     private double progress(TrueState state) {
         AirVelocity air = field.at(0, 0, state.time());
-        Target target = (way == LongLegs.Way.UPWIND ? book.findUpwind(air.speed()) : book.findDownwind(air.speed())).target();
+        Target target =
+                (way == LongLegs.Way.UPWIND ? book.findUpwind(air.speed()) : book.findDownwind(air.speed())).target();
         if (target == null) {
             throw new IllegalStateException("no target in " + air.speed() + " m/s");
         }

@@ -41,6 +41,7 @@ public record Pulse(int boat, String cause, int from, int alike, List<Double> sa
         for (int i = 4; i < cells.length; i++) {
             saved.add(Double.parseDouble(cells[i]));
         }
-        return new Pulse(Integer.parseInt(cells[0]), cells[1], Integer.parseInt(cells[2]), Integer.parseInt(cells[3]), saved);
+        return new Pulse(
+                Integer.parseInt(cells[0]), cells[1], Integer.parseInt(cells[2]), Integer.parseInt(cells[3]), saved);
     }
 }

@@ -184,12 +184,11 @@ public final class Crew {
      */
     public String sailing() {
         Plan.Sail sail = tactician.plan().sail();
-        double off =
-                switch (sail) {
-                    case UPWIND -> build * BUILD_UP;
-                    case DOWNWIND -> build * BUILD_DOWN;
-                    case DIRECT -> Math.abs(offMark);
-                };
+        double off = switch (sail) {
+            case UPWIND -> build * BUILD_UP;
+            case DOWNWIND -> build * BUILD_DOWN;
+            case DIRECT -> Math.abs(offMark);
+        };
         return mayBuild() && off > GATHERING ? "gathering" : sail.name().toLowerCase(Locale.ROOT);
     }
 

@@ -46,8 +46,7 @@ class TrimLossesTest {
         book.points().stream()
                 .filter(point -> point.mode() == TargetMode.UPWIND)
                 .forEach(point -> slopes.put(point, new SpeedSlopes(new double[Trim.SIZE], second)));
-        SpeedLosses losses =
-                TrimLosses.of(wind, pieces, new TrimTable(book, slopes), OthersAir.unknown(wind.size()));
+        SpeedLosses losses = TrimLosses.of(wind, pieces, new TrimTable(book, slopes), OthersAir.unknown(wind.size()));
         double sum = 0;
         int count = 0;
         for (Phase phase : pieces.phases()) {
