@@ -5,7 +5,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trimwright.card.LiftOff;
+import trimwright.card.LullChoice;
 import trimwright.card.TakeOffCard;
+import trimwright.card.TakeOffPath;
 import trimwright.card.TakeOffRow;
 import trimwright.platform.FoilSet;
 import trimwright.platform.SailingState;
@@ -25,8 +27,8 @@ public final class TakeOffDocument {
                 .put("boat", request.file().boat().name())
                 .put("wing", request.wing().id());
         ArrayNode rows = document.putArray("rows");
-        for (TakeOffRow row : takeOffs.rows()) {
-            write(row, rows.addObject());
+        for (int i = 0; i < takeOffs.rows().size(); i++) {
+            write(takeOffs.rows().get(i), takeOffs.ways().get(i), rows.addObject());
         }
         TakeOffCard.LastUp last = takeOffs.last();
         if (last != null) {
@@ -37,7 +39,7 @@ public final class TakeOffDocument {
         return document;
     }
 
-    private static void write(TakeOffRow row, ObjectNode node) {
+    private static void write(TakeOffRow row, TakeOffRun.Ways ways, ObjectNode node) {
         node.put("tws_kn", Units.toKnots(row.wind()));
         write(row.foiling(), node.putArray("foiling_twa_deg"));
         write(row.byHerself(), node.putArray("takes_off_twa_deg"));
@@ -45,8 +47,12 @@ public final class TakeOffDocument {
         write(row.fromBeat(), "from_beat", node);
         write(row.fromRun(), "from_run", node);
         write(row.bothBoards(), "both_boards", node);
-        write(row.upwind(), node.putObject("upwind"));
-        write(row.downwind(), node.putObject("downwind"));
+        ObjectNode upwind = node.putObject("upwind");
+        write(row.upwind(), upwind);
+        write(ways.upwind(), upwind);
+        ObjectNode downwind = node.putObject("downwind");
+        write(row.downwind(), downwind);
+        write(ways.downwind(), downwind);
     }
 
     private static void write(List<Double> angles, ArrayNode array) {
@@ -82,6 +88,44 @@ public final class TakeOffDocument {
         }
     }
 
+    private static void write(TakeOffRun.Way way, ObjectNode node) {
+        if (node.get("on_hulls") instanceof ObjectNode hulls && !Double.isNaN(way.crewPlace())) {
+            hulls.put("crew_place_m", way.crewPlace());
+        }
+        TakeOffPath path = way.path();
+        if (path != null) {
+            node.putObject("take_off")
+                    .put("gather_twa_deg", Units.toDegrees(path.gatherAngle()))
+                    .put("up_after_s", path.up().seconds())
+                    .put("up_boat_speed_kn", Units.toKnots(path.up().speed()))
+                    .put("camber_deg", Units.toDegrees(path.up().camber()))
+                    .put("twist_deg", Units.toDegrees(path.up().twist()))
+                    .put("sheet_deg", Units.toDegrees(path.up().sheet()))
+                    .put("boards_down", 1)
+                    .put("done_after_s", path.seconds())
+                    .put("spent_m", path.metresSpent())
+                    .put("pays_after_s", path.paysAfter());
+        }
+        LullChoice lull = way.lull();
+        if (lull != null) {
+            ObjectNode own = node.putObject("lull").put("tws_kn", Units.toKnots(lull.wind()));
+            write(lull.staysUp(), "on_foils", own);
+            write(lull.onHulls(), "on_hulls", own);
+            own.put("settle", settle(lull)).put("settle_after_s", lull.settleAfter());
+        }
+    }
+
+    /** In a word, as a number cannot say which kind of none it is. */
+    private static String settle(LullChoice lull) {
+        if (Double.isNaN(lull.settleAfter())) {
+            return "not_known";
+        }
+        if (lull.settleAfter() == 0) {
+            return "at_once";
+        }
+        return Double.isInfinite(lull.settleAfter()) ? "never" : "after";
+    }
+
     private static void write(@Nullable TargetPoint point, String name, ObjectNode node) {
         if (point != null) {
             node.putObject(name)
@@ -90,7 +134,11 @@ public final class TakeOffDocument {
                     .put("made_good_kn", Units.toKnots(point.getTarget().velocityMadeGood()))
                     .put(
                             "heel_deg",
-                            Units.toDegrees(point.getTarget().attitude().heel()));
+                            Units.toDegrees(point.getTarget().attitude().heel()))
+                    .put("camber_deg", Units.toDegrees(point.getTarget().trim().camber()))
+                    .put("twist_deg", Units.toDegrees(point.getTarget().trim().twist()))
+                    .put("sheet_deg", Units.toDegrees(point.getTarget().trim().sheet()))
+                    .put("boards_down", 1);
         }
     }
 }

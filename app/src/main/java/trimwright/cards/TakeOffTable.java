@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import trimwright.card.LiftOff;
+import trimwright.card.LullChoice;
+import trimwright.card.TakeOffPath;
 import trimwright.card.TakeOffRow;
 import trimwright.platform.SailingState;
 import trimwright.platform.Variable;
+import trimwright.target.TargetPoint;
 import trimwright.text.TextTable;
 import trimwright.text.Texts;
 import trimwright.units.Units;
@@ -31,6 +34,94 @@ public final class TakeOffTable {
                     choice(row.downwind())));
         }
         return table.text();
+    }
+
+    /** One line a wind and way along it on which she foils or might. */
+    public static String inTime(TakeOffRun.TakeOffs takeOffs) {
+        TextTable table = new TextTable(Texts.of("takeoff.time_head"));
+        for (int i = 0; i < takeOffs.rows().size(); i++) {
+            TakeOffRow row = takeOffs.rows().get(i);
+            TakeOffRun.Ways ways = takeOffs.ways().get(i);
+            add(table, row, row.upwind(), ways.upwind(), "upwind");
+            add(table, row, row.downwind(), ways.downwind(), "downwind");
+        }
+        return table.text();
+    }
+
+    private static void add(
+            TextTable table, TakeOffRow row, TakeOffRow.Choice choice, TakeOffRun.Way way, String mode) {
+        if (choice.onHulls() == null && choice.onFoils() == null) {
+            return;
+        }
+        TakeOffPath path = way.path();
+        LullChoice lull = way.lull();
+        table.row(List.of(
+                String.format(Locale.ROOT, "%.0f", Units.toKnots(row.wind())),
+                Texts.of("targets.mode." + mode),
+                hulls(choice.onHulls(), way.crewPlace()),
+                path == null ? "-" : degrees(path.gatherAngle()),
+                path == null ? none(row, choice) : up(path),
+                path == null ? "-" : String.format(Locale.ROOT, "%.0f", path.seconds()),
+                path == null ? "-" : String.format(Locale.ROOT, "%.0f", path.metresSpent()),
+                path == null ? "-" : pays(path),
+                lull == null ? "-" : lull(lull)));
+    }
+
+    private static String hulls(@Nullable TargetPoint point, double crewPlace) {
+        if (point == null) {
+            return "-";
+        }
+        String sails = Texts.of(
+                "takeoff.on_hulls",
+                Units.toDegrees(point.trueWindAngle()),
+                Units.toKnots(point.getTarget().boatSpeed()),
+                Units.toDegrees(point.getTarget().attitude().heel()));
+        return Double.isNaN(crewPlace) ? sails : sails + Texts.of("takeoff.crew", crewPlace);
+    }
+
+    private static String none(TakeOffRow row, TakeOffRow.Choice choice) {
+        if (choice.onFoils() == null) {
+            return Texts.of("takeoff.no_foils");
+        }
+        if (choice.onHulls() == null) {
+            return Texts.of("takeoff.always_up");
+        }
+        return Texts.of(row.byHerself().isEmpty() ? "takeoff.not_by_herself" : "takeoff.not_in_time");
+    }
+
+    private static String up(TakeOffPath path) {
+        return Texts.of(
+                "takeoff.up",
+                Units.toKnots(path.up().speed()),
+                path.up().seconds(),
+                Units.toDegrees(path.up().camber()),
+                Units.toDegrees(path.up().twist()),
+                Units.toDegrees(path.up().sheet()));
+    }
+
+    private static String pays(TakeOffPath path) {
+        return Double.isInfinite(path.paysAfter())
+                ? Texts.of("takeoff.never_pays")
+                : String.format(Locale.ROOT, "%.0f", path.paysAfter());
+    }
+
+    private static String lull(LullChoice lull) {
+        TargetPoint up = lull.staysUp();
+        if (up == null) {
+            return Texts.of("takeoff.lull_down", Units.toKnots(lull.wind()));
+        }
+        String stay = Texts.of(
+                "takeoff.lull_stay", Units.toKnots(lull.wind()), Units.toDegrees(up.trueWindAngle()));
+        if (Double.isNaN(lull.settleAfter())) {
+            return stay + Texts.of("takeoff.lull_unknown");
+        }
+        return Double.isInfinite(lull.settleAfter())
+                ? stay + Texts.of("takeoff.lull_never")
+                : stay + Texts.of("takeoff.lull_settle", lull.settleAfter());
+    }
+
+    private static String degrees(double radians) {
+        return String.format(Locale.ROOT, "%.0f", Units.toDegrees(radians));
     }
 
     /** The last state in a dying wind, one line. */

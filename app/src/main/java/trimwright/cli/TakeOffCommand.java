@@ -58,6 +58,9 @@ public final class TakeOffCommand implements Callable<Integer> {
         console.line(Texts.of(
                 "takeoff.title", request.file().boat().title(), request.wing().id()));
         console.text(TakeOffTable.text(takeOffs.rows()));
+        console.line("");
+        console.line(Texts.of("takeoff.time_title"));
+        console.text(TakeOffTable.inTime(takeOffs));
         TakeOffCard.LastUp last = takeOffs.last();
         console.line(last == null ? Texts.of("takeoff.never") : TakeOffTable.last(last.wind(), last.state()));
         console.line(Texts.of("takeoff.caution"));

@@ -41,6 +41,25 @@ class TakeOffCommandTest {
     }
 
     @Test
+    void aTakeOffInTimeSaysWhatItCostsAndALullWhenToSettle() throws JsonProcessingException {
+        CliRun run = CliRun.in(home, "takeoff", "--boat", "whimbrel14", "--tws", "10,12", "--json");
+        assertEquals(0, run.exit(), run.err());
+        JsonNode upwind =
+                new ObjectMapper().readTree(run.out()).path("rows").path(1).path("upwind");
+        JsonNode path = upwind.path("take_off");
+        assertTrue(path.path("up_after_s").asDouble() < path.path("done_after_s").asDouble());
+        assertTrue(path.path("pays_after_s").asDouble() > path.path("done_after_s").asDouble());
+        assertTrue(upwind.path("on_hulls").path("crew_place_m").isNumber());
+        JsonNode lull = upwind.path("lull");
+        assertEquals(10, lull.path("tws_kn").asDouble(), 1e-6);
+        assertEquals("after", lull.path("settle").asText());
+        double lost = lull.path("on_hulls").path("made_good_kn").asDouble()
+                - lull.path("on_foils").path("made_good_kn").asDouble();
+        double settle = path.path("spent_m").asDouble() / (lost * 1852 / 3600);
+        assertEquals(settle, lull.path("settle_after_s").asDouble(), 0.01 * settle);
+    }
+
+    @Test
     void inADriftNothingHoldsHerUpAndThatIsAnAnswer() {
         CliRun run = CliRun.in(home, "takeoff", "--boat", "whimbrel14", "--tws", "4");
         assertEquals(0, run.exit(), run.err());

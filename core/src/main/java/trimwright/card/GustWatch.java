@@ -1,7 +1,5 @@
 package trimwright.card;
 
-import java.util.EnumMap;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trimwright.air.AirState;
 import trimwright.air.GustShape;
@@ -11,25 +9,14 @@ import trimwright.motion.Controls;
 import trimwright.motion.LocalWind;
 import trimwright.motion.MotionModel;
 import trimwright.motion.MotionState;
-import trimwright.motion.Pose;
-import trimwright.motion.Rates;
-import trimwright.platform.Balance;
 import trimwright.platform.Platform;
 import trimwright.platform.SailingState;
 import trimwright.platform.Variable;
-import trimwright.target.TargetFinder;
 import trimwright.target.TargetPoint;
-import trimwright.units.Angles;
 import trimwright.water.WaterState;
 
 /** Sails a boat at a foiling target through gusts, again and again from the same state. */
 public final class GustWatch {
-    /** Strips of the wing: what the motion model asks for. */
-    private static final int STRIPS = 18;
-
-    /** Wind from the north, so that the heading alone makes the angle. */
-    private static final double WIND_FROM = 0;
-
     /** A state that stands on a bound of heel may waver about it by rounding (rad): a tenth of a degree, under what is seen. */
     private static final double WAVER = Math.PI / 1800;
 
@@ -57,7 +44,7 @@ public final class GustWatch {
      * @return null where the target's state is not found again with its crew
      */
     public static @Nullable GustWatch at(Platform platform, AirState air, WaterState water, TargetPoint point) {
-        SailingState state = withCrew(platform, point);
+        SailingState state = MotionStart.withCrew(platform, point);
         return state == null ? null : new GustWatch(platform, air, water, point, state);
     }
 
@@ -83,8 +70,8 @@ public final class GustWatch {
      */
     public GustSwing swing(double change, double shift, GustShape shape, @Nullable GustAct act) {
         Boat boat = platform.boat();
-        MotionModel model = new MotionModel(boat, platform.wing(), air, water, STRIPS, MotionModel.Lift.LAGGING);
-        MotionState first = start(model);
+        MotionModel model = new MotionModel(boat, platform.wing(), air, water, MotionStart.STRIPS, MotionModel.Lift.LAGGING);
+        MotionState first = MotionStart.of(model, state);
         MotionState now = first;
         SteadyHands hands = new SteadyHands(
                 first.controls(),
@@ -107,7 +94,7 @@ public final class GustWatch {
         for (int i = 1; i <= steps; i++) {
             double time = (i - 1) * dt;
             double share = shape.share(time, length);
-            LocalWind wind = LocalWind.of(point.trueWindSpeed() + share * change, WIND_FROM + share * shift);
+            LocalWind wind = LocalWind.of(point.trueWindSpeed() + share * change, MotionStart.WIND_FROM + share * shift);
             Commands commands = new Commands(
                     asked(hands, model, now, first, act, shape.share(time - REACTION, length)), Commands.FlapWork.TRIM);
             now = model.step(now, commands, wind, dt);
@@ -163,43 +150,5 @@ public final class GustWatch {
                 from.portBoard(),
                 from.starboardBoard(),
                 from.crew());
-    }
-
-    /** The target's state with its crew where they balance it: a book does not hold their place. */
-    private static @Nullable SailingState withCrew(Platform platform, TargetPoint point) {
-        SailingState shown = point.state();
-        Map<Variable, Double> trim = new EnumMap<>(Variable.class);
-        for (Variable variable : new Variable[] {Variable.CAMBER, Variable.TWIST, Variable.TWIST_MID_RATIO}) {
-            trim.put(variable, shown.get(variable));
-        }
-        Balance found =
-                new TargetFinder(platform, Map.of()).bestNear(point.branch(), point.trueWindSpeed(), shown, trim);
-        return found == null ? null : found.state();
-    }
-
-    /** Wind from starboard, the leeward foil to port. */
-    private MotionState start(MotionModel model) {
-        Controls controls = new Controls(
-                state.get(Variable.SHEET),
-                state.get(Variable.CAMBER),
-                state.get(Variable.TWIST),
-                state.get(Variable.TWIST_MID_RATIO),
-                /* portRake= */ state.get(Variable.MAIN_RAKE),
-                /* starboardRake= */ state.get(Variable.MAIN_RAKE),
-                state.get(Variable.ELEVATOR),
-                state.get(Variable.ELEVATOR_DIFFERENTIAL),
-                // A rudder that turns away from a wind from starboard turns to port.
-                -state.get(Variable.RUDDER),
-                /* portBoard= */ 1,
-                /* starboardBoard= */ 0,
-                state.get(Variable.CREW_PLACE));
-        double roll = state.get(Variable.HEEL);
-        double pitch = state.get(Variable.PITCH);
-        double height = model.heightFor(state.get(Variable.RIDE_HEIGHT), roll, pitch, controls.crew());
-        double speed = state.get(Variable.BOAT_SPEED);
-        double leeway = state.get(Variable.LEEWAY);
-        Pose pose = new Pose(0, 0, height, Angles.compass(WIND_FROM - state.trueWindAngleToBow()), roll, pitch);
-        Rates rates = new Rates(speed * StrictMath.cos(leeway), -speed * StrictMath.sin(leeway), 0, 0, 0, 0);
-        return new MotionState(pose, rates, controls);
     }
 }

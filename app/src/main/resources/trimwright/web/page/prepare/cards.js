@@ -173,7 +173,48 @@ function TakeOffs({ doc }) {
           <td>${gain(row.upwind)}</td><td>${gain(row.downwind)}</td>
         </tr>`)}</tbody>
     </table>
+    <p>${t('web.cards.takeoff_time')}</p>
+    <table>
+      <${Head} names=${['tws', 'mode', 'on_hulls', 'gather', 'clear', 'done', 'spent', 'pays', 'lull']} />
+      <tbody>${doc.rows.flatMap((row) => ['upwind', 'downwind']
+        .filter((mode) => row[mode].on_foils)
+        .map((mode) => html`<${TakeOffWay} tws=${row.tws_kn} mode=${mode} way=${row[mode]} />`))}</tbody>
+    </table>
     <p>${last ? t('web.cards.last_up', { tws: fixed(last.tws_kn, 1), twa: fixed(last.twa_deg, 0), speed: fixed(last.boat_speed_kn, 1) }) : t('web.cards.never_up')}</p>`;
+}
+
+/** A take-off in time one way along the wind, and what a lull asks for there. */
+function TakeOffWay({ tws, mode, way }) {
+  const off = way.take_off;
+  return html`
+    <tr>
+      <td class="n">${fixed(tws, 0)}</td><td>${t(`web.prepare.best_${mode}`)}</td>
+      <td>${onHulls(way.on_hulls)}</td>
+      ${off ? html`
+        <td class="n">${degrees(off.gather_twa_deg)}</td>
+        <td>${t('web.cards.up', { speed: fixed(off.up_boat_speed_kn, 1), seconds: fixed(off.up_after_s, 0),
+          camber: fixed(off.camber_deg, 0), twist: fixed(off.twist_deg, 0), sheet: fixed(off.sheet_deg, 0) })}</td>
+        <td class="n">${fixed(off.done_after_s, 0)}</td><td class="n">${fixed(off.spent_m, 0)}</td>
+        <td class="n">${off.pays_after_s === null ? t('web.cards.never_pays') : fixed(off.pays_after_s, 0)}</td>`
+        : html`<td>\u2013</td><td>${t('web.cards.no_path')}</td><td>\u2013</td><td>\u2013</td><td>\u2013</td>`}
+      <td>${lull(way.lull)}</td>
+    </tr>`;
+}
+
+function onHulls(target) {
+  if (!target) return '\u2013';
+  const place = target.crew_place_m;
+  return t('web.cards.on_hulls', {
+    twa: fixed(target.twa_deg, 0), speed: fixed(target.boat_speed_kn, 1), heel: fixed(target.heel_deg, 0),
+    crew: place === undefined ? '' : t('web.cards.crew', { place: fixed(place, 1) }),
+  });
+}
+
+function lull(one) {
+  if (!one) return '\u2013';
+  if (!one.on_foils) return t('web.cards.lull_down');
+  return `${t('web.cards.lull_stay', { twa: fixed(one.on_foils.twa_deg, 0) })}${
+    t(`web.cards.lull_${one.settle}`, { seconds: fixed(one.settle_after_s, 0) })}`;
 }
 
 const span = (angles) => (angles.length ? `${degrees(angles[0])} \u2013 ${degrees(angles.at(-1))}` : '\u2013');
