@@ -62,7 +62,7 @@ class TakeOffPathPropertyTest {
     @Test
     void thePuffThatPaysIsLongerThanTheTakeOff() {
         for (TakeOffPath path : List.of(less, more)) {
-            TakeOffRow.Choice choice = path == less ? ROW_LESS.upwind() : ROW_MORE.upwind();
+            TakeOffRow.Choice choice = path.equals(less) ? ROW_LESS.upwind() : ROW_MORE.upwind();
             double hulls = Objects.requireNonNull(choice.onHulls()).getTarget().velocityMadeGood();
             assertTrue(path.metresSpent() > 0 && path.metresSpent() < 1.5 * hulls * path.seconds());
             if (choice.gain() > 0) {
