@@ -110,8 +110,7 @@ public final class TakeOffTable {
         if (up == null) {
             return Texts.of("takeoff.lull_down", Units.toKnots(lull.wind()));
         }
-        String stay = Texts.of(
-                "takeoff.lull_stay", Units.toKnots(lull.wind()), Units.toDegrees(up.trueWindAngle()));
+        String stay = Texts.of("takeoff.lull_stay", Units.toKnots(lull.wind()), Units.toDegrees(up.trueWindAngle()));
         if (Double.isNaN(lull.settleAfter())) {
             return stay + Texts.of("takeoff.lull_unknown");
         }

@@ -47,8 +47,10 @@ class TakeOffCommandTest {
         JsonNode upwind =
                 new ObjectMapper().readTree(run.out()).path("rows").path(1).path("upwind");
         JsonNode path = upwind.path("take_off");
-        assertTrue(path.path("up_after_s").asDouble() < path.path("done_after_s").asDouble());
-        assertTrue(path.path("pays_after_s").asDouble() > path.path("done_after_s").asDouble());
+        assertTrue(
+                path.path("up_after_s").asDouble() < path.path("done_after_s").asDouble());
+        assertTrue(
+                path.path("pays_after_s").asDouble() > path.path("done_after_s").asDouble());
         assertTrue(upwind.path("on_hulls").path("crew_place_m").isNumber());
         JsonNode lull = upwind.path("lull");
         assertEquals(10, lull.path("tws_kn").asDouble(), 1e-6);

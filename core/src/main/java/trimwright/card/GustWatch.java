@@ -70,7 +70,8 @@ public final class GustWatch {
      */
     public GustSwing swing(double change, double shift, GustShape shape, @Nullable GustAct act) {
         Boat boat = platform.boat();
-        MotionModel model = new MotionModel(boat, platform.wing(), air, water, MotionStart.STRIPS, MotionModel.Lift.LAGGING);
+        MotionModel model =
+                new MotionModel(boat, platform.wing(), air, water, MotionStart.STRIPS, MotionModel.Lift.LAGGING);
         MotionState first = MotionStart.of(model, state);
         MotionState now = first;
         SteadyHands hands = new SteadyHands(
@@ -94,7 +95,8 @@ public final class GustWatch {
         for (int i = 1; i <= steps; i++) {
             double time = (i - 1) * dt;
             double share = shape.share(time, length);
-            LocalWind wind = LocalWind.of(point.trueWindSpeed() + share * change, MotionStart.WIND_FROM + share * shift);
+            LocalWind wind =
+                    LocalWind.of(point.trueWindSpeed() + share * change, MotionStart.WIND_FROM + share * shift);
             Commands commands = new Commands(
                     asked(hands, model, now, first, act, shape.share(time - REACTION, length)), Commands.FlapWork.TRIM);
             now = model.step(now, commands, wind, dt);

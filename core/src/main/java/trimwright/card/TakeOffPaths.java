@@ -58,8 +58,7 @@ public final class TakeOffPaths {
             }
         }
         return paths.stream()
-                .min(Comparator.comparingDouble(TakeOffPath::paysAfter)
-                        .thenComparingDouble(TakeOffPath::metresSpent))
+                .min(Comparator.comparingDouble(TakeOffPath::paysAfter).thenComparingDouble(TakeOffPath::metresSpent))
                 .orElse(null);
     }
 

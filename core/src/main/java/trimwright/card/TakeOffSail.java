@@ -145,8 +145,7 @@ final class TakeOffSail {
             behind += (madeGood(onHulls) - madeGood(now)) * dt;
             most = Math.max(most, behind);
             if (up != null && settling && isThere(now)) {
-                return new TakeOffPath(
-                        gather.get(Variable.TRUE_WIND_ANGLE), up, time, most, paysAfter(time, behind));
+                return new TakeOffPath(gather.get(Variable.TRUE_WIND_ANGLE), up, time, most, paysAfter(time, behind));
             }
         }
         return null;
@@ -190,12 +189,12 @@ final class TakeOffSail {
     private double madeGood(MotionState now) {
         double heading = now.pose().heading() - MotionStart.WIND_FROM;
         return way
-                * (now.rates().surge() * StrictMath.cos(heading)
-                        - now.rates().sway() * StrictMath.sin(heading));
+                * (now.rates().surge() * StrictMath.cos(heading) - now.rates().sway() * StrictMath.sin(heading));
     }
 
     private ApparentWind felt(MotionState now) {
         double angle = Angles.signed(MotionStart.WIND_FROM - now.pose().heading());
-        return new TrueWind(wind, angle).apparent(now.rates().surge(), now.rates().sway());
+        return new TrueWind(wind, angle)
+                .apparent(now.rates().surge(), now.rates().sway());
     }
 }

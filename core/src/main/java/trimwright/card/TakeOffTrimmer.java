@@ -153,13 +153,13 @@ final class TakeOffTrimmer {
 
     private void sheet(MotionState now, Feel feel, boolean isShort, double dt) {
         double roll = now.pose().roll();
-        // As the hulls come up she is brought upright and over to windward, so that the leeward one leaves the water too.
+        // As the hulls come up she is brought upright and over to windward, so that the leeward one leaves the water
+        // too.
         double clear = Math.max(0, Math.min(1, (feel.ride() - TOUCHES) / (FLIES - TOUCHES)));
         double heel = -FREE_HEEL + clear * (onFoils.get(Variable.HEEL) + FREE_HEEL);
         double error = clear > 0 ? heel - roll : Math.max(0, -FREE_HEEL - roll);
         held = clear > 0 ? Math.max(-HAUL, Math.min(EASE_HELD, held + BY_TIME * error * dt)) : held * (1 - dt / 2);
-        double byHeel =
-                Math.max(-HAUL, BY_HEEL * error - BY_RATE * now.rates().roll() + held);
+        double byHeel = Math.max(-HAUL, BY_HEEL * error - BY_RATE * now.rates().roll() + held);
         byHeel = feel.stallMargin() < MARGIN ? Math.max(0, byHeel) : byHeel;
         double spare = feel.stallMargin() - MARGIN - DEGREE;
         double hauling = spare < 0 ? -3 * HAULING : isShort && error <= 0 ? HAULING : -HAULING;

@@ -48,7 +48,8 @@ class TakeOffPathPropertyTest {
         for (TakeOffPath path : List.of(less, more)) {
             assertTrue(path.gatherAngle() > Units.fromDegrees(70) && path.gatherAngle() < Units.fromDegrees(110));
             assertTrue(path.up().seconds() > 5 && path.up().seconds() < path.seconds());
-            // Single foil, from a reference's figures: 19 kn; the balance's fastest states on the hulls there have 21 to 25.
+            // Single foil, from a reference's figures: 19 kn; the balance's fastest states on the hulls there have 21
+            // to 25.
             double upKn = Units.toKnots(path.up().speed());
             assertTrue(upKn > 17 && upKn < 26, upKn + " kn");
             double most = DemoTargets.PLATFORM.wing().trim().camberMax();
@@ -67,7 +68,8 @@ class TakeOffPathPropertyTest {
             assertTrue(path.metresSpent() > 0 && path.metresSpent() < 1.5 * hulls * path.seconds());
             if (choice.gain() > 0) {
                 assertTrue(path.paysAfter() > path.seconds() && path.paysAfter() < 600, path.toString());
-                // Won back at that rate, from what was spent at most; five per cent for states found again with their crew.
+                // Won back at that rate, from what was spent at most; five per cent for states found again with their
+                // crew.
                 assertTrue(path.paysAfter() - path.seconds() <= path.metresSpent() / choice.gain() * 1.05);
             } else {
                 assertEquals(Double.POSITIVE_INFINITY, path.paysAfter());
@@ -92,7 +94,9 @@ class TakeOffPathPropertyTest {
         TakeOffRow.Choice nothing =
                 new TakeOffRow.Choice(null, ROW_LESS.upwind().onHulls());
         assertEquals(0, LullChoice.of(LESS, nothing, more).settleAfter());
-        assertEquals(Double.POSITIVE_INFINITY, LullChoice.of(MORE, ROW_MORE.upwind(), more).settleAfter());
+        assertEquals(
+                Double.POSITIVE_INFINITY,
+                LullChoice.of(MORE, ROW_MORE.upwind(), more).settleAfter());
         assertTrue(Double.isNaN(LullChoice.of(LESS, ROW_LESS.upwind(), null).settleAfter()));
     }
 }
