@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.SectionSource;
+import trimwright.prepare.CostTable;
 import trimwright.prepare.SectionTables;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetDocument;
@@ -51,6 +52,9 @@ public final class TargetsCommand implements Callable<Integer> {
     @Option(names = "--csv", descriptionKey = "targets.csv")
     private boolean csv;
 
+    @Option(names = "--costs", descriptionKey = "targets.costs")
+    private boolean costs;
+
     private final Console console;
     private final TargetBooks books;
     private final SectionTables tables;
@@ -91,6 +95,10 @@ public final class TargetsCommand implements Callable<Integer> {
                 console.line(Texts.of("targets.held", String.join(", ", fix)));
             }
             console.text(TargetTable.text(book));
+            if (costs) {
+                console.line(Texts.of("targets.costs_title"));
+                console.text(CostTable.text(book));
+            }
             if (request.section() == SectionSource.COMPUTED) {
                 console.line(Texts.of("sections.computed"));
             }

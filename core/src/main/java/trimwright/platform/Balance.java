@@ -77,15 +77,20 @@ public final class Balance {
 
     /** What is left of surge, sway, heave over weight and of roll, pitch, yaw over weight times length (-). */
     double[] left() {
+        return scaled(total, platform);
+    }
+
+    /** Forces over weight, moments over weight times length (-). */
+    static double[] scaled(ForceSum sum, Platform platform) {
         double weight = platform.weight();
         double moment = weight * platform.length();
         return new double[] {
-            total.x() / weight,
-            total.y() / weight,
-            total.z() / weight,
-            total.k() / moment,
-            total.m() / moment,
-            total.n() / moment
+            sum.x() / weight,
+            sum.y() / weight,
+            sum.z() / weight,
+            sum.k() / moment,
+            sum.m() / moment,
+            sum.n() / moment
         };
     }
 }

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the steady state of given commands: damped Newton on the six equations, each variable in its scale, steps halved
- * until the sum of squares falls, derivatives by central differences.
+ * until the sum of squares falls, with exact derivatives.
  */
 public final class Balancer {
     /** Settled by the equations when foiling: ride height is commanded, rake and sheet follow. */
@@ -33,9 +33,6 @@ public final class Balancer {
 
     /** Longest step of a scaled variable; chosen. */
     private static final double LONGEST = 0.7;
-
-    /** Step of the differences (scaled); chosen. */
-    private static final double DIFFERENCE = 1e-5;
 
     private final Platform platform;
     private final Conditions conditions;
@@ -72,17 +69,20 @@ public final class Balancer {
     }
 
     private double @Nullable [] newtonStep(Balance now) {
+        WingLoadChange[] wing = platform.wingLoadChanges(now.state(), conditions, now.wing(), unknowns);
+        if (wing == null) {
+            return null;
+        }
+        WaterChanges water = platform.waterChanges(now.state(), conditions);
         double[][] slopes = new double[6][6];
         for (int j = 0; j < 6; j++) {
-            Balance up = moved(now, j, DIFFERENCE);
-            Balance down = moved(now, j, -DIFFERENCE);
-            if (up == null || down == null) {
-                return null;
-            }
-            double[] high = up.left();
-            double[] low = down.left();
+            Variable variable = unknowns.get(j);
+            ForceSum by = platform.fixedLoadChange(now.state(), conditions, variable);
+            by.add(wing[j].force());
+            by.add(water.by(variable).force());
+            double[] column = Balance.scaled(by, platform);
             for (int i = 0; i < 6; i++) {
-                slopes[i][j] = (high[i] - low[i]) / (2 * DIFFERENCE);
+                slopes[i][j] = variable.scale() * column[i];
             }
         }
         double[] step = SixBySix.solve(slopes, now.left());
@@ -98,12 +98,6 @@ public final class Balancer {
             step[i] *= factor;
         }
         return step;
-    }
-
-    private @Nullable Balance moved(Balance now, int unknown, double by) {
-        Variable variable = unknowns.get(unknown);
-        double value = now.state().get(variable) + by * variable.scale();
-        return platform.balance(now.state().with(variable, value), conditions, now.wing());
     }
 
     private @Nullable Balance shorten(Balance now, double[] step) {

@@ -1,6 +1,8 @@
 package trimwright.target;
 
 import org.jspecify.annotations.Nullable;
+import trimwright.platform.Platform;
+import trimwright.platform.Variable;
 
 /** The limits of a steady state, in the order of the row of functions: each is not negative where it is kept. */
 enum LimitRow {
@@ -61,6 +63,26 @@ enum LimitRow {
     @Nullable
     TargetLimit limit() {
         return limit;
+    }
+
+    /** Whether it is one of the wing, its sheet or its flap. */
+    boolean isOfWing() {
+        return ordinal() <= STALL_8.ordinal();
+    }
+
+    /** The limit itself in the scale of its row: what one per cent of it is counted from. */
+    double size(Platform platform) {
+        return switch (this) {
+            case HEAD_FLAP ->
+                Math.abs(platform.wing().trim().headFlapMin()) / Variable.TWIST.scale();
+            case STALL_1, STALL_2, STALL_3, STALL_4, STALL_5, STALL_6, STALL_7, STALL_8 ->
+                platform.wing().trim().stallMarginMin() / WingFunctions.MARGIN_SCALE;
+            case TIP_DEPTH -> platform.boat().mainFoil().immersionMin() / Variable.RIDE_HEIGHT.scale();
+            case LEEWARD_ELEVATOR_UP, LEEWARD_ELEVATOR_DOWN, WINDWARD_ELEVATOR_UP, WINDWARD_ELEVATOR_DOWN ->
+                platform.boat().rudder().elevatorAngleMax() / Variable.ELEVATOR.scale();
+            // The others are ratios to their limit, which is one or close to it.
+            default -> 1;
+        };
     }
 
     /** Place in the row of functions: f, six equations, then the limits. */

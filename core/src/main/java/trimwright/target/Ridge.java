@@ -45,9 +45,13 @@ final class Ridge {
         return answer == null ? state() : SailingState.ofScaled(answer.x());
     }
 
-    /** How far each control goes, {@code shown} always inside. */
+    /** How far each control goes, {@code shown} always inside, and what being off costs there. */
     TrimBands bands(SailingState shown) {
-        return new TrimBands(band(Variable.CAMBER, shown), band(Variable.TWIST, shown), band(Variable.SHEET, shown));
+        return new TrimBands(
+                band(Variable.CAMBER, shown),
+                band(Variable.TWIST, shown),
+                band(Variable.SHEET, shown),
+                CostFinder.at(ends.task(), shown, best));
     }
 
     private Band band(Variable variable, SailingState shown) {

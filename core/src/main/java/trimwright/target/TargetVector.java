@@ -1,11 +1,14 @@
 package trimwright.target;
 
+import java.util.Arrays;
 import java.util.Set;
 
 /** A target's numbers (SI) as one row, so that all of them are interpolated, written and read alike. */
 public final class TargetVector {
+    private static final int BEFORE_COSTS = 28;
+
     /** How many numbers a row has; the last is the true wind angle. */
-    static final int SIZE = 29;
+    static final int SIZE = BEFORE_COSTS + CostVector.SIZE + 1;
 
     static final int SPEED = 0;
     static final int MADE_GOOD = 1;
@@ -17,6 +20,13 @@ public final class TargetVector {
     /** The row of a solved point. */
     public static double[] of(TargetPoint point) {
         Target t = point.getTarget();
+        double[] row = Arrays.copyOf(withoutCosts(t), SIZE);
+        CostVector.put(t.bands().costs(), row, BEFORE_COSTS);
+        row[ANGLE] = point.trueWindAngle();
+        return row;
+    }
+
+    private static double[] withoutCosts(Target t) {
         TrimSetting trim = t.trim();
         TrimBands bands = t.bands();
         Attitude a = t.attitude();
@@ -49,8 +59,7 @@ public final class TargetVector {
             l.rightingMoment(),
             l.rightingMomentRatio(),
             l.sideForce(),
-            l.drive(),
-            point.trueWindAngle()
+            l.drive()
         };
     }
 
@@ -66,7 +75,8 @@ public final class TargetVector {
                 v[2],
                 v[3],
                 new TrimSetting(v[4], v[5], v[6], v[7]),
-                new TrimBands(band(v[8], v[9]), band(v[10], v[11]), band(v[12], v[13])),
+                new TrimBands(
+                        band(v[8], v[9]), band(v[10], v[11]), band(v[12], v[13]), CostVector.at(v, BEFORE_COSTS)),
                 new Attitude(v[14], v[15], v[16], v[17], v[18], v[19], v[20], v[21]),
                 new Loads(v[22], v[23], v[24], v[25], v[26], v[27]),
                 limits,
@@ -74,7 +84,7 @@ public final class TargetVector {
     }
 
     /** A narrow band may turn over between nodes by rounding or overshoot; then its ends are taken in order. */
-    private static Band band(double low, double high) {
+    static Band band(double low, double high) {
         return new Band(Math.min(low, high), Math.max(low, high));
     }
 }

@@ -127,6 +127,11 @@ final class Task {
         return platform.balance(state, conditions, wingFunctions.loadAt(state));
     }
 
+    /** All functions of the best speed with nothing held, to be asked for values and slopes. */
+    TrimProblem free() {
+        return problem(Goal.speed(TargetMode.ANGLE), Map.of());
+    }
+
     /** Function, equations and limits of the best speed of a mode at a scaled state; null where the model has no answer. */
     double @Nullable [] rowAt(TargetMode mode, double[] x) {
         return problem(Goal.speed(mode), held).valuesAt(x);

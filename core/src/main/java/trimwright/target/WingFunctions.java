@@ -26,7 +26,7 @@ final class WingFunctions implements Functions {
             Variable.TRUE_WIND_ANGLE);
 
     /** A margin to stall of this much (rad) more or less is large. */
-    private static final double MARGIN_SCALE = 0.1;
+    static final double MARGIN_SCALE = 0.1;
 
     private final Platform platform;
     private final Conditions conditions;

@@ -31,6 +31,8 @@ export function PointPanel({ boat, wing, point }) {
           <${Band} name="twist" point=${point} low=${0} high=${wing.twist_max_deg} />
           <${Band} name="sheet" point=${point} low=${0} high=${wing.sheet_max_deg} />
           <p class="quiet">${t('web.prepare.band_note')}</p>
+          <h3>${t('web.prepare.costs')}</h3>
+          <${Costs} point=${point} />
         </div>
         <${WingDrawing} boat=${boat} wing=${wing} point=${point} />
         <div class="rest">
@@ -46,7 +48,7 @@ export function PointPanel({ boat, wing, point }) {
             text=${`${fixed(point.sheet_load_n / 1000, 2)} kN`} of=${`${fixed(wing.sheet_load_max_n / 1000, 1)} kN`} />
           <h3>${t('web.prepare.limits')}</h3>
           ${point.limits.length
-            ? html`<ul class="plainlist">${point.limits.map((key) => html`<li>${wordFor(`web.limit.${key}`, key)}</li>`)}</ul>`
+            ? html`<ul class="plainlist">${point.limits.map((key) => html`<li>${wordFor(`web.limit.${key}`, key)}${gainOf(point, key)}</li>`)}</ul>`
             : html`<p class="quiet">${t('web.prepare.no_limits')}</p>`}
           ${point.caveats?.length > 0 && html`
             <h3>${t('web.prepare.caveats')}</h3>
@@ -54,6 +56,29 @@ export function PointPanel({ boat, wing, point }) {
         </div>
       </div>
     </section>`;
+}
+
+/** What easing a limit by one per cent would gain, where it is more than nothing. */
+function gainOf(point, key) {
+  const gain = point[`gain_${key}_kn`];
+  return gain > 0.0005 ? html` <span class="quiet">${t('web.prepare.gain', { gain: fixed(gain, 3) })}</span>` : '';
+}
+
+/** What it costs to be off with each control: alone, and with the righting moment held. */
+function Costs({ point }) {
+  return html`
+    <table class="costs">
+      <thead><tr>${['control', 'one', 'alone', 'held'].map((key) => html`<th scope="col">${t(`web.prepare.costs_${key}`)}</th>`)}</tr></thead>
+      <tbody>${['camber', 'twist', 'sheet'].map((name) => html`
+        <tr>
+          <th scope="row">${t(`web.number.${name}`)}</th>
+          <td>${fixed(point[`${name}_off_one_loss_kn`], 2)} kn</td>
+          <td>${degrees(point[`${name}_alone_tenth_deg`], 1)}</td>
+          <td>${fixed(point[`${name}_tenth_low_deg`], 1)} \u2013 ${fixed(point[`${name}_tenth_high_deg`], 1)}</td>
+        </tr>`)}
+      </tbody>
+    </table>
+    <p class="quiet">${t('web.prepare.costs_note', { sheet: fixed(point.sheet_per_camber_ratio, 1) })}</p>`;
 }
 
 function Figure({ name, value, unit, main }) {
