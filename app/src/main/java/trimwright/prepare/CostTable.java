@@ -37,8 +37,9 @@ public final class CostTable {
                         point.mode() == TargetMode.ANGLE ? "%.0f" : "%.1f",
                         Units.toDegrees(point.trueWindAngle()))));
         for (ControlCost cost : List.of(costs.camber(), costs.twist(), costs.sheet())) {
-            cells.add(number("%.2f", Units.toKnots(cost.offByOne())));
-            cells.add(number("%+.1f", Units.toDegrees(cost.aloneTenth())));
+            boolean told = cost.offByOne() > 0;
+            cells.add(told ? number("%.2f", Units.toKnots(cost.offByOne())) : "-");
+            cells.add(told ? number("%+.1f", Units.toDegrees(cost.aloneTenth())) : "-");
             cells.add(number("%+.1f", Units.toDegrees(cost.tenth().low()))
                     + " "
                     + number("%+.1f", Units.toDegrees(cost.tenth().high())));

@@ -80,10 +80,21 @@ class TargetsCommandTest {
                 "ride_height_m",
                 "leeway_deg",
                 "sheet_load_n",
-                "righting_moment_ratio")) {
+                "righting_moment_ratio",
+                "camber_off_one_loss_kn",
+                "twist_tenth_low_deg",
+                "sheet_three_tenths_high_deg",
+                "sheet_alone_tenth_deg",
+                "camber_flat_top_deg",
+                "sheet_per_camber_ratio",
+                "gain_righting_moment_kn")) {
             assertTrue(reach.path(key).isNumber(), key);
         }
         assertTrue(reach.path("foiling").asBoolean());
+        double alone = Math.abs(reach.path("sheet_alone_tenth_deg").asDouble());
+        double held = reach.path("sheet_tenth_high_deg").asDouble() - reach.path("sheet_tenth_low_deg").asDouble();
+        assertTrue(4 * alone < held, "the sheet alone is the dearest: " + alone + " deg, held " + held);
+        assertTrue(reach.path("gain_righting_moment_kn").asDouble() > 0.005, "righting moment binds");
         assertTrue(reach.path("vmg_kn").asDouble() < 0, "downwind speed made good is negative");
         for (JsonNode limit : reach.path("limits")) {
             assertTrue(LIMITS.contains(limit.asText()), limit.asText());
@@ -128,7 +139,8 @@ class TargetsCommandTest {
 
     @Test
     void theTableAndTheValuesHaveOneLineAPoint() {
-        CliRun table = targets("--tws", "14", "--twa", "100");
+        CliRun table = targets("--tws", "14", "--twa", "100", "--costs");
+        assertTrue(table.out().contains("What being off costs"), table.out());
         assertEquals(0, table.exit(), table.err());
         assertTrue(table.out().contains("crew's judgement"), table.out());
         CliRun csv = targets("--tws", "14", "--twa", "100", "--csv");

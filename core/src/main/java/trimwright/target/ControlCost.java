@@ -4,7 +4,8 @@ package trimwright.target;
  * What it costs to have one control of the wing elsewhere than at its target, the true wind angle kept.
  *
  * @param offByOne speed lost (m/s) with this control alone one degree off, to the side that eases (sheet out, less camber, more
- *     twist), the crew coming in as the moment falls
+ *     twist), the crew coming in as the moment falls; zero, as are the two changes alone, where the boat is so close to falling off
+ *     her foils that no steady state tells it
  * @param tenth changes (rad, low is not positive, high not negative) that cost 0.1 knots while the righting moment is held: the sheet
  *     is set anew, or the camber where the sheet is what moves. A change ends earlier where a limit of the wing or its range does
  * @param threeTenths the same for 0.3 knots

@@ -21,6 +21,9 @@ final class CostFinder {
     /** A limit counts as passed beyond this much of its scale (-); chosen, the search keeps them to 1e-6. */
     private static final double PASSED = 1e-3;
 
+    /** Changes below this (scaled) are none: a hundredth of a degree; chosen. */
+    private static final double LEAST = 1e-3;
+
     private static final double SPEED = Variable.BOAT_SPEED.scale();
 
     private final Task task;
@@ -69,14 +72,16 @@ final class CostFinder {
         Reach down = reach(held, -1, true);
         Reach up = reach(held, 1, true);
         Reach free = reach(alone, easing, false);
+        double byOne = free.loss(alone.degree());
+        boolean steady = byOne > 0;
         double curvature = held.speedCurvature();
         double flat = curvature < 0 ? 2 * Math.sqrt(2 * TENTH / SPEED / -curvature) : Double.POSITIVE_INFINITY;
         return new ControlCost(
-                SPEED * free.loss(alone.degree()),
+                steady ? SPEED * byOne : 0,
                 new Band(-scale * down.at(TENTH / SPEED), scale * up.at(TENTH / SPEED)),
                 new Band(-scale * down.at(THREE_TENTHS / SPEED), scale * up.at(THREE_TENTHS / SPEED)),
-                easing * scale * free.at(TENTH / SPEED),
-                easing * scale * free.at(THREE_TENTHS / SPEED),
+                steady ? easing * scale * free.at(TENTH / SPEED) : 0,
+                steady ? easing * scale * free.at(THREE_TENTHS / SPEED) : 0,
                 Math.min(flat, CostLine.FAR) * scale,
                 held.slopeOf(partner) * partner.scale() / scale);
     }
@@ -107,10 +112,10 @@ final class CostFinder {
         double linear = way * -line.slopeOf(Variable.BOAT_SPEED);
         double square = -0.5 * line.speedCurvature();
         double by = Math.min(room, firstRoot(linear, square, 0, THREE_TENTHS / SPEED, CostLine.FAR));
-        double[] there = by > 1e-4 ? line.at(way * by) : null;
+        double[] there = by > LEAST ? line.at(way * by) : null;
         double[] limits = there == null ? null : problem.valuesAt(there);
         if (there == null || limits == null) {
-            return new Reach(linear, square, 0, by > 1e-4 ? 0 : room);
+            return new Reach(linear, square, 0, by > LEAST ? 0 : room);
         }
         int speed = Variable.BOAT_SPEED.ordinal();
         double cubic = (x[speed] - there[speed] - linear * by - square * by * by) / (by * by * by);

@@ -15,6 +15,15 @@ final class CostLine {
     /** No change of more than this (scaled) is looked at: 23 degrees of a control of the wing. */
     static final double FAR = 2;
 
+    /** A line on which anything moves by more than this many of its scales for one of the control is none (-); chosen. */
+    private static final double STEEP = 20;
+
+    /** Nothing is asked farther from the target than this (scaled), chosen. */
+    private static final double FARTHEST = 3;
+
+    /** The largest exact step (scaled), chosen: beyond, the second order was no guess. */
+    private static final double CORRECTED = 0.5;
+
     private final TrimProblem problem;
     private final double[] origin;
     private final double[] first;
@@ -54,6 +63,9 @@ final class CostLine {
         double[] first = new double[x.length];
         first[control.ordinal()] = 1;
         put(first, settled, inverse.times(by), -1);
+        if (!(largest(first) < STEEP)) {
+            return null;
+        }
         double[] ahead = problem.valuesAt(moved(x, first, STEP));
         double[] back = problem.valuesAt(moved(x, first, -STEP));
         if (ahead == null || back == null) {
@@ -64,6 +76,9 @@ final class CostLine {
         }
         double[] second = new double[x.length];
         put(second, settled, inverse.times(by), -1);
+        if (!(largest(second) < STEEP * STEEP)) {
+            return null;
+        }
         return new CostLine(problem, x, first, second, control, settled, inverse);
     }
 
@@ -81,6 +96,14 @@ final class CostLine {
         for (int j = 0; j < settled.length; j++) {
             to[settled[j].ordinal()] += factor * values[j];
         }
+    }
+
+    private static double largest(double[] values) {
+        double largest = 0;
+        for (double value : values) {
+            largest = Math.max(largest, Math.abs(value));
+        }
+        return largest;
     }
 
     private static double[] moved(double[] x, double[] way, double by) {
@@ -109,13 +132,17 @@ final class CostLine {
     /** The state at a change of the control, its equations kept to about a thousandth; null where the model has no answer. */
     double @Nullable [] at(double by) {
         double[] x = moved(moved(origin, first, by), second, 0.5 * by * by);
-        double[] row = problem.valuesAt(x);
+        double[] row = largest(moved(x, origin, -1)) < FARTHEST ? problem.valuesAt(x) : null;
         if (row == null) {
             return null;
         }
         double[] missed = new double[TrimProblem.EQUATIONS];
         System.arraycopy(row, 1, missed, 0, missed.length);
-        put(x, settled, inverse.times(missed), -1);
+        double[] back = inverse.times(missed);
+        if (!(largest(back) < CORRECTED)) {
+            return null;
+        }
+        put(x, settled, back, -1);
         return x;
     }
 

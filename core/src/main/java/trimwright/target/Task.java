@@ -80,12 +80,12 @@ final class Task {
 
     /** Best state at a true wind angle (rad), from a guess. */
     Answer atAngle(double angle, SailingState guess) {
-        return Search.from(atAngle(angle), guess.scaled(), Accuracy.FINE);
+        return Search.from(at(angle), guess.scaled(), Accuracy.FINE);
     }
 
     /** Best state at a true wind angle (rad), from a point and the multipliers of a neighbour. */
     Answer atAngle(double angle, double[] point, Answer neighbour) {
-        return Search.from(atAngle(angle), point, neighbour, Accuracy.FINE);
+        return Search.from(at(angle), point, neighbour, Accuracy.FINE);
     }
 
     /** Best state with the angle free, from that at a fixed angle. */
@@ -152,7 +152,8 @@ final class Task {
         return held.containsKey(variable);
     }
 
-    private TrimProblem atAngle(double angle) {
+    /** The problem of the best state at a true wind angle (rad). */
+    TrimProblem at(double angle) {
         Map<Variable, Double> fixed = new EnumMap<>(Variable.class);
         fixed.putAll(held);
         fixed.put(Variable.TRUE_WIND_ANGLE, angle);

@@ -72,8 +72,8 @@ function Costs({ point }) {
       <tbody>${['camber', 'twist', 'sheet'].map((name) => html`
         <tr>
           <th scope="row">${t(`web.number.${name}`)}</th>
-          <td>${fixed(point[`${name}_off_one_loss_kn`], 2)} kn</td>
-          <td>${degrees(point[`${name}_alone_tenth_deg`], 1)}</td>
+          <td>${point[`${name}_off_one_loss_kn`] > 0 ? `${fixed(point[`${name}_off_one_loss_kn`], 2)} kn` : '-'}</td>
+          <td>${point[`${name}_off_one_loss_kn`] > 0 ? degrees(point[`${name}_alone_tenth_deg`], 1) : '-'}</td>
           <td>${fixed(point[`${name}_tenth_low_deg`], 1)} \u2013 ${fixed(point[`${name}_tenth_high_deg`], 1)}</td>
         </tr>`)}
       </tbody>
