@@ -33,9 +33,7 @@ public final class CostTable {
         List<String> cells = new ArrayList<>(List.of(
                 number("%.0f", Units.toKnots(point.trueWindSpeed())),
                 Texts.of("targets.mode." + point.mode().key()),
-                number(
-                        point.mode() == TargetMode.ANGLE ? "%.0f" : "%.1f",
-                        Units.toDegrees(point.trueWindAngle()))));
+                number(point.mode() == TargetMode.ANGLE ? "%.0f" : "%.1f", Units.toDegrees(point.trueWindAngle()))));
         for (ControlCost cost : List.of(costs.camber(), costs.twist(), costs.sheet())) {
             boolean told = cost.offByOne() > 0;
             cells.add(told ? number("%.2f", Units.toKnots(cost.offByOne())) : "-");
@@ -54,8 +52,12 @@ public final class CostTable {
 
     private static String together(TrimCosts costs) {
         return costs.isCamberTheDearer()
-                ? Texts.of("targets.costs_camber_sheet", number("%+.1f", costs.camber().together()))
-                : Texts.of("targets.costs_twist_sheet", number("%+.1f", costs.twist().together()));
+                ? Texts.of(
+                        "targets.costs_camber_sheet",
+                        number("%+.1f", costs.camber().together()))
+                : Texts.of(
+                        "targets.costs_twist_sheet",
+                        number("%+.1f", costs.twist().together()));
     }
 
     private static String gains(Map<TargetLimit, Double> easing) {

@@ -54,23 +54,31 @@ record TargetColumn(String key, ToDoubleFunction<TargetPoint> value) {
         addCost(all, "twist", "sheet", t -> t.bands().costs().twist());
         addCost(all, "sheet", "camber", t -> t.bands().costs().sheet());
         for (TargetLimit limit : TargetLimit.values()) {
-            all.add(of("gain_" + limit.key() + "_kn", t -> Units.toKnots(t.bands().costs().easing(limit))));
+            all.add(of(
+                    "gain_" + limit.key() + "_kn",
+                    t -> Units.toKnots(t.bands().costs().easing(limit))));
         }
         return List.copyOf(all);
     }
 
     private static void addCost(
             List<TargetColumn> all, String control, String partner, Function<Target, ControlCost> cost) {
-        all.add(of(control + "_off_one_loss_kn", t -> Units.toKnots(cost.apply(t).offByOne())));
-        all.add(of(control + "_tenth_low_deg", t -> Units.toDegrees(cost.apply(t).tenth().low())));
-        all.add(of(control + "_tenth_high_deg", t -> Units.toDegrees(cost.apply(t).tenth().high())));
+        all.add(of(
+                control + "_off_one_loss_kn", t -> Units.toKnots(cost.apply(t).offByOne())));
+        all.add(of(
+                control + "_tenth_low_deg",
+                t -> Units.toDegrees(cost.apply(t).tenth().low())));
+        all.add(of(
+                control + "_tenth_high_deg",
+                t -> Units.toDegrees(cost.apply(t).tenth().high())));
         all.add(of(
                 control + "_three_tenths_low_deg",
                 t -> Units.toDegrees(cost.apply(t).threeTenths().low())));
         all.add(of(
                 control + "_three_tenths_high_deg",
                 t -> Units.toDegrees(cost.apply(t).threeTenths().high())));
-        all.add(of(control + "_alone_tenth_deg", t -> Units.toDegrees(cost.apply(t).aloneTenth())));
+        all.add(of(
+                control + "_alone_tenth_deg", t -> Units.toDegrees(cost.apply(t).aloneTenth())));
         all.add(of(
                 control + "_alone_three_tenths_deg",
                 t -> Units.toDegrees(cost.apply(t).aloneThreeTenths())));

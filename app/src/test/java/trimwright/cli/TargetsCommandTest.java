@@ -92,7 +92,8 @@ class TargetsCommandTest {
         }
         assertTrue(reach.path("foiling").asBoolean());
         double alone = Math.abs(reach.path("sheet_alone_tenth_deg").asDouble());
-        double held = reach.path("sheet_tenth_high_deg").asDouble() - reach.path("sheet_tenth_low_deg").asDouble();
+        double held = reach.path("sheet_tenth_high_deg").asDouble()
+                - reach.path("sheet_tenth_low_deg").asDouble();
         assertTrue(4 * alone < held, "the sheet alone is the dearest: " + alone + " deg, held " + held);
         assertTrue(reach.path("gain_righting_moment_kn").asDouble() > 0.005, "righting moment binds");
         assertTrue(reach.path("vmg_kn").asDouble() < 0, "downwind speed made good is negative");

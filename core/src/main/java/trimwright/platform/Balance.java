@@ -85,12 +85,7 @@ public final class Balance {
         double weight = platform.weight();
         double moment = weight * platform.length();
         return new double[] {
-            sum.x() / weight,
-            sum.y() / weight,
-            sum.z() / weight,
-            sum.k() / moment,
-            sum.m() / moment,
-            sum.n() / moment
+            sum.x() / weight, sum.y() / weight, sum.z() / weight, sum.k() / moment, sum.m() / moment, sum.n() / moment
         };
     }
 }

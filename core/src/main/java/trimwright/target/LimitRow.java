@@ -73,8 +73,7 @@ enum LimitRow {
     /** The limit itself in the scale of its row: what one per cent of it is counted from. */
     double size(Platform platform) {
         return switch (this) {
-            case HEAD_FLAP ->
-                Math.abs(platform.wing().trim().headFlapMin()) / Variable.TWIST.scale();
+            case HEAD_FLAP -> Math.abs(platform.wing().trim().headFlapMin()) / Variable.TWIST.scale();
             case STALL_1, STALL_2, STALL_3, STALL_4, STALL_5, STALL_6, STALL_7, STALL_8 ->
                 platform.wing().trim().stallMarginMin() / WingFunctions.MARGIN_SCALE;
             case TIP_DEPTH -> platform.boat().mainFoil().immersionMin() / Variable.RIDE_HEIGHT.scale();

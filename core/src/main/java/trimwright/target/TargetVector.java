@@ -75,8 +75,7 @@ public final class TargetVector {
                 v[2],
                 v[3],
                 new TrimSetting(v[4], v[5], v[6], v[7]),
-                new TrimBands(
-                        band(v[8], v[9]), band(v[10], v[11]), band(v[12], v[13]), CostVector.at(v, BEFORE_COSTS)),
+                new TrimBands(band(v[8], v[9]), band(v[10], v[11]), band(v[12], v[13]), CostVector.at(v, BEFORE_COSTS)),
                 new Attitude(v[14], v[15], v[16], v[17], v[18], v[19], v[20], v[21]),
                 new Loads(v[22], v[23], v[24], v[25], v[26], v[27]),
                 limits,

@@ -14,8 +14,7 @@ import java.util.Map;
  */
 public record TrimCosts(ControlCost camber, ControlCost twist, ControlCost sheet, Map<TargetLimit, Double> easing) {
     /** Nothing known: of targets that were not computed. */
-    public static final TrimCosts NONE =
-            new TrimCosts(ControlCost.NONE, ControlCost.NONE, ControlCost.NONE, Map.of());
+    public static final TrimCosts NONE = new TrimCosts(ControlCost.NONE, ControlCost.NONE, ControlCost.NONE, Map.of());
 
     public TrimCosts {
         EnumMap<TargetLimit, Double> copy = new EnumMap<>(TargetLimit.class);

@@ -88,7 +88,12 @@ class TrimCostsPropertyTest {
 
     /** @param exact whether the change is known to cost so much; where it ends at a limit or a range it costs less */
     private void compare(
-            String what, Balance here, Function<Double, @Nullable Balance> line, double by, double lossKn, boolean exact) {
+            String what,
+            Balance here,
+            Function<Double, @Nullable Balance> line,
+            double by,
+            double lossKn,
+            boolean exact) {
         Balance there = line.apply(by);
         if (there == null) {
             return;
@@ -106,12 +111,7 @@ class TrimCostsPropertyTest {
     private @Nullable Balance balance(
             Conditions conditions, SailingState shown, Variable control, double by, Variable closing) {
         List<Variable> settled = List.of(
-                Variable.BOAT_SPEED,
-                Variable.LEEWAY,
-                Variable.RUDDER,
-                Variable.MAIN_RAKE,
-                Variable.ELEVATOR,
-                closing);
+                Variable.BOAT_SPEED, Variable.LEEWAY, Variable.RUDDER, Variable.MAIN_RAKE, Variable.ELEVATOR, closing);
         SailingState moved = shown.with(control, shown.get(control) + by);
         return new Balancer(platform, conditions, settled).balance(moved) instanceof Balanced found
                 ? found.balance()
