@@ -76,7 +76,7 @@ public final class Main {
                 new DebriefCommand(console, folders, books),
                 new GustCommand(console, books),
                 new ImportCommand(console, folders),
-                new LiveCommand(console, folders),
+                new LiveCommand(console, folders, books),
                 new LoadsCommand(console, books),
                 new PracticeCommand(console, books),
                 new ServeCommand(console, folders, books),

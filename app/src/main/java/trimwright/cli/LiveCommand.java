@@ -7,24 +7,44 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import trimwright.boatfile.BoatFile;
+import trimwright.boatfile.BoatFiles;
 import trimwright.ingest.journal.JournalSource.Protocol;
+import trimwright.live.LiveBoat;
+import trimwright.prepare.TargetBooks;
+import trimwright.prepare.TargetRequest;
+import trimwright.prepare.TargetRun;
 import trimwright.recording.EventMode;
-import trimwright.recording.Follower;
 import trimwright.recording.InputAddress;
 import trimwright.recording.Journals;
+import trimwright.recording.LiveBoard;
 import trimwright.recording.Recording;
+import trimwright.recording.Replay;
 import trimwright.recording.SteadyClock;
+import trimwright.segment.FoilingRule;
+import trimwright.store.StoredSession;
+import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
+import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
+import trimwright.web.LiveRoutes;
+import trimwright.web.Workbench;
 
-/** Takes streams, keeps every byte, until it is interrupted. */
+/** Takes streams, keeps every byte and shows them, or replays a session, until it is interrupted. */
 @Command(name = "live")
 public final class LiveCommand implements Callable<Integer> {
+    /** Chosen: beside the workbench's. */
+    private static final String PORT = "8747";
+
+    private static final double SLOWEST = 1;
+    private static final double FASTEST = 100;
+
     @Mixin
     private final CommonOptions common = new CommonOptions();
 
@@ -47,12 +67,35 @@ public final class LiveCommand implements Callable<Integer> {
     @Option(names = "--event", paramLabel = "MODE", defaultValue = "practice", descriptionKey = "trimwright.live.event")
     private String event = "practice";
 
+    @Option(names = "--boat", paramLabel = "BOAT", descriptionKey = "trimwright.live.boat")
+    private @Nullable String boat;
+
+    @Mixin
+    private final WingOption wing = new WingOption();
+
+    @Option(names = "--own", paramLabel = "NAME", defaultValue = "", descriptionKey = "trimwright.live.own")
+    private String own = "";
+
+    @Option(names = "--replay", paramLabel = "SESSION", descriptionKey = "trimwright.live.replay")
+    private @Nullable String replay;
+
+    @Option(names = "--rate", paramLabel = "N", defaultValue = "1", descriptionKey = "trimwright.live.rate")
+    private double rate = 1;
+
+    @Option(names = "--port", paramLabel = "N", defaultValue = PORT, descriptionKey = "trimwright.live.port")
+    private int port;
+
+    @Option(names = "--open", descriptionKey = "trimwright.live.open")
+    private boolean open;
+
     private final Console console;
     private final Folders folders;
+    private final TargetBooks books;
 
-    public LiveCommand(Console console, Folders folders) {
+    public LiveCommand(Console console, Folders folders, TargetBooks books) {
         this.console = console;
         this.folders = folders;
+        this.books = books;
     }
 
     @Override
@@ -61,22 +104,64 @@ public final class LiveCommand implements Callable<Integer> {
         if (mode == null) {
             throw new UserInputException(Texts.of("live.no_event", event));
         }
+        if (replay != null && !(rate >= SLOWEST && rate <= FASTEST)) {
+            throw new UserInputException(Texts.of("live.bad_rate", rate));
+        }
         List<InputAddress> addresses = new ArrayList<>();
         nmea.forEach(text -> addresses.add(InputAddress.of(Protocol.NMEA0183, text, boatName)));
         signalk.forEach(text -> addresses.add(InputAddress.of(Protocol.SIGNALK, text, boatName)));
-        if (addresses.isEmpty()) {
-            throw new UserInputException(Texts.of("live.no_input"));
+        if (addresses.isEmpty() == (replay == null)) {
+            throw new UserInputException(Texts.of(replay == null ? "live.no_input" : "live.two_inputs"));
         }
         Path folder = library.folder(folders);
+        LiveBoard board = new LiveBoard(boats(), own.isEmpty() ? firstBoat(addresses) : own, mode, replay == null ? 0 : rate);
+        if (replay == null) {
+            record(addresses, mode, board, folder);
+        } else {
+            replay(replay, board, folder);
+        }
+        return CommandRunner.DONE;
+    }
+
+    private static String firstBoat(List<InputAddress> addresses) {
+        return addresses.isEmpty() ? "" : addresses.get(0).boat();
+    }
+
+    private void record(List<InputAddress> addresses, EventMode mode, LiveBoard board, Path folder)
+            throws InterruptedException {
         Journals journals = new Journals(folder);
         journals.begin();
         journals.closeLeftovers().forEach(closed -> say(closed, "live.recovered"));
-        Recording run = Recording.begin(journals, addresses, SteadyClock.ofSystem(), mode, Follower.NONE);
-        // The signal of Ctrl-C ends the process by way of this; so does the end of a terminal.
-        Runtime.getRuntime().addShutdownHook(new Thread(() -> close(run), "closing"));
-        announce(run, addresses, folder);
-        new CountDownLatch(1).await();
-        return CommandRunner.DONE;
+        try (Workbench pages = Workbench.start(List.of(new LiveRoutes(board)), port)) {
+            Recording run = Recording.begin(journals, addresses, SteadyClock.ofSystem(), mode, board);
+            board.watch(run.recorder());
+            // The signal of Ctrl-C ends the process by way of this; so does the end of a terminal.
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> close(run), "closing"));
+            announce(run.ports(), addresses, folder, pages.address());
+            new CountDownLatch(1).await();
+        }
+    }
+
+    private void replay(String session, LiveBoard board, Path folder) throws InterruptedException {
+        try (Workbench pages = Workbench.start(List.of(new LiveRoutes(board)), port);
+                StoredSession stored = StoredSession.open(folder, session);
+                Replay running = Replay.begin(stored, rate, board)) {
+            announce(List.of(), List.of(), folder, pages.address());
+            running.await();
+        }
+    }
+
+    /** Makes the derivation of a boat, with targets where a boat file is given. */
+    private Supplier<LiveBoat> boats() throws InterruptedException {
+        if (boat == null) {
+            return () -> new LiveBoat(null, null, null);
+        }
+        BoatFile file = BoatFiles.find(boat);
+        TargetRequest request = TargetRequest.of(file, wing.of(file.boat()));
+        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
+            TargetBook book = books.of(request, progress);
+            return () -> new LiveBoat(file.boat(), book, FoilingRule.BySpeed.above(book.slowestFoiling()));
+        }
     }
 
     private void close(Recording run) {
@@ -84,26 +169,30 @@ public final class LiveCommand implements Callable<Integer> {
         say(run.close(), "live.closed");
     }
 
-    private void announce(Recording run, List<InputAddress> addresses, Path folder) {
+    private void announce(List<Integer> ports, List<InputAddress> addresses, Path folder, String pages) {
         if (common.json()) {
             ObjectNode document = JsonOut.document("live-start/1").put("library", folder.toString());
-            document.put("event", event);
+            document.put("event", event).put("address", pages + "live").put("coach_address", pages + "coach");
+            document.put("session", replay);
             ArrayNode inputs = document.putArray("inputs");
             for (int i = 0; i < addresses.size(); i++) {
                 inputs.addObject()
                         .put("address", addresses.get(i).text())
                         .put("boat", addresses.get(i).boat())
-                        .put("port", run.ports().get(i));
+                        .put("port", ports.get(i));
             }
             console.json(document);
         } else {
             for (int i = 0; i < addresses.size(); i++) {
                 InputAddress address = addresses.get(i);
-                int port = run.ports().get(i);
-                console.line(Texts.of(
-                        port == 0 ? "live.connecting" : "live.listening", address.boat(), address.text(), port));
+                String key = ports.get(i) == 0 ? "live.connecting" : "live.listening";
+                console.line(Texts.of(key, address.boat(), address.text(), ports.get(i)));
             }
-            console.note(Texts.of("live.stop", folder));
+            console.line(Texts.of("live.pages", pages + "live", pages + "coach"));
+            console.note(replay == null ? Texts.of("live.stop", folder) : Texts.of("live.replaying", replay, rate));
+        }
+        if (open) {
+            WebBrowser.show(pages + "live");
         }
     }
 

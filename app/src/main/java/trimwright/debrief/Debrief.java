@@ -14,9 +14,7 @@ import trimwright.segment.FoilingRule;
 import trimwright.segment.OnCourse;
 import trimwright.segment.Pieces;
 import trimwright.segment.SailedCourse;
-import trimwright.target.Target;
 import trimwright.target.TargetBook;
-import trimwright.target.TargetPoint;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.track.BoatTrack;
@@ -33,9 +31,6 @@ import trimwright.wind.WindTrack;
 
 /** Debriefs a session: all boats on one clock, each against its reference, with a course among the others. */
 public final class Debrief {
-    /** Above the slowest foiling target by this factor a boat counts as up (chosen: no flutter at the border). */
-    private static final double CLEARLY_UP = 1.05;
-
     private Debrief() {}
 
     /**
@@ -137,16 +132,8 @@ public final class Debrief {
         if (book == null) {
             return new FoilingRule.NotTold();
         }
-        double slowest = Double.POSITIVE_INFINITY;
-        for (TargetPoint point : book.points()) {
-            Target target = point.target();
-            if (target != null && point.isFoiling()) {
-                slowest = Math.min(slowest, target.boatSpeed());
-            }
-        }
-        return Double.isInfinite(slowest)
-                ? new FoilingRule.NotTold()
-                : new FoilingRule.BySpeed(slowest, CLEARLY_UP * slowest);
+        FoilingRule.BySpeed rule = FoilingRule.BySpeed.above(book.slowestFoiling());
+        return rule == null ? new FoilingRule.NotTold() : rule;
     }
 
     private static List<ChannelSummary> quality(BoatTrack track) {

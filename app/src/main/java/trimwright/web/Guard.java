@@ -3,6 +3,8 @@ package trimwright.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
+import io.javalin.websocket.WsContext;
+import java.net.InetSocketAddress;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -47,6 +49,17 @@ final class Guard implements Routes {
         if (!READING.contains(ctx.method()) && !isOwnOrigin(ctx)) {
             throw Refusal.forbidden(Texts.of("web.refuse.origin"));
         }
+    }
+
+    /** Whether a page or a plain client of this machine asks for a socket; a page of another site names its origin. */
+    static boolean mayTalk(@Nullable String host, @Nullable String origin, int port) {
+        boolean own = origin == null
+                || (origin.startsWith("http://") && isOwnHost(origin.substring("http://".length()), port));
+        return own && isOwnHost(host, port);
+    }
+
+    static int portOf(WsContext ctx) {
+        return ctx.session.getLocalSocketAddress() instanceof InetSocketAddress address ? address.getPort() : -1;
     }
 
     static boolean isOwnHost(@Nullable String host, int port) {

@@ -15,7 +15,8 @@ class LiveCommandTest {
         CliRun none = CliRun.in(folder, "live");
         assertEquals(2, none.exit());
         assertEquals(
-                "No stream to record. Give one with --nmea or --signalk, for example --nmea udp://127.0.0.1:10110.\n",
+                "No stream to record. Give one with --nmea or --signalk, for example --nmea udp://127.0.0.1:10110,"
+                        + " or a session with --replay.\n",
                 none.err());
         CliRun mode = CliRun.in(folder, "live", "--nmea", "udp://:0", "--event", "regatta");
         assertEquals(2, mode.exit());

@@ -1,5 +1,7 @@
 package trimwright.segment;
 
+import org.jspecify.annotations.Nullable;
+
 /** How it is told whether the boat flies. */
 public sealed interface FoilingRule {
     /**
@@ -19,7 +21,15 @@ public sealed interface FoilingRule {
      * @param down at or below this the boat is down (m/s)
      * @param up at or above this it flies (m/s)
      */
-    record BySpeed(double down, double up) implements FoilingRule {}
+    record BySpeed(double down, double up) implements FoilingRule {
+        /** Above the slowest foiling speed by this factor a boat counts as up (chosen: no flutter at the border). */
+        private static final double CLEARLY_UP = 1.05;
+
+        /** Of the slowest speed at which a boat foils (m/s); null where that is infinite. */
+        public static @Nullable BySpeed above(double slowest) {
+            return Double.isInfinite(slowest) ? null : new BySpeed(slowest, CLEARLY_UP * slowest);
+        }
+    }
 
     /** Nothing tells: no spells are found. */
     record NotTold() implements FoilingRule {}

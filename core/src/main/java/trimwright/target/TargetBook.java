@@ -90,6 +90,18 @@ public final class TargetBook {
         return surface(branch).at(trueWindSpeed, Math.abs(trueWindAngle));
     }
 
+    /** The lowest speed at which the book has the boat foiling (m/s), infinite where it never has. */
+    public double slowestFoiling() {
+        double slowest = Double.POSITIVE_INFINITY;
+        for (TargetPoint point : points) {
+            Target target = point.target();
+            if (target != null && point.isFoiling()) {
+                slowest = Math.min(slowest, target.boatSpeed());
+            }
+        }
+        return slowest;
+    }
+
     /** Best speed made good against a wind at 10 m (m/s), the angle free. */
     public TargetLookup findUpwind(double trueWindSpeed) {
         return findBest(TargetMode.UPWIND, trueWindSpeed);

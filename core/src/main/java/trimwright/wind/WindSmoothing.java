@@ -46,7 +46,7 @@ final class WindSmoothing {
         this.east = new double[n];
     }
 
-    private static boolean[] leftOut(SessionClock clock, double[] rateOfTurn) {
+    static boolean[] leftOut(SessionClock clock, double[] rateOfTurn) {
         boolean[] out = new boolean[rateOfTurn.length];
         int around = clock.steps(AROUND_TURN);
         for (int i = 0; i < out.length; i++) {

@@ -10,6 +10,8 @@ const PLACES = {
   explore: () => import('./explore/place.js'),
   library: () => import('./library/place.js'),
   debrief: () => import('./debrief/place.js'),
+  live: () => import('./live/place.js'),
+  coach: () => import('./coach/place.js'),
 };
 
 function Page() {

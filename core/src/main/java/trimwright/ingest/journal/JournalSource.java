@@ -40,7 +40,7 @@ public record JournalSource(Protocol protocol, Framing framing, String boat, Str
     }
 
     /** The source in {@code bytes[from, to)}, or null where it is none that this program knows. */
-    static @Nullable JournalSource find(byte[] bytes, int from, int to) {
+    public static @Nullable JournalSource find(byte[] bytes, int from, int to) {
         String[] parts = new String(bytes, from, to - from, StandardCharsets.UTF_8).split("\t", -1);
         if (parts.length != 4) {
             return null;

@@ -1,0 +1,55 @@
+// Speed against its aim, and the wing's three controls against their bands. Black on white; shape says it all.
+import { html } from '../dom.js';
+import { t } from '../text.js';
+
+/** Share of the target that the gauge spans, and the band that counts as on target (chosen). */
+const FROM = 0.8;
+const TO = 1.1;
+const BAND = [0.98, 1.02];
+
+const place = (value, from, to) => Math.min(1, Math.max(0, (value - from) / (to - from)));
+const percent = (part) => `${(100 * part).toFixed(1)}%`;
+
+/** One gauge: aim band, tick, tail of the last seconds. */
+export function SpeedGauge({ share, tail }) {
+  const known = Number.isFinite(share);
+  const at = (value) => place(value, FROM, TO);
+  const past = tail.filter(Number.isFinite);
+  const oldest = past.length ? past[0] : share;
+  const left = Math.min(at(oldest), at(share));
+  return html`
+    <div class=${`gauge${known ? '' : ' unknown'}`} role="img" aria-label=${known ? t('web.live.gauge', { share: Math.round(100 * share) }) : t('web.live.gauge_unknown')}>
+      <div class="track">
+        <div class="band" style=${{ left: percent(at(BAND[0])), width: percent(at(BAND[1]) - at(BAND[0])) }}></div>
+        ${known && html`
+          <div class="tail" style=${{ left: percent(left), width: percent(Math.abs(at(oldest) - at(share))) }}></div>
+          <div class="tick" style=${{ left: percent(at(share)) }}></div>`}
+      </div>
+      <div class="ends"><span>${t('web.live.slower')}</span><b>${t('web.live.on_target')}</b><span>${t('web.live.faster')}</span></div>
+    </div>`;
+}
+
+/** Degrees to either side of the aim that a bar spans (chosen: wider than the bands). */
+const REACH = { sheet: 6, twist: 10, camber: 10 };
+
+/** A short bar of one control. */
+export function TrimBar({ control, values }) {
+  const value = values[`${control}_deg`];
+  const aim = values[`${control}_aim_deg`];
+  const low = values[`${control}_low_deg`];
+  const high = values[`${control}_high_deg`];
+  const aimed = Number.isFinite(aim);
+  const known = aimed && Number.isFinite(value);
+  const at = (one) => place(one, aim - REACH[control], aim + REACH[control]);
+  const inside = known && value >= low && value <= high;
+  const word = !known ? 'unknown' : inside ? 'inside' : value < low ? 'below' : 'above';
+  return html`
+    <div class=${`trim ${word}`} role="img" aria-label=${`${t(`web.live.${control}`)}: ${t(`web.live.trim.${word}`)}`}>
+      <b>${t(`web.live.${control}`)}</b>
+      <div class="track">
+        ${aimed && html`<div class="band" style=${{ left: percent(at(low)), width: percent(at(high) - at(low)) }}></div>`}
+        ${known && html`<div class="tick" style=${{ left: percent(at(value)) }}></div>`}
+      </div>
+      <div class="ends"><span>${t(`web.live.${control}.less`)}</span><span>${known ? '' : '\u2013'}</span><span>${t(`web.live.${control}.more`)}</span></div>
+    </div>`;
+}

@@ -1,0 +1,60 @@
+package trimwright.live;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import trimwright.segment.Tack;
+import trimwright.wind.SpeedSource;
+
+/**
+ * A boat at an instant. NaN where a figure is not known or not fresh.
+ *
+ * @param timeNanos of the instant (ns since 1970 UTC by the recorder's clock)
+ * @param faults instruments that were heard and cannot be used now
+ */
+public record LiveFigures(
+        long timeNanos, LiveState state, Motion motion, Wind wind, Aim aim, Trim trim, List<SensorFault> faults) {
+    public LiveFigures {
+        faults = List.copyOf(faults);
+    }
+
+    /**
+     * How she moves.
+     *
+     * @param speed the one that is judged (m/s)
+     * @param source of the speed, null without one
+     * @param heading true (rad)
+     * @param vmg mean of ten seconds, to windward or leeward, positive (m/s)
+     * @param heel to windward positive (rad)
+     * @param rideHeight (m)
+     */
+    public record Motion(
+            double speed, @Nullable SpeedSource source, double heading, double vmg, double heel, double rideHeight) {}
+
+    /**
+     * Wind.
+     *
+     * @param tws filtered, as the debrief gives it (m/s)
+     * @param twd filtered (rad)
+     * @param twa from the course, positive from starboard (rad)
+     * @param aws as read (m/s)
+     * @param awa from the bow, positive from starboard (rad)
+     * @param tack null where the side is not known
+     */
+    public record Wind(double tws, double twd, double twa, double aws, double awa, @Nullable Tack tack) {}
+
+    /**
+     * Speed against the target at the angle sailed.
+     *
+     * @param target mean of the last 30 s of wind and angle (m/s)
+     * @param share mean speed of 10 s over it (-)
+     * @param tail shares of the last 20 s, oldest first (-)
+     */
+    public record Aim(double target, double share, List<Double> tail) {
+        public Aim {
+            tail = List.copyOf(tail);
+        }
+    }
+
+    /** The wing's three controls against their bands at the target. */
+    public record Trim(Gauge camber, Gauge twist, Gauge sheet) {}
+}
