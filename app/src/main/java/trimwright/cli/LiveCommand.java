@@ -114,7 +114,8 @@ public final class LiveCommand implements Callable<Integer> {
             throw new UserInputException(Texts.of(replay == null ? "live.no_input" : "live.two_inputs"));
         }
         Path folder = library.folder(folders);
-        LiveBoard board = new LiveBoard(boats(), own.isEmpty() ? firstBoat(addresses) : own, mode, replay == null ? 0 : rate);
+        LiveBoard board =
+                new LiveBoard(boats(), own.isEmpty() ? firstBoat(addresses) : own, mode, replay == null ? 0 : rate);
         if (replay == null) {
             record(addresses, mode, board, folder);
         } else {

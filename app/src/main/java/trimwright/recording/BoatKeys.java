@@ -20,7 +20,9 @@ final class BoatKeys {
         LiveFigures.Wind wind = figures.wind();
         keys.text("state", figures.state().name().toLowerCase(Locale.ROOT));
         keys.text("tack", wind.tack() == null ? "" : wind.tack().name().toLowerCase(Locale.ROOT));
-        keys.text("speed_source", motion.source() == null ? "" : motion.source().name().toLowerCase(Locale.ROOT));
+        keys.text(
+                "speed_source",
+                motion.source() == null ? "" : motion.source().name().toLowerCase(Locale.ROOT));
         keys.knots("speed_kn", motion.speed());
         keys.knots("vmg_kn", motion.vmg());
         keys.degrees("heading_deg", motion.heading(), 0);

@@ -58,9 +58,8 @@ final class SessionPieces {
     private void journal(byte[] bytes) {
         Map<Integer, JournalSource> declared = new HashMap<>();
         JournalScanner scanner = new JournalScanner((kind, number, nanos, held, from, to) -> {
-            JournalSource source = kind == RecordKind.SOURCE
-                    ? JournalSource.find(held, from, to)
-                    : declared.get(number);
+            JournalSource source =
+                    kind == RecordKind.SOURCE ? JournalSource.find(held, from, to) : declared.get(number);
             if (source != null && kind == RecordKind.SOURCE) {
                 declared.put(number, source);
             } else if (source != null && kind == RecordKind.DATA) {
@@ -76,8 +75,8 @@ final class SessionPieces {
             return;
         }
         byte[] bytes = session.raw(info);
-        JournalSource source =
-                new JournalSource(Protocol.NMEA0183, Framing.STREAM, tracks.get(0).boat(), info.name());
+        JournalSource source = new JournalSource(
+                Protocol.NMEA0183, Framing.STREAM, tracks.get(0).boat(), info.name());
         long[] at = {tracks.get(0).startNanos()};
         Days days = new Days();
         Issues issues = new Issues();
@@ -91,9 +90,7 @@ final class SessionPieces {
                     && reading.year() >= 0) {
                 int year = reading.year() + (reading.year() < 80 ? 2000 : reading.year() < 100 ? 1900 : 0);
                 long day = days.of(year, reading.month(), reading.day());
-                at[0] = day == Days.NONE
-                        ? at[0]
-                        : Math.max(at[0], day * Days.NANOS_PER_DAY + reading.timeOfDayNanos());
+                at[0] = day == Days.NONE ? at[0] : Math.max(at[0], day * Days.NANOS_PER_DAY + reading.timeOfDayNanos());
             }
         });
         int from = 0;

@@ -14,8 +14,8 @@ import trimwright.text.Texts;
 /** The page files: one shell for every place of the workbench, its modules and styles, and the page libraries. */
 final class PageRoutes implements Routes {
     private static final String FOLDER = "trimwright/web/page/";
-    private static final List<String> PLACES =
-            List.of("/", "/prepare", "/card", "/explore", "/library", "/debrief", "/debrief/{session}", "/live", "/coach");
+    private static final List<String> PLACES = List.of(
+            "/", "/prepare", "/card", "/explore", "/library", "/debrief", "/debrief/{session}", "/live", "/coach");
     private static final Pattern FILE_NAME = Pattern.compile("(?:[a-z-]+/)?[a-z-]+\\.(js|css|svg)");
     private static final Pattern IMPORT_MAP =
             Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);

@@ -41,7 +41,8 @@ class LiveAgreesWithDebriefTest {
     @Test
     void theWindOfARecordedDayIsTheDebriefsToWhatTheFilterCannotKnow(@TempDir Path folder) {
         Path log = ROOT.resolve("examples/saltmere/dunlin.nmea");
-        CliRun brought = CliRun.in(folder, "import", log.toString(), "--boat-name", "Dunlin", "--library", folder.toString());
+        CliRun brought =
+                CliRun.in(folder, "import", log.toString(), "--boat-name", "Dunlin", "--library", folder.toString());
         assertEquals(0, brought.exit(), brought.err());
         LiveBoat boat = new LiveBoat(null, null, null);
         LiveBoard board = new LiveBoard(() -> boat, "Dunlin", EventMode.PRACTICE, 1);
@@ -64,8 +65,7 @@ class LiveAgreesWithDebriefTest {
             });
         }
         assertNotNull(board.state().get("boat.Dunlin.tws_kn"));
-        SessionClock clock =
-                SessionClock.covering(track.startNanos(), track.endNanos(), SailedWind.rateOf(track));
+        SessionClock clock = SessionClock.covering(track.startNanos(), track.endNanos(), SailedWind.rateOf(track));
         WindTrack debriefed = SailedWind.of(track, clock, null, WindOptions.DEFAULT);
         double speeds = 0;
         double ways = 0;

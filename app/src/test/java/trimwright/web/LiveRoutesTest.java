@@ -118,7 +118,8 @@ class LiveRoutesTest {
             while (later.path("changed").isEmpty()) {
                 later = next(frames);
             }
-            assertEquals(21.4, later.path("changed").path("boat.Dunlin.speed_kn").asDouble());
+            assertEquals(
+                    21.4, later.path("changed").path("boat.Dunlin.speed_kn").asDouble());
             assertFalse(later.path("changed").has("boat.Godwit.speed_kn"));
             assertTrue(later.path("seq").asLong() > first.path("seq").asLong());
             socket.abort();

@@ -250,9 +250,8 @@ public final class LiveBoat {
         double side = Double.isNaN(twa) ? awa(now) : twa;
         Tack tack = Double.isNaN(side) ? null : Tack.of(side);
         boolean ground = !Double.isNaN(fresh(Paths.SOG, now));
-        SpeedSource source = Double.isNaN(speed(now))
-                ? null
-                : ground ? SpeedSource.OVER_GROUND : SpeedSource.THROUGH_WATER;
+        SpeedSource source =
+                Double.isNaN(speed(now)) ? null : ground ? SpeedSource.OVER_GROUND : SpeedSource.THROUGH_WATER;
         // Roll is positive to starboard; with wind from starboard that is to windward.
         double heel = tack == null ? Double.NaN : tack.sign() * fresh(Paths.ROLL, now);
         LiveFigures.Motion motion = new LiveFigures.Motion(
@@ -279,9 +278,21 @@ public final class LiveBoat {
         }
         TrimBands bands = at.bands();
         return new LiveFigures.Trim(
-                new Gauge(camber, bands.camber().low(), at.trim().camber(), bands.camber().high()),
-                new Gauge(twist, bands.twist().low(), at.trim().twist(), bands.twist().high()),
-                new Gauge(sheet, bands.sheet().low(), at.trim().sheet(), bands.sheet().high()));
+                new Gauge(
+                        camber,
+                        bands.camber().low(),
+                        at.trim().camber(),
+                        bands.camber().high()),
+                new Gauge(
+                        twist,
+                        bands.twist().low(),
+                        at.trim().twist(),
+                        bands.twist().high()),
+                new Gauge(
+                        sheet,
+                        bands.sheet().low(),
+                        at.trim().sheet(),
+                        bands.sheet().high()));
     }
 
     private static Gauge alone(double value) {

@@ -81,8 +81,8 @@ final class LiveChannel {
     /** Whether the value stands exactly still for longer than this kind of sensor can. */
     boolean isFrozen(long nowNanos) {
         boolean zero = count > 0 && last() == 0;
-        boolean counts = rule.still() == ChannelRule.Still.NEVER
-                || (rule.still() == ChannelRule.Still.ZERO_ALLOWED && !zero);
+        boolean counts =
+                rule.still() == ChannelRule.Still.NEVER || (rule.still() == ChannelRule.Still.ZERO_ALLOWED && !zero);
         return count > 0 && counts && (nowNanos - changedNanos) / 1e9 > rule.stillSeconds();
     }
 

@@ -40,7 +40,13 @@ public record LiveFigures(
      * @param awa from the bow, positive from starboard (rad)
      * @param tack null where the side is not known
      */
-    public record Wind(double tws, double twd, double twa, double aws, double awa, @Nullable Tack tack) {}
+    public record Wind(
+            double tws,
+            double twd,
+            double twa,
+            double aws,
+            double awa,
+            @Nullable Tack tack) {}
 
     /**
      * Speed against the target at the angle sailed.

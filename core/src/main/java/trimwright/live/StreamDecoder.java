@@ -71,8 +71,8 @@ public final class StreamDecoder {
     private String name(int talker, NmeaLayout layout) {
         List<String> known = names.computeIfAbsent(talker, t -> new ArrayList<>());
         while (known.size() <= layout.ordinal()) {
-            known.add("" + (char) (talker >> 8) + (char) (talker & 0xff)
-                    + "-" + NmeaLayout.values()[known.size()].word() + " " + source.address());
+            known.add("" + (char) (talker >> 8) + (char) (talker & 0xff) + "-"
+                    + NmeaLayout.values()[known.size()].word() + " " + source.address());
         }
         return known.get(layout.ordinal());
     }

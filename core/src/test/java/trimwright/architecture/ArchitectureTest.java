@@ -54,8 +54,7 @@ class ArchitectureTest {
             Map.entry("wind", Set.of("units", "air", "boat", "track", "magnetic")),
             Map.entry("segment", Set.of("units", "boat", "track", "wind", "course")),
             Map.entry(
-                    "live",
-                    Set.of("units", "air", "boat", "track", "ingest", "wind", "segment", "platform", "target")),
+                    "live", Set.of("units", "air", "boat", "track", "ingest", "wind", "segment", "platform", "target")),
             Map.entry(
                     "compare",
                     Set.of("units", "air", "boat", "track", "wind", "segment", "platform", "target", "course"))));
