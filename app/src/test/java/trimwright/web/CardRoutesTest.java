@@ -28,6 +28,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.boatfile.BoatFiles;
 import trimwright.cli.CliRun;
+import trimwright.prepare.BookCache;
 import trimwright.prepare.TargetBooks;
 
 /** Cards of the page are those of the commands. */
@@ -46,7 +47,8 @@ class CardRoutesTest {
         String text = BoatFiles.shippedText("whimbrel14");
         Files.writeString(quiet, text.substring(0, text.indexOf("[handling]")));
         BoatShelf boats = new BoatShelf(List.of(quiet));
-        TargetShelf targets = new TargetShelf(boats, new TargetBooks());
+        TargetShelf targets = new TargetShelf(
+                boats, new TargetBooks(new BookCache(CliRun.sharedCache().resolve("targets"), note -> {})));
         workbench = Workbench.start(List.of(new CardRoutes(boats, targets, DAY)), 0);
     }
 

@@ -33,7 +33,7 @@ class DebriefBrowserTest {
         browser = new Browser();
         session = InventedSession.write(folder);
         library = Library.open(folder);
-        workbench = Workbench.start(Services.of(library, List.of()), 0);
+        workbench = Workbench.start(Services.of(library, List.of(), SharedBooks.get()), 0);
     }
 
     @AfterAll

@@ -48,7 +48,7 @@ class ExampleBrowserTest {
                 "Dunlin");
         browser = new Browser();
         library = Library.open(folder);
-        books = new TargetBooks();
+        books = SharedBooks.get();
         workbench = Workbench.start(Services.of(library, List.of(), books), 0);
     }
 

@@ -26,7 +26,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
-import trimwright.prepare.TargetBooks;
 import trimwright.store.Library;
 import trimwright.web.Services;
 import trimwright.web.Workbench;
@@ -65,7 +64,7 @@ class ExploreBrowserTest {
     void start(@TempDir Path folder) {
         browser = new Browser();
         library = Library.openOrCreate(folder);
-        workbench = Workbench.start(Services.of(library, List.of()), 0);
+        workbench = Workbench.start(Services.of(library, List.of(), SharedBooks.get()), 0);
     }
 
     @AfterAll
@@ -119,7 +118,7 @@ class ExploreBrowserTest {
     private static int compare(Page page, Map<String, String> options) {
         List<String> arguments = new ArrayList<>(List.of("wing", "--boat", "whimbrel14", "--wing", "tall", "--json"));
         options.forEach((option, value) -> arguments.addAll(List.of(option, value)));
-        JsonNode document = Command.answer(new TargetBooks(), arguments.toArray(String[]::new));
+        JsonNode document = Command.answer(SharedBooks.get(), arguments.toArray(String[]::new));
         if (document == null) {
             assertThat(page.locator(".words .bad")).containsText("No flow was found");
             return 0;
@@ -153,7 +152,7 @@ class ExploreBrowserTest {
         List<String> arguments =
                 new ArrayList<>(List.of("wing", "--boat", "whimbrel14", "--wing", "tall", "--json", "--pressure"));
         options.forEach((option, value) -> arguments.addAll(List.of(option, value)));
-        JsonNode document = Command.answer(new TargetBooks(), arguments.toArray(String[]::new));
+        JsonNode document = Command.answer(SharedBooks.get(), arguments.toArray(String[]::new));
         List<?> numbers = (List<?>) page.evaluate("[...document.querySelectorAll('[data-pressure]')]"
                 + ".map((one) => [one.dataset.pressure, one.dataset.decimals, one.textContent])");
         if (document == null) {

@@ -20,7 +20,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
-import trimwright.prepare.TargetBooks;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
 import trimwright.web.Services;
@@ -39,7 +38,7 @@ class FleetBrowserTest {
         browser = new Browser();
         session = InventedRace.write(folder);
         library = Library.open(folder);
-        workbench = Workbench.start(Services.of(library, List.of()), 0);
+        workbench = Workbench.start(Services.of(library, List.of(), SharedBooks.get()), 0);
     }
 
     @AfterAll
@@ -82,7 +81,7 @@ class FleetBrowserTest {
     @Test
     void whatEachBoatLostOnEachLegIsWhatTheCommandSays() {
         JsonNode report = Command.json(
-                new TargetBooks(),
+                SharedBooks.get(),
                 "debrief",
                 session.id(),
                 "--json",

@@ -33,7 +33,7 @@ class PlacesBrowserTest {
     void start(@TempDir Path folder) {
         browser = new Browser();
         library = Library.openOrCreate(folder);
-        workbench = Workbench.start(Services.of(library, List.of()), 0);
+        workbench = Workbench.start(Services.of(library, List.of(), SharedBooks.get()), 0);
     }
 
     @AfterAll

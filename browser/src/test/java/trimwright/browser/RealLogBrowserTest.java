@@ -24,7 +24,7 @@ class RealLogBrowserTest {
         Imported.into(folder, ReferenceFiles.get("data/" + LOG).toString(), "--boat-name", "passage");
         try (Library library = Library.open(folder);
                 Browser browser = new Browser();
-                Workbench workbench = Workbench.start(Services.of(library, List.of()), 0)) {
+                Workbench workbench = Workbench.start(Services.of(library, List.of(), SharedBooks.get()), 0)) {
             Page page = browser.page(1280, 800);
             page.navigate(workbench.address() + "library");
             Browser.keep(page, "real-library");
