@@ -30,8 +30,8 @@ final class Approach {
 
     private static final double CAREFUL = 0.15;
 
-    /** Steps in all: from a like state, from two guesses, at the angles and the Reynolds numbers of the two ways. */
-    static final int MOST_STEPS_IN_ALL = (1 + 2 + APPROACH_STEPS + 1 + MOST_RUNGS + 1) * MOST_STEPS;
+    /** Steps in all: from a like state in two forms, from two guesses, at the angles and the Reynolds numbers of the two ways. */
+    static final int MOST_STEPS_IN_ALL = (2 + 2 + APPROACH_STEPS + 1 + MOST_RUNGS + 1) * MOST_STEPS;
 
     private final SourceResponse response;
     private final int wakeSteps;
@@ -50,9 +50,10 @@ final class Approach {
         flow = response.at(alpha, wakeSteps, WAKE_REACH);
     }
 
-    /** From an answer for a like state alone. */
+    /** From an answer for a like state alone: with speeds changed as the ideal flow changes, else as it is. */
     ViscousAnswer from(ViscousPoint near) {
-        return answer(solve(flow, reynolds, near.state(), BOLD));
+        ViscousPoint point = solve(flow, reynolds, near.stateUnder(flow), BOLD);
+        return answer(point == null ? solve(flow, reynolds, near.state(), BOLD) : point);
     }
 
     /** From wherever there is a way. */

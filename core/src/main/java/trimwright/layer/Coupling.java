@@ -16,14 +16,7 @@ final class Coupling {
     /** The same if a part of a step was taken, of which the rest is left. */
     private static final double ARRIVED_IN_PART = 1e-5;
 
-    /** Shape factor of stagnation flow by the laws of the laminar layer. */
-    private static final double STAGNATION_SHAPE = 2.24;
-
-    private static final double LEAST_WALL_SHAPE = 1.02;
     private static final double LEAST_WAKE_SHAPE = 1.0005;
-
-    /** Speed below which a station is next to a stagnation point: its shape factor is that of stagnation flow. Chosen. */
-    private static final double NEARLY_AT_REST = 0.02;
 
     /** Largest relative growth and fall of a thickness in one step, chosen. */
     private static final double MOST_GROWTH = 1.5;
@@ -133,7 +126,7 @@ final class Coupling {
     private void hold(LayerState state, double[][] matrix, double[] right) {
         double worst = 0;
         for (int i = 0; i < flow.stations(); i++) {
-            if (state.speed[i] > NEARLY_AT_REST) {
+            if (state.speed[i] > Stagnation.NEARLY_AT_REST) {
                 worst = Math.max(worst, Math.abs(right[i] / state.speed[i]));
             }
         }
@@ -192,55 +185,21 @@ final class Coupling {
             state.speed[i] += relax * speed[i];
             thickness *= 1 + relax * byThickness;
             boolean wake = i > flow.lastStation(flow.elements() - 1);
-            double least = wake ? LEAST_WAKE_SHAPE : LEAST_WALL_SHAPE;
+            double least = wake ? LEAST_WAKE_SHAPE : Stagnation.LEAST_WALL_SHAPE;
             state.displaced[i] = Math.max(thickness, least * state.theta[i]) * state.speed[i];
         }
-        for (int k = 0; k < flow.elements(); k++) {
-            moveStagnation(state, k);
-        }
+        Stagnation.move(flow, state);
         return Math.sqrt(sum / n);
     }
 
     /** Relative change of displacement thickness; none where the speed is next to nothing and says nothing about it. */
     private static double relativeThickness(LayerState state, int i, double displaced, double speed) {
-        return state.speed[i] < NEARLY_AT_REST ? 0 : displaced / state.displaced[i] - speed / state.speed[i];
+        return state.speed[i] < Stagnation.NEARLY_AT_REST ? 0 : displaced / state.displaced[i] - speed / state.speed[i];
     }
 
     private static double limited(double relax, double change) {
         return relax * change > MOST_GROWTH
                 ? MOST_GROWTH / change
                 : relax * change < MOST_FALL ? MOST_FALL / change : relax;
-    }
-
-    /** Nodes whose flow has turned change sides. */
-    private void moveStagnation(LayerState state, int k) {
-        int first = flow.firstStation(k);
-        int last = flow.lastStation(k);
-        int before = state.stagnation[k];
-        while (before > first + 2 && state.speed[before] <= 0) {
-            turn(state, before, before + 1);
-            before--;
-        }
-        while (before < last - 3 && state.speed[before + 1] <= 0) {
-            before++;
-            turn(state, before, before - 1);
-        }
-        state.stagnation[k] = before;
-        for (int i = first; i <= last; i++) {
-            state.speed[i] = Math.max(state.speed[i], 1e-7);
-            double least = LEAST_WALL_SHAPE * state.theta[i] * state.speed[i];
-            state.displaced[i] = Math.max(state.displaced[i], least);
-            if (state.speed[i] < NEARLY_AT_REST) {
-                state.displaced[i] = STAGNATION_SHAPE * state.theta[i] * state.speed[i];
-            }
-        }
-    }
-
-    private static void turn(LayerState state, int node, int neighbour) {
-        state.speed[node] = Math.max(1e-7, -state.speed[node]);
-        state.theta[node] = state.theta[neighbour];
-        state.displaced[node] = STAGNATION_SHAPE * state.theta[node] * state.speed[node];
-        state.turbulent[node] = false;
-        state.stress[node] = 0;
     }
 }

@@ -39,6 +39,13 @@ final class LayerState {
         return new LayerState(this);
     }
 
+    /** Adds to the speed at a station, which may turn its flow; thicknesses stay. */
+    void quicken(int station, double more) {
+        double to = speed[station] + more;
+        displaced[station] *= Math.max(to, 1e-7) / speed[station];
+        speed[station] = to;
+    }
+
     double displacement(int station) {
         return displaced[station] / speed[station];
     }

@@ -47,7 +47,7 @@ public final class ViscousFlow {
     }
 
     /**
-     * At one angle of attack. Newton's method takes at most 60 steps from a like state, then 60 from each of two guesses, then 60 at
+     * At one angle of attack. Newton's method takes at most 60 steps from each of two forms of a like state, then 60 from each of two guesses, then 60 at
      * each of four angles on the way from less load, then 60 at each of up to seven Reynolds numbers on the way from a million:
      * {@link #MOST_STEPS} in all.
      *
@@ -62,7 +62,7 @@ public final class ViscousFlow {
     }
 
     /**
-     * The same, tried from an answer for a like state alone: at most 60 steps tell that it does not lead there.
+     * The same, tried from an answer for a like state alone: at most 120 steps tell that it does not lead there.
      *
      * @param alpha (rad)
      * @param reynolds on the length 1 (-), above 0

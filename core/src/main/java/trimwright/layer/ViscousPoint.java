@@ -19,10 +19,20 @@ public final class ViscousPoint implements ViscousAnswer {
         double[] speeds = new double[flow.stations()];
         for (int k = 0; k < flow.elements(); k++) {
             for (int i = flow.firstStation(k); i <= flow.lastStation(k); i++) {
-                speeds[i] = i <= state.stagnation[k] ? -state.speed[i] : state.speed[i];
+                speeds[i] = isUpper(i) ? -state.speed[i] : state.speed[i];
             }
         }
         surface = flow.surface(speeds);
+    }
+
+    /** Whether the flow at a station runs against the order of points. */
+    private boolean isUpper(int station) {
+        for (int k = 0; k < flow.elements(); k++) {
+            if (station >= flow.firstStation(k) && station <= flow.lastStation(k)) {
+                return station <= state.stagnation[k];
+            }
+        }
+        return false;
     }
 
     /** Whether the method arrived at numbers. */
@@ -33,6 +43,17 @@ public final class ViscousPoint implements ViscousAnswer {
     /** Copy of the unknowns, to start a like computation from. */
     LayerState state() {
         return state.copy();
+    }
+
+    /** The unknowns with the speeds changed as the ideal flow changes, to start another angle of attack of the same elements from. */
+    LayerState stateUnder(DisplacedFlow other) {
+        LayerState changed = state.copy();
+        for (int i = 0; i < flow.stations(); i++) {
+            double more = other.idealSpeed(i) - flow.idealSpeed(i);
+            changed.quicken(i, isUpper(i) ? -more : more);
+        }
+        Stagnation.move(other, changed);
+        return changed;
     }
 
     /** Steps of Newton's method that it took, those on ways that led nowhere too. */
