@@ -44,7 +44,7 @@ public record Comparison(
         Steady steady = new Steady(legs, pieces);
         List<LegLedger> ledgers = new ArrayList<>();
         for (LegProgress leg : legs) {
-            ledgers.add(new LedgerBook(leg, pieces, losses, steady.progress(leg, legs)).keep());
+            ledgers.add(new LedgerBook(leg, pieces, losses, steady).keep());
         }
         List<@Nullable Double> back = new ArrayList<>();
         for (Turn turn : pieces.turns()) {

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import trimwright.segment.OffFoil;
-import trimwright.segment.Phase;
 import trimwright.segment.Pieces;
 import trimwright.segment.Span;
 import trimwright.segment.Turn;
@@ -47,20 +46,19 @@ final class LedgerBook {
     private final double[] angle;
     private final double steady;
 
-    /** @param steady the boat's own steady progress over that of the reference (-) */
-    LedgerBook(LegProgress progress, Pieces pieces, SpeedLosses losses, double steady) {
+    /** @param settled how the boat sails when it sails steadily */
+    LedgerBook(LegProgress progress, Pieces pieces, SpeedLosses losses, Steady settled) {
         this.progress = progress;
         int from = progress.leg().span().from();
         int n = progress.leg().span().length();
         offFoil = new boolean[n];
         turning = new byte[n];
-        this.steady = steady;
+        steady = settled.progress(progress);
         mark(pieces, from, n);
-        List<Phase> phases = pieces.phases();
-        double meanTrim = orZero(Steady.mean(progress, phases, losses::trim));
-        double meanAttitude = orZero(Steady.mean(progress, phases, losses::attitude));
-        double meanWake = orZero(Steady.mean(progress, phases, this::logWake));
-        double meanAngle = orZero(Steady.mean(progress, phases, i -> angleGap(i) / progress.wanted(i)));
+        double meanTrim = orZero(settled.mean(progress, (on, i) -> losses.trim(i)));
+        double meanAttitude = orZero(settled.mean(progress, (on, i) -> losses.attitude(i)));
+        double meanWake = orZero(settled.mean(progress, LedgerBook::logWake));
+        double meanAngle = orZero(settled.mean(progress, (on, i) -> angleGap(on, i) / on.wanted(i)));
         trim = new double[n];
         attitude = new double[n];
         wake = new double[n];
@@ -71,8 +69,8 @@ final class LedgerBook {
             boolean held = offFoil[k] || turning[k] != SAILING;
             trim[k] = held || Double.isNaN(losses.trim(i)) ? meanTrim : losses.trim(i);
             attitude[k] = held || Double.isNaN(losses.attitude(i)) ? meanAttitude : losses.attitude(i);
-            wake[k] = held ? meanWake : orZero(logWake(i));
-            angle[k] = held ? meanAngle * progress.wanted(i) : orZero(angleGap(i));
+            wake[k] = held ? meanWake : orZero(logWake(progress, i));
+            angle[k] = held ? meanAngle * progress.wanted(i) : orZero(angleGap(progress, i));
         }
     }
 
@@ -142,11 +140,11 @@ final class LedgerBook {
         }
     }
 
-    private double logWake(int i) {
+    private static double logWake(LegProgress progress, int i) {
         return StrictMath.log(progress.wanted(i) / progress.wantedInWake(i));
     }
 
-    private double angleGap(int i) {
+    private static double angleGap(LegProgress progress, int i) {
         return progress.wanted(i) - progress.wantedAtAngle(i);
     }
 

@@ -2,7 +2,6 @@ package trimwright.compare;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 import trimwright.segment.OffFoil;
 import trimwright.segment.Phase;
 import trimwright.segment.Pieces;
@@ -10,8 +9,7 @@ import trimwright.segment.Span;
 import trimwright.segment.Turn;
 
 /**
- * How a boat sails when it sails steadily: means over phases. What progress it makes then is taken from where it has
- * settled: some time after turns and spells off the foils, whose last effects would else pull it down.
+ * How a boat sails when it sails steadily: means over phases, taken from where it has settled: some time after turns and spells off the foils, whose last effects would else pull it down.
  */
 final class Steady {
     /** Time from the end of a turn or a spell off the foils until a boat counts as settled (s): chosen, see validation. */
@@ -20,11 +18,13 @@ final class Steady {
     /** Less settled sailing than this says nothing of a leg (s): chosen. */
     private static final double ENOUGH = 20;
 
+    private final List<LegProgress> all;
     private final Pieces pieces;
     private final boolean[] unsettled;
 
     /** @param progress of the legs in which pieces were found */
     Steady(List<LegProgress> progress, Pieces pieces) {
+        all = List.copyOf(progress);
         this.pieces = pieces;
         int size = 0;
         double step = 1;
@@ -47,53 +47,51 @@ final class Steady {
         Arrays.fill(unsettled, from, Math.max(from, Math.min(unsettled.length, span.to() + settling)), true);
     }
 
+    /** Something about an instant of a leg; NaN where it is not known. */
+    interface Value {
+        double at(LegProgress leg, int i);
+    }
+
+    /** Progress over that of the reference (-), 1 where nothing is known. */
+    double progress(LegProgress leg) {
+        double found = mean(leg, (on, i) -> on.made(i) / on.wanted(i));
+        return Double.isNaN(found) ? 1 : found;
+    }
+
     /**
-     * Progress over that of the reference (-): of the leg where it was settled long enough, else of all legs of its kind,
-     * else from all phases of the leg, else of its kind, else 1.
+     * Mean of what is known: of the leg where it was settled long enough, else of all legs of its kind, else from all
+     * phases of the leg, else of its kind, else NaN.
      */
-    double progress(LegProgress leg, List<LegProgress> all) {
+    double mean(LegProgress leg, Value value) {
         List<LegProgress> alike =
                 all.stream().filter(one -> one.leg().kind() == leg.leg().kind()).toList();
-        Mean own = settled(List.of(leg), true);
+        Mean own = mean(List.of(leg), value, true);
         if (own.count * leg.step() >= ENOUGH) {
             return own.mean();
         }
-        Mean ofKind = settled(alike, true);
+        Mean ofKind = mean(alike, value, true);
         if (ofKind.count * leg.step() >= ENOUGH) {
             return ofKind.mean();
         }
-        Mean inPhases = settled(List.of(leg), false);
-        if (inPhases.count > 0) {
-            return inPhases.mean();
-        }
-        Mean elsewhere = settled(alike, false);
-        return elsewhere.count > 0 ? elsewhere.mean() : 1;
+        Mean inPhases = mean(List.of(leg), value, false);
+        return inPhases.count > 0 ? inPhases.mean() : mean(alike, value, false).mean();
     }
 
-    private Mean settled(List<LegProgress> legs, boolean isSettled) {
+    private Mean mean(List<LegProgress> legs, Value value, boolean isSettled) {
         Mean mean = new Mean();
         for (LegProgress leg : legs) {
-            sum(mean, leg, pieces.phases(), i -> isSettled && unsettled[i] ? Double.NaN : leg.made(i) / leg.wanted(i));
+            for (Phase phase : pieces.phases()) {
+                if (!phase.span().overlaps(leg.leg().span())) {
+                    continue;
+                }
+                for (int i = phase.span().from(); i < phase.span().to(); i++) {
+                    if (!isSettled || !unsettled[i]) {
+                        mean.add(value.at(leg, i));
+                    }
+                }
+            }
         }
         return mean;
-    }
-
-    /** Mean of the known values of a function of the instant over the phases of a leg, NaN without any. */
-    static double mean(LegProgress leg, List<Phase> phases, IntToDoubleFunction value) {
-        Mean mean = new Mean();
-        sum(mean, leg, phases, value);
-        return mean.mean();
-    }
-
-    private static void sum(Mean mean, LegProgress leg, List<Phase> phases, IntToDoubleFunction value) {
-        for (Phase phase : phases) {
-            if (!phase.span().overlaps(leg.leg().span())) {
-                continue;
-            }
-            for (int i = phase.span().from(); i < phase.span().to(); i++) {
-                mean.add(value.applyAsDouble(i));
-            }
-        }
     }
 
     private static final class Mean {
