@@ -63,8 +63,7 @@ class WarmStartTest {
 
     private Task task(double windKn) {
         WindProfile wind = WindProfile.overSea(Units.fromKnots(windKn));
-        return new Task(
-                platform, new Conditions(wind, Side.STARBOARD, FoilSet.LEEWARD_DOWN), Branch.FOILING, Map.of());
+        return new Task(platform, new Conditions(wind, Side.STARBOARD, FoilSet.LEEWARD_DOWN), Branch.FOILING, Map.of());
     }
 
     private static double speed(Answer answer) {
