@@ -8,6 +8,7 @@ import trimwright.boat.SheetTackle;
 import trimwright.card.CamberLoad;
 import trimwright.card.LoadRow;
 import trimwright.card.SheetLoad;
+import trimwright.power.HaulSpeed;
 import trimwright.power.PowerAccount;
 import trimwright.target.Target;
 import trimwright.target.TargetCaveat;
@@ -95,6 +96,23 @@ public final class LoadDocument {
                 .put("turn_work_j", account.turnWork())
                 .put("turns_per_lap", account.turns())
                 .put("rested_after_s", account.rested());
+        ArrayNode speeds = node.putArray("haul_speeds");
+        for (HaulSpeed speed :
+                HaulSpeed.listOf(request.handling(), request.wing().sheet(), account)) {
+            speeds.addObject()
+                    .put("sheet_load_n", speed.load())
+                    .put("kept_up_deg_per_s", Units.toDegrees(speed.keptUp()))
+                    .put("burst_deg_per_s", Units.toDegrees(speed.burst()));
+        }
+        ArrayNode savings = node.putArray("savings");
+        for (PowerAccount.Saving saving : account.savings()) {
+            savings.addObject()
+                    .put("name", saving.name())
+                    .put("spared_j", saving.spared())
+                    .put("turns_more_per_lap", saving.turns());
+        }
+        PowerAccount.Saving cheapest = account.cheapestSaving();
+        node.put("cheapest_saving", cheapest == null ? null : cheapest.name());
         ArrayNode steps = node.putArray("turn_steps");
         for (PowerAccount.Step step : account.steps()) {
             steps.addObject()

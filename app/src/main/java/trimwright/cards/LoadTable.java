@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import trimwright.boat.SheetTackle;
 import trimwright.card.CamberLoad;
 import trimwright.card.LoadRow;
+import trimwright.power.HaulSpeed;
 import trimwright.power.PowerAccount;
 import trimwright.text.TextTable;
 import trimwright.text.Texts;
@@ -89,8 +92,9 @@ public final class LoadTable {
                         decimal(account.turnWork() / 1000, 1),
                         String.valueOf(account.turns()),
                         account.steps().stream()
-                                .map(step -> name(step) + " " + decimal(step.done(), 1))
+                                .map(step -> name(step.name()) + " " + decimal(step.done(), 1))
                                 .collect(Collectors.joining(", ")),
+                        saving(account.cheapestSaving()),
                         Double.isInfinite(account.rested()) ? "-" : decimal(account.rested(), 0),
                         account.isShort() ? Texts.of("loads.short") : ""));
             }
@@ -98,8 +102,37 @@ public final class LoadTable {
         return table.text();
     }
 
-    private static String name(PowerAccount.Step step) {
-        return step.name().equals(PowerAccount.SHEET) ? Texts.of("loads.sheet") : step.name();
+    /** Degrees a second over the load, one line a fitness; the oil of straights is the same in each wind. */
+    public static String hauls(LoadRequest request, List<LoadRun.WindLoads> winds) {
+        List<PowerAccount> accounts = winds.stream()
+                .filter(wind -> !wind.accounts().isEmpty())
+                .findFirst()
+                .map(LoadRun.WindLoads::accounts)
+                .orElse(List.of());
+        SheetTackle tackle = request.wing().sheet();
+        String head = accounts.isEmpty()
+                ? ""
+                : HaulSpeed.listOf(request.handling(), tackle, accounts.get(0)).stream()
+                        .map(speed -> "|" + decimal(speed.load() / 1000, 0) + " kN")
+                        .collect(Collectors.joining());
+        TextTable table = new TextTable(Texts.of("loads.haul_head") + head);
+        for (PowerAccount account : accounts) {
+            List<String> cells = new ArrayList<>(List.of(decimal(100 * account.fitness(), 0)));
+            for (HaulSpeed speed : HaulSpeed.listOf(request.handling(), tackle, account)) {
+                cells.add(decimal(Units.toDegrees(speed.keptUp()), 1) + " / "
+                        + decimal(Units.toDegrees(speed.burst()), 1));
+            }
+            table.row(cells);
+        }
+        return table.text();
+    }
+
+    private static String saving(PowerAccount.@Nullable Saving saving) {
+        return saving == null ? "-" : Texts.of("loads.account_saving", name(saving.name()), saving.turns());
+    }
+
+    private static String name(String name) {
+        return name.equals(PowerAccount.SHEET) ? Texts.of("loads.sheet") : name;
     }
 
     private static String knots(double metresPerSecond, int decimals) {

@@ -85,6 +85,9 @@ public final class LoadsCommand implements Callable<Integer> {
         console.line("");
         console.line(Texts.of("loads.account_title", lap));
         console.text(LoadTable.accounts(request, loads));
+        console.line("");
+        console.line(Texts.of("loads.haul_title"));
+        console.text(LoadTable.hauls(request, loads));
         console.line(Texts.of("loads.caution"));
     }
 

@@ -47,6 +47,14 @@ class LoadsCommandTest {
         assertEquals(2, accounts.size());
         assertTrue(accounts.path(0).path("turns_per_lap").asInt()
                 <= accounts.path(1).path("turns_per_lap").asInt());
+        JsonNode full = accounts.path(1);
+        assertEquals(6, full.path("haul_speeds").size());
+        for (JsonNode speed : full.path("haul_speeds")) {
+            assertTrue(speed.path("kept_up_deg_per_s").asDouble()
+                    <= speed.path("burst_deg_per_s").asDouble());
+        }
+        assertEquals(full.path("turn_steps").size(), full.path("savings").size());
+        assertTrue(full.path("cheapest_saving").asText().length() > 2);
         for (JsonNode camber : upwind.path("cambers")) {
             assertTrue(camber.path("sheet_load_n").asDouble()
                     <= loads.path("sheet_load_max_n").asDouble() * (1 + 1e-6));

@@ -1,7 +1,9 @@
 package trimwright.power;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import trimwright.boat.Handling;
 
 /**
@@ -18,6 +20,7 @@ import trimwright.boat.Handling;
  * @param rested seconds of straight after such a turn until each has {@link #RESTED} of the store back; infinite where straights
  *     let nothing back
  * @param steps of a turn, one after the other, all out from a full store
+ * @param savings one a consumer, in the order of the steps
  */
 public record PowerAccount(
         double fitness,
@@ -28,7 +31,8 @@ public record PowerAccount(
         double turnWork,
         int turns,
         double rested,
-        List<Step> steps) {
+        List<Step> steps,
+        List<Saving> savings) {
     /** Share of the store that counts as rested (-); chosen. */
     public static final double RESTED = 0.9;
 
@@ -38,8 +42,29 @@ public record PowerAccount(
     /** The sheet's name among the steps of a turn. */
     public static final String SHEET = "sheet";
 
+    /** Share by which a consumer is thought to take less (-): chosen, what care in the handling may spare. */
+    public static final double SPARED = 0.2;
+
     public PowerAccount {
         steps = List.copyOf(steps);
+        savings = List.copyOf(savings);
+    }
+
+    /**
+     * One consumer taking a fifth less, on straights and in turns.
+     *
+     * @param name oil user of the boat file, or {@link #SHEET}
+     * @param spared work of all grinders over a lap of the account's own turns (J)
+     * @param turns more that a lap then pays for (-), not rounded to whole ones
+     */
+    public record Saving(String name, double spared, double turns) {}
+
+    /** The consumer of which a fifth is worth most turns; null where none takes anything. */
+    public @Nullable Saving cheapestSaving() {
+        return savings.stream()
+                .filter(saving -> saving.turns() > 0)
+                .max(Comparator.comparingDouble(Saving::turns))
+                .orElse(null);
     }
 
     /**
@@ -95,7 +120,34 @@ public record PowerAccount(
                 turnWork,
                 (int) Math.min(MOST_TURNS, turns),
                 one.secondsToRefill(leftAfter(one, turnWork / count), (oil + sheet) / count, RESTED),
-                steps);
+                steps,
+                savings(handling, new Straights(supply, oil, sheet, lap), steps));
+    }
+
+    /** What straights take (W) of what is kept up (W) over a lap (s). */
+    private record Straights(double supply, double oil, double sheet, double lap) {
+        /** Turns that are paid for when so much less is taken on straights (W), a turn taking that work (J). */
+        double turns(double less, double turnWork) {
+            return turnWork > 0 ? Math.max(0, supply - oil - sheet + less) * lap / turnWork : MOST_TURNS;
+        }
+    }
+
+    private static List<Saving> savings(Handling handling, Straights straights, List<Step> steps) {
+        double turnWork = steps.stream().mapToDouble(Step::work).sum();
+        double before = straights.turns(0, turnWork);
+        List<Saving> savings = new ArrayList<>();
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
+            double straight = i < handling.oilUsers().size()
+                    ? handling.oilUsers().get(i).straight() / handling.oilEfficiency()
+                    : straights.sheet();
+            double work = SPARED * step.work();
+            savings.add(new Saving(
+                    step.name(),
+                    SPARED * straight * straights.lap() + work * Math.floor(before),
+                    straights.turns(SPARED * straight, turnWork - work) - before));
+        }
+        return savings;
     }
 
     /** What an all-out work (J) from rest leaves of one person's store (J). */

@@ -39,6 +39,24 @@ class CriticalPowerValidationTest {
         assertTrue(grinders.peakPower() > 1_192 && grinders.peakPower() < 1_617);
     }
 
+    /**
+     * Published press figures of grinders: some 550 W for 5 s and 250 W over 40 s are within what the demo boat's can give; 300 W over
+     * a race of 25 minutes is not: those were stronger, by a quarter, than the assumed critical power.
+     */
+    @Test
+    @ValidatedAgainst(
+            source = "GRINDING-PRESS",
+            where = "550 W for 5 s, 250 W each over 40 s, 300 W over 25 minutes",
+            tolerance = "the first two are exceeded; differs by 20 to 25 per cent over 25 minutes: the demo's grinders are weaker")
+    void pressFiguresLieWithinButForTheLongest() {
+        CriticalPower one =
+                CriticalPower.of(Objects.requireNonNull(Whimbrel14.boat().handling()).grinders());
+        assertTrue(one.most(5) > 550);
+        assertTrue(one.most(40) > 250);
+        double most = one.most(25 * 60);
+        assertTrue(most > 0.75 * 300 && most < 0.85 * 300, most + " W");
+    }
+
     /** The hyperbola with a peak ends in that peak and becomes the plain one for long times (Morton's limits). */
     @Test
     @ValidatedAgainst(

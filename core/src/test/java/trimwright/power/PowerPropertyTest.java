@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.Handling;
+import trimwright.boat.Whimbrel14;
 import trimwright.boat.SheetTackle;
 
 class PowerPropertyTest {
@@ -85,6 +87,55 @@ class PowerPropertyTest {
                 turn,
                 account.steps().stream().mapToDouble(PowerAccount.Step::work).sum(),
                 ROUNDING * turn);
+    }
+
+    /** A fifth less of one consumer, against an account made anew with that consumer's figures. */
+    @Test
+    void aSavingIsWorthWhatTheAccountWithoutItSays() {
+        Handling.Grinders two = new Handling.Grinders(2, 230, 12_000, 1_420);
+        Handling.ControlRates rates = new Handling.ControlRates(0.7, 0.3, 0.15, 0.09);
+        List<Handling.OilUser> oil =
+                List.of(new Handling.OilUser("rakes", 50, 500), new Handling.OilUser("boards", 10, 900));
+        Handling whole = new Handling(rates, two, new Handling.SheetWork(0.005, 0.25), 0.5, oil);
+        Handling less = new Handling(
+                rates,
+                two,
+                new Handling.SheetWork(0.005, 0.25),
+                0.5,
+                List.of(new Handling.OilUser("rakes", 40, 400), new Handling.OilUser("boards", 10, 900)));
+        // A lap so long that whole turns are as good as parts of them.
+        double lap = 1e5;
+        PowerAccount before = PowerAccount.of(whole, 0.8, 2_000, lap, 1);
+        PowerAccount after = PowerAccount.of(less, 0.8, 2_000, lap, 1);
+        PowerAccount.Saving rakes = before.savings().get(0);
+        double turnsBefore = (before.supply() - before.oil() - before.sheet()) * lap / before.turnWork();
+        double turnsAfter = (after.supply() - after.oil() - after.sheet()) * lap / after.turnWork();
+        assertEquals("rakes", rakes.name());
+        assertEquals(turnsAfter - turnsBefore, rakes.turns(), 1e-9 * turnsBefore);
+        double most = before.savings().stream()
+                .mapToDouble(PowerAccount.Saving::turns)
+                .max()
+                .orElseThrow();
+        assertEquals(most, Objects.requireNonNull(before.cheapestSaving()).turns(), 0);
+    }
+
+    @Test
+    void theWingComesInSlowerAgainstMoreLoadAndNoFasterThanTheRope() {
+        Handling handling = Objects.requireNonNull(Whimbrel14.boat().handling());
+        SheetTackle tackle = Whimbrel14.boat().getWing("tall").sheet();
+        PowerAccount account = PowerAccount.of(handling, tackle.efficiency(), 10_000, 360, 1);
+        double rope = handling.rates().sheetHaul() / tackle.lever();
+        double last = Double.POSITIVE_INFINITY;
+        for (HaulSpeed speed : HaulSpeed.listOf(handling, tackle, account)) {
+            assertTrue(speed.keptUp() <= Math.min(last, rope) && speed.burst() <= rope * (1 + 1e-12));
+            assertTrue(speed.keptUp() <= speed.burst());
+            // Power at the wing is that of the grinders less the tackle's losses, where the rope does not limit.
+            if (speed.keptUp() < rope) {
+                double power = speed.load() * speed.keptUp() * tackle.lever();
+                assertEquals(account.leftForSheet() * tackle.efficiency(), power, 1e-9 * power);
+            }
+            last = speed.keptUp();
+        }
     }
 
     @Test

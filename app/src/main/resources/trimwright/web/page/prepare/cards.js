@@ -149,15 +149,30 @@ function Loads({ doc }) {
         </tr>`)}</tbody>
     </table>
     <table>
-      <${Head} names=${['fitness', 'supply', 'oil', 'sheet_power', 'haul', 'turn', 'turns', 'rested']} />
+      <${Head} names=${['fitness', 'supply', 'oil', 'sheet_power', 'haul', 'turn', 'turns', 'fifth', 'rested']} />
       <tbody>${doc.accounts.map((one) => html`
         <tr>
           <td class="n">${percent(one.fitness_ratio)}</td><td class="n">${fixed(one.supply_w, 0)}</td><td class="n">${fixed(one.oil_w, 0)}</td>
           <td class="n">${fixed(one.sheet_w, 0)}</td><td class="n">${fixed(one.haul_rate_deg_per_s, 1)}</td><td class="n">${fixed(one.turn_work_j / 1000, 1)}</td>
           <td class="n"><b>${one.turns_per_lap}</b>${one.short ? ` ${t('web.cards.short')}` : ''}</td>
+          <td>${fifth(one)}</td>
           <td class="n">${one.rested_after_s === null ? '\u2013' : fixed(one.rested_after_s, 0)}</td>
         </tr>`)}</tbody>
-    </table>`;
+    </table>
+    ${doc.accounts.length > 0 && html`
+      <p>${t('web.cards.hauls')}</p>
+      <table>
+        <thead><tr><th scope="col">${t('web.cards.head.fitness')}</th>
+          ${doc.accounts[0].haul_speeds.map((one) => html`<th scope="col">${fixed(one.sheet_load_n / 1000, 0)} kN</th>`)}</tr></thead>
+        <tbody>${doc.accounts.map((account) => html`
+          <tr><td class="n">${percent(account.fitness_ratio)}</td>
+            ${account.haul_speeds.map((one) => html`<td class="n">${fixed(one.kept_up_deg_per_s, 1)} / ${fixed(one.burst_deg_per_s, 1)}</td>`)}</tr>`)}</tbody>
+      </table>`}`;
+}
+
+function fifth(account) {
+  const best = account.savings.find((one) => one.name === account.cheapest_saving);
+  return best ? t('web.cards.fifth', { name: best.name, turns: signed(best.turns_more_per_lap, 1) }) : '\u2013';
 }
 
 function TakeOffs({ doc }) {
