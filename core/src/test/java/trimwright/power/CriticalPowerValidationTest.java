@@ -47,10 +47,11 @@ class CriticalPowerValidationTest {
     @ValidatedAgainst(
             source = "GRINDING-PRESS",
             where = "550 W for 5 s, 250 W each over 40 s, 300 W over 25 minutes",
-            tolerance = "the first two are exceeded; differs by 20 to 25 per cent over 25 minutes: the demo's grinders are weaker")
+            tolerance =
+                    "the first two are exceeded; differs by 20 to 25 per cent over 25 minutes: the demo's grinders are weaker")
     void pressFiguresLieWithinButForTheLongest() {
-        CriticalPower one =
-                CriticalPower.of(Objects.requireNonNull(Whimbrel14.boat().handling()).grinders());
+        CriticalPower one = CriticalPower.of(
+                Objects.requireNonNull(Whimbrel14.boat().handling()).grinders());
         assertTrue(one.most(5) > 550);
         assertTrue(one.most(40) > 250);
         double most = one.most(25 * 60);

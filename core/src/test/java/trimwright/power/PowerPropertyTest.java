@@ -8,8 +8,8 @@ import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.Handling;
-import trimwright.boat.Whimbrel14;
 import trimwright.boat.SheetTackle;
+import trimwright.boat.Whimbrel14;
 
 class PowerPropertyTest {
     /** Rounding of a few operations. */
