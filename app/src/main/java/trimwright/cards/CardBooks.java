@@ -1,9 +1,9 @@
 package trimwright.cards;
 
 import java.util.List;
-import java.util.Map;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.prepare.SectionSource;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.target.TargetBook;
@@ -18,23 +18,34 @@ public final class CardBooks {
     private CardBooks() {}
 
     /** A book that has these winds (m/s) among its own, all default angles, all controls free. */
-    public static TargetBook of(TargetBooks books, BoatFile file, WingSpec wing, List<Double> winds, Progress progress)
+    public static TargetBook of(
+            TargetBooks books,
+            BoatFile file,
+            WingSpec wing,
+            SectionSource section,
+            List<Double> winds,
+            Progress progress)
             throws InterruptedException {
         TargetGrid whole = TargetRequest.defaultGrid();
         if (whole.winds().containsAll(winds)) {
-            TargetBook kept = books.findKept(TargetRequest.of(file, wing));
+            TargetBook kept = books.findKept(TargetRequest.of(file, wing, whole, section));
             if (kept != null) {
                 return kept;
             }
         }
-        return exactly(books, file, wing, winds, progress);
+        return exactly(books, file, wing, section, winds, progress);
     }
 
     /** A book of these winds (m/s) and no others, all default angles, all controls free. */
     public static TargetBook exactly(
-            TargetBooks books, BoatFile file, WingSpec wing, List<Double> winds, Progress progress)
+            TargetBooks books,
+            BoatFile file,
+            WingSpec wing,
+            SectionSource section,
+            List<Double> winds,
+            Progress progress)
             throws InterruptedException {
         TargetGrid grid = new TargetGrid(winds, TargetRequest.defaultGrid().angles());
-        return books.of(new TargetRequest(file, wing, grid, Map.of()), progress);
+        return books.of(TargetRequest.of(file, wing, grid, section), progress);
     }
 }

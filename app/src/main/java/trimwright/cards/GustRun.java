@@ -12,6 +12,7 @@ import trimwright.card.GustSwing;
 import trimwright.card.GustWatch;
 import trimwright.platform.Platform;
 import trimwright.prepare.InParallel;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetRun;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetLookup;
@@ -67,8 +68,8 @@ public final class GustRun {
     public record Swing(GustSwing nobody, GustSwing firstAct) {}
 
     /** Gusts at the targets asked for, from a book that has the winds; empty where none is solved. */
-    public static List<PointGusts> of(GustRequest request, TargetBook book) throws InterruptedException {
-        Platform platform = TargetRun.platformOf(request.file().boat(), request.wing());
+    public static List<PointGusts> of(GustRequest request, Sections sections, TargetBook book) throws InterruptedException {
+        Platform platform = TargetRun.platformOf(request.file().boat(), request.wing(), sections);
         List<TargetPoint> points = new ArrayList<>();
         Double angle = request.angleDeg();
         if (angle != null) {

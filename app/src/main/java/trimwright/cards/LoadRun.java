@@ -8,6 +8,7 @@ import trimwright.platform.Platform;
 import trimwright.power.Hauling;
 import trimwright.power.PowerAccount;
 import trimwright.prepare.InParallel;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetRun;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetMode;
@@ -48,9 +49,9 @@ public final class LoadRun {
     }
 
     /** Loads of each wind asked, from a book that has them. */
-    public static List<WindLoads> of(LoadRequest request, TargetBook book, Progress progress)
+    public static List<WindLoads> of(LoadRequest request, Sections sections, TargetBook book, Progress progress)
             throws InterruptedException {
-        Platform platform = TargetRun.platformOf(request.file().boat(), request.wing());
+        Platform platform = TargetRun.platformOf(request.file().boat(), request.wing(), sections);
         return InParallel.map("loads", request.winds(), wind -> {
             WindLoads loads = windLoads(request, book, platform, wind);
             progress.done(1);

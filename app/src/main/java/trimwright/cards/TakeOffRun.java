@@ -10,6 +10,7 @@ import trimwright.card.TakeOffPaths;
 import trimwright.card.TakeOffRow;
 import trimwright.platform.Platform;
 import trimwright.prepare.InParallel;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetRun;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetPoint;
@@ -69,8 +70,8 @@ public final class TakeOffRun {
     }
 
     /** Take-off in each wind asked, from a book that has exactly these. */
-    public static TakeOffs of(TakeOffRequest request, TargetBook book, Progress progress) throws InterruptedException {
-        Platform platform = TargetRun.platformOf(request.file().boat(), request.wing());
+    public static TakeOffs of(TakeOffRequest request, Sections sections, TargetBook book, Progress progress) throws InterruptedException {
+        Platform platform = TargetRun.platformOf(request.file().boat(), request.wing(), sections);
         List<TakeOffRow> rows = InParallel.map("take-off", request.winds(), wind -> {
             TakeOffRow row = new TakeOffCard(platform).rowOf(book, wind);
             progress.done(1);

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import trimwright.platform.Platform;
+import trimwright.prepare.SectionSource;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.text.Version;
@@ -17,7 +18,8 @@ public final class TrimCardDocument {
         ObjectNode document = JsonOut.document("card-page/1", request.file().hash())
                 .put("boat", request.file().boat().name())
                 .put("wing", request.wing().id())
-                .put("date", request.date().toString());
+                .put("date", request.date().toString())
+                .put("section", request.section().key());
         ArrayNode head = document.putArray("head");
         for (String column : Texts.of("card.head").split("\\|", -1)) {
             head.add(column);
@@ -33,12 +35,13 @@ public final class TrimCardDocument {
 
     /** Which boat file and which model: the last line of every card. */
     static String origin(TrimCardRequest request) {
-        return Texts.of(
+        String origin = Texts.of(
                 "card.origin",
                 request.file().boat().name(),
                 request.file().hash(),
                 Version.get(),
                 Platform.MODEL_VERSION);
+        return request.section() == SectionSource.COMPUTED ? origin + " " + Texts.of("sections.computed") : origin;
     }
 
     /** What a side is, its headline. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.prepare.SectionSource;
 import trimwright.target.TargetMode;
 
 /**
@@ -14,11 +15,23 @@ import trimwright.target.TargetMode;
  * @param winds true wind speeds at 10 m (m/s), rising, at most {@link #MOST_WINDS}
  * @param sides best upwind, best downwind, or both: a page each
  * @param date that stands on the card
+ * @param section where the flow about the wing's sections comes from
  */
 public record TrimCardRequest(
-        BoatFile file, WingSpec wing, List<Double> winds, List<TargetMode> sides, LocalDate date) {
+        BoatFile file,
+        WingSpec wing,
+        List<Double> winds,
+        List<TargetMode> sides,
+        LocalDate date,
+        SectionSource section) {
     /** More rows would need type that nobody reads at arm's length on a wet boat. */
     public static final int MOST_WINDS = 5;
+
+    /** With sections in closed form. */
+    public TrimCardRequest(
+            BoatFile file, WingSpec wing, List<Double> winds, List<TargetMode> sides, LocalDate date) {
+        this(file, wing, winds, sides, date, SectionSource.CLOSED_FORM);
+    }
 
     public TrimCardRequest {
         winds = List.copyOf(winds);

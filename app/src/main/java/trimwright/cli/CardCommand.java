@@ -40,6 +40,9 @@ public final class CardCommand implements Callable<Integer> {
     @Mixin
     private final WingOption wing = new WingOption();
 
+    @Mixin
+    private final SectionOption section = new SectionOption();
+
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "8:24:4", descriptionKey = "card.tws")
     private String tws;
 
@@ -71,7 +74,7 @@ public final class CardCommand implements Callable<Integer> {
         if (winds.size() > TrimCardRequest.MOST_WINDS) {
             throw new UserInputException(Texts.of("card.too_many", winds.size(), TrimCardRequest.MOST_WINDS));
         }
-        TrimCardRequest request = new TrimCardRequest(file, spec, winds, sides(), date());
+        TrimCardRequest request = new TrimCardRequest(file, spec, winds, sides(), date(), section.source());
         Path target = target(file, spec);
         List<TrimCard.Side> sides = compute(request);
         if (sides.stream().flatMap(one -> one.rows().stream()).allMatch(row -> row.reason() != null)) {
@@ -83,6 +86,7 @@ public final class CardCommand implements Callable<Integer> {
                     .put("boat", file.boat().name())
                     .put("wing", spec.id())
                     .put("date", request.date().toString())
+                    .put("section", section.source().key())
                     .put("file", target.toString())
                     .put("sides", sides.size()));
         } else {
@@ -136,8 +140,10 @@ public final class CardCommand implements Callable<Integer> {
     }
 
     private List<TrimCard.Side> compute(TrimCardRequest request) throws InterruptedException {
+        // Tables first, so that each kind of work shows its own progress.
+        section.sections(request.wing(), books, console);
         try (Progress progress = console.targetProgress(request.winds().size())) {
-            TargetBook book = CardBooks.of(books, request.file(), request.wing(), request.winds(), progress);
+            TargetBook book = CardBooks.of(books, request.file(), request.wing(), section.source(), request.winds(), progress);
             return TrimCard.sides(request, book);
         }
     }

@@ -18,6 +18,7 @@ import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefRequest;
 import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.SessionCourse;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.prepare.TargetRun;
@@ -46,6 +47,9 @@ public final class DebriefCommand implements Callable<Integer> {
 
     @Mixin
     private final WingOption wing = new WingOption();
+
+    @Mixin
+    private final SectionOption section = new SectionOption();
 
     @Option(names = "--speed", paramLabel = "SOURCE", descriptionKey = "debrief.speed_option")
     private @Nullable String speed;
@@ -76,7 +80,7 @@ public final class DebriefCommand implements Callable<Integer> {
         WingSpec spec = file == null ? null : wing.of(file.boat());
         Course given = course == null ? null : CourseFiles.read(course);
         try (Library shelf = Library.open(library.folder(folders))) {
-            DebriefRequest request = new DebriefRequest(shelf.getSession(session), file, spec, given, wind);
+            DebriefRequest request = new DebriefRequest(shelf.getSession(session), file, spec, given, wind, section.source());
             KeptDebriefs kept = new KeptDebriefs(shelf.derived(request.session()));
             KeptDebriefs.Printed printed = kept.find(request);
             if (printed == null) {
@@ -92,14 +96,18 @@ public final class DebriefCommand implements Callable<Integer> {
         WingSpec spec = request.wing();
         Course given = request.course();
         Course sailed = given == null ? SessionCourse.find(shelf, request.session()) : given;
-        DebriefOptions options = file == null || spec == null
-                ? new DebriefOptions(null, null, sailed, request.wind())
-                : new DebriefOptions(file.boat(), targets(file, spec), sailed, request.wind());
+        if (file == null || spec == null) {
+            return Debrief.of(shelf.load(request.session()), new DebriefOptions(null, null, sailed, request.wind()));
+        }
+        Sections sections = section.sections(spec, books, console);
+        DebriefOptions options =
+                new DebriefOptions(file.boat(), targets(file, spec), sailed, request.wind(), sections);
         return Debrief.of(shelf.load(request.session()), options);
     }
 
     private TargetBook targets(BoatFile file, WingSpec spec) throws InterruptedException {
-        TargetRequest request = TargetRequest.of(file, spec);
+        TargetRequest request =
+                TargetRequest.of(file, spec, TargetRequest.defaultGrid(), section.source());
         try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
             return books.of(request, progress);
         }

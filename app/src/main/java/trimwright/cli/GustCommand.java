@@ -14,6 +14,7 @@ import trimwright.cards.GustRequest;
 import trimwright.cards.GustRun;
 import trimwright.cards.GustTable;
 import trimwright.cards.HandlingOf;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.target.TargetBook;
 import trimwright.text.NoAnswerException;
@@ -36,6 +37,9 @@ public final class GustCommand implements Callable<Integer> {
 
     @Mixin
     private final WingOption wing = new WingOption();
+
+    @Mixin
+    private final SectionOption section = new SectionOption();
 
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "14", descriptionKey = "gust.tws")
     private double tws;
@@ -75,7 +79,7 @@ public final class GustCommand implements Callable<Integer> {
             throw new NoAnswerException(Texts.of("gust.none", tws));
         }
         if (common.json()) {
-            console.json(GustDocument.of(request, points));
+            console.json(section.mark(GustDocument.of(request, points)));
         } else {
             print(request, points);
         }
@@ -102,13 +106,16 @@ public final class GustCommand implements Callable<Integer> {
             }
         }
         console.line("");
+        section.say(console);
         console.line(Texts.of("gust.caution"));
     }
 
     private List<GustRun.PointGusts> compute(GustRequest request) throws InterruptedException {
+        // Tables first, so that each kind of work shows its own progress.
+        Sections sections = section.sections(request.wing(), books, console);
         try (Progress progress = console.targetProgress(request.winds().size())) {
-            TargetBook book = CardBooks.of(books, request.file(), request.wing(), request.winds(), progress);
-            return GustRun.of(request, book);
+            TargetBook book = CardBooks.of(books, request.file(), request.wing(), section.source(), request.winds(), progress);
+            return GustRun.of(request, sections, book);
         }
     }
 }

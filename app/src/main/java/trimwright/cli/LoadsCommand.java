@@ -13,6 +13,7 @@ import trimwright.cards.LoadDocument;
 import trimwright.cards.LoadRequest;
 import trimwright.cards.LoadRun;
 import trimwright.cards.LoadTable;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.target.TargetBook;
 import trimwright.text.NoAnswerException;
@@ -32,6 +33,9 @@ public final class LoadsCommand implements Callable<Integer> {
 
     @Mixin
     private final WingOption wing = new WingOption();
+
+    @Mixin
+    private final SectionOption section = new SectionOption();
 
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "8:24:4", descriptionKey = "loads.tws")
     private String tws;
@@ -68,7 +72,7 @@ public final class LoadsCommand implements Callable<Integer> {
             throw new NoAnswerException(Texts.of("loads.none"));
         }
         if (common.json()) {
-            console.json(LoadDocument.of(request, loads));
+            console.json(section.mark(LoadDocument.of(request, loads)));
         } else {
             print(request, loads);
         }
@@ -88,13 +92,16 @@ public final class LoadsCommand implements Callable<Integer> {
         console.line("");
         console.line(Texts.of("loads.haul_title"));
         console.text(LoadTable.hauls(request, loads));
+        section.say(console);
         console.line(Texts.of("loads.caution"));
     }
 
     private List<LoadRun.WindLoads> compute(LoadRequest request) throws InterruptedException {
+        // Tables first, so that each kind of work shows its own progress.
+        Sections sections = section.sections(request.wing(), books, console);
         try (Progress progress = console.targetProgress(2 * LoadRun.steps(request))) {
-            TargetBook book = CardBooks.of(books, request.file(), request.wing(), request.winds(), progress);
-            return LoadRun.of(request, book, progress);
+            TargetBook book = CardBooks.of(books, request.file(), request.wing(), section.source(), request.winds(), progress);
+            return LoadRun.of(request, sections, book, progress);
         }
     }
 }

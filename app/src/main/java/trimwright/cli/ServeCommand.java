@@ -29,6 +29,9 @@ public final class ServeCommand implements Callable<Integer> {
     @Mixin
     private final LibraryOption library = new LibraryOption();
 
+    @Mixin
+    private final SectionOption section = new SectionOption();
+
     @Option(names = "--port", paramLabel = "N", defaultValue = PORT, descriptionKey = "trimwright.serve.port")
     private int port;
 
@@ -59,7 +62,7 @@ public final class ServeCommand implements Callable<Integer> {
             }
         }
         try (Library opened = Library.openOrCreate(library.folder(folders));
-                Workbench workbench = Workbench.start(Services.of(opened, boats, books), port)) {
+                Workbench workbench = Workbench.start(Services.of(opened, boats, books, section.source()), port)) {
             announce(workbench);
             if (open) {
                 WebBrowser.show(workbench.address());

@@ -12,6 +12,7 @@ import trimwright.cards.TakeOffDocument;
 import trimwright.cards.TakeOffRequest;
 import trimwright.cards.TakeOffRun;
 import trimwright.cards.TakeOffTable;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
@@ -28,6 +29,9 @@ public final class TakeOffCommand implements Callable<Integer> {
 
     @Mixin
     private final WingOption wing = new WingOption();
+
+    @Mixin
+    private final SectionOption section = new SectionOption();
 
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "6:12:1", descriptionKey = "takeoff.tws")
     private String tws;
@@ -47,7 +51,7 @@ public final class TakeOffCommand implements Callable<Integer> {
         TakeOffRequest request = new TakeOffRequest(file, spec, Steps.winds("--tws", tws));
         TakeOffRun.TakeOffs takeOffs = compute(request);
         if (common.json()) {
-            console.json(TakeOffDocument.of(request, takeOffs));
+            console.json(section.mark(TakeOffDocument.of(request, takeOffs)));
         } else {
             print(request, takeOffs);
         }
@@ -63,13 +67,16 @@ public final class TakeOffCommand implements Callable<Integer> {
         console.text(TakeOffTable.inTime(takeOffs));
         TakeOffCard.LastUp last = takeOffs.last();
         console.line(last == null ? Texts.of("takeoff.never") : TakeOffTable.last(last.wind(), last.state()));
+        section.say(console);
         console.line(Texts.of("takeoff.caution"));
     }
 
     private TakeOffRun.TakeOffs compute(TakeOffRequest request) throws InterruptedException {
+        // Tables first, so that each kind of work shows its own progress.
+        Sections sections = section.sections(request.wing(), books, console);
         try (Progress progress = console.targetProgress(2 * TakeOffRun.steps(request))) {
-            TargetBook book = CardBooks.exactly(books, request.file(), request.wing(), request.winds(), progress);
-            return TakeOffRun.of(request, book, progress);
+            TargetBook book = CardBooks.exactly(books, request.file(), request.wing(), section.source(), request.winds(), progress);
+            return TakeOffRun.of(request, sections, book, progress);
         }
     }
 }

@@ -176,6 +176,10 @@ public final class WingCommand implements Callable<Integer> {
         for (JsonNode limit : document.path("limits")) {
             console.line(Texts.of("wing.limit." + limit.asText()));
         }
+        section.say(console);
+        for (JsonNode caveat : document.path("caveats")) {
+            console.line(Texts.of("web.caveat." + caveat.asText()));
+        }
         if (document.path("sheet_slack").asBoolean()) {
             console.line(Texts.of("wing.sheet_slack"));
         }
@@ -209,6 +213,12 @@ public final class WingCommand implements Callable<Integer> {
                     height,
                     section.path("lift_coefficient").asDouble(),
                     section.path("wing_lift_coefficient").asDouble()));
+            if (section.has("lift_lost_ratio")) {
+                console.line(Texts.of(
+                        "wing.pressure.lost",
+                        height,
+                        100 * section.path("lift_lost_ratio").asDouble()));
+            }
         } else {
             console.line("%s", section.path("reason").asText());
         }

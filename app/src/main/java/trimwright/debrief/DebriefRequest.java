@@ -6,6 +6,7 @@ import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.course.Course;
 import trimwright.prepare.ModelFingerprint;
+import trimwright.prepare.SectionSource;
 import trimwright.store.SessionInfo;
 import trimwright.store.SessionJson;
 import trimwright.text.JsonOut;
@@ -17,13 +18,25 @@ import trimwright.wind.WindOptions;
  * @param boat file that describes the boats, or null
  * @param wing whose targets they are held against, or null
  * @param course given instead of that of the session, or null
+ * @param section where the flow about the wing's sections comes from
  */
 public record DebriefRequest(
         SessionInfo session,
         @Nullable BoatFile boat,
         @Nullable WingSpec wing,
         @Nullable Course course,
-        WindOptions wind) {
+        WindOptions wind,
+        SectionSource section) {
+
+    /** With sections in closed form. */
+    public DebriefRequest(
+            SessionInfo session,
+            @Nullable BoatFile boat,
+            @Nullable WingSpec wing,
+            @Nullable Course course,
+            WindOptions wind) {
+        this(session, boat, wing, course, wind, SectionSource.CLOSED_FORM);
+    }
 
     /**
      * All that the debrief depends on, the program among it: equal texts mean equal debriefs. Null where the program
@@ -41,6 +54,7 @@ public record DebriefRequest(
         inputs.put("wing", wing == null ? null : wing.id());
         inputs.put("course", course == null ? null : course.toString());
         inputs.put("wind", wind.toString());
+        inputs.put("section", section.key());
         return JsonOut.text(inputs);
     }
 }

@@ -13,6 +13,7 @@ import trimwright.compare.SpeedSlopes;
 import trimwright.compare.TrimLosses;
 import trimwright.compare.TrimTable;
 import trimwright.platform.Platform;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetRun;
 import trimwright.segment.Leg;
 import trimwright.segment.OnCourse;
@@ -42,7 +43,8 @@ final class LossModel {
             return new LossModel(null, null, 0);
         }
         WingSpec wing = boat.getWing(book.wing());
-        Platform platform = TargetRun.platformOf(boat, wing);
+        Sections sections = options.sections();
+        Platform platform = TargetRun.platformOf(boat, wing, sections == null ? Sections.closedForm(wing) : sections);
         double head = wing.footHeight()
                 + wing.stations().get(wing.stations().size() - 1).height();
         return new LossModel(table(platform, book, cuts), book, head);

@@ -3,6 +3,7 @@ package trimwright.prepare;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.WingSpec;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
 
@@ -34,6 +35,11 @@ public final class TargetBooks {
         this.tables = tables;
     }
 
+    /** Sections of a wing; tables that are not kept are computed now, unless another thread does already: then it is waited for. */
+    public Sections sectionsOf(WingSpec wing, SectionSource source, Progress progress) throws InterruptedException {
+        return source == SectionSource.COMPUTED ? tables.of(wing, progress) : Sections.closedForm(wing);
+    }
+
     /** The book that is asked for, null where it is not kept. */
     public synchronized @Nullable TargetBook find(TargetRequest request) {
         TargetBook known = books.get(request);
@@ -50,9 +56,7 @@ public final class TargetBooks {
     public synchronized TargetBook of(TargetRequest request, Progress progress) throws InterruptedException {
         TargetBook book = find(request);
         if (book == null) {
-            Sections sections = request.section() == SectionSource.COMPUTED
-                    ? tables.of(request.wing(), Progress.NONE)
-                    : Sections.closedForm(request.wing());
+            Sections sections = sectionsOf(request.wing(), request.section(), Progress.NONE);
             book = TargetRun.of(request, sections.family(), Runtime.getRuntime().availableProcessors(), progress);
             if (cache != null) {
                 cache.keep(request, book);

@@ -36,9 +36,14 @@ public record TargetRequest(
         this(boat, wing, grid, held, FoilSet.LEEWARD_DOWN, SectionSource.CLOSED_FORM);
     }
 
-    /** All controls free, on the default grid. */
+    /** All controls free, on the default grid, with sections in closed form. */
     public static TargetRequest of(BoatFile boat, WingSpec wing) {
-        return new TargetRequest(boat, wing, defaultGrid(), Map.of());
+        return of(boat, wing, defaultGrid(), SectionSource.CLOSED_FORM);
+    }
+
+    /** All controls free, on the leeward main foil. */
+    public static TargetRequest of(BoatFile boat, WingSpec wing, TargetGrid grid, SectionSource section) {
+        return new TargetRequest(boat, wing, grid, Map.of(), FoilSet.LEEWARD_DOWN, section);
     }
 
     /** Winds of 6 to 26 knots by 2, angles of 30 to 170 degrees by 5. */

@@ -38,6 +38,11 @@ public final class TargetRun {
         return new Platform(boat, wing, AIR, water());
     }
 
+    /** The same with other sections than those in closed form. */
+    public static Platform platformOf(Boat boat, WingSpec wing, Sections sections) {
+        return new Platform(boat, wing, sections.family(), AIR, water());
+    }
+
     private static Platform platformOf(TargetRequest request, SectionFamily sections) {
         return new Platform(
                 request.boat().boat(), request.wing(), sections, AirState.STANDARD, WaterState.sea(TEMPERATURE));

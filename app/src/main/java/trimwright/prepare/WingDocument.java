@@ -73,6 +73,8 @@ public final class WingDocument {
                 .put("section", wing.source().key());
         putState(document, state);
         putLoads(document, spec, wing.wing(), state, solved);
+        ArrayNode caveats = document.putArray("caveats");
+        SectionDoubts.of(wing).forEach(caveats::add);
         putStrips(document, wing.wing(), wing.air(), solved, state.tack());
         WingChanges.put(document, spec, state, solved, solved.sensitivity());
         return document;

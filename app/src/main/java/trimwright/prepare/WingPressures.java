@@ -20,6 +20,9 @@ import trimwright.units.Units;
  * the boundary layers have no answer the ideal fluid's is given and says so.
  */
 final class WingPressures {
+    /** Lift coefficient under which a share of it says nothing; chosen. */
+    private static final double LEAST_LIFT = 0.1;
+
     private WingPressures() {}
 
     /** One object for each strip. */
@@ -57,12 +60,24 @@ final class WingPressures {
             ViscousFlow flow = new ViscousFlow(elements, ViscousFlow.QUIET);
             if (flow.at(alpha, reynolds, null) instanceof ViscousPoint point) {
                 putSurfaces(section, elements, point.surface(), FlowRequest.Fluid.VISCOUS);
+                putLost(section, flow.ideal().at(alpha));
             } else {
                 section.put("reason", Texts.of("wing.pressure.no_layers"));
                 putSurfaces(section, elements, flow.ideal().at(alpha), FlowRequest.Fluid.IDEAL);
             }
         } catch (NoFlowException e) {
             section.put("reason", Texts.of("wing.pressure.none", String.valueOf(e.getMessage())));
+        }
+    }
+
+    /** Share of the ideal fluid's lift that the layers take by what they displace. */
+    private static void putLost(ObjectNode section, SurfaceFlow ideal) {
+        double all = 0;
+        for (int k = 0; k < ideal.elements(); k++) {
+            all += ideal.pressureLift(k);
+        }
+        if (Math.abs(all) > LEAST_LIFT) {
+            section.put("lift_lost_ratio", 1 - section.path("lift_coefficient").asDouble() / all);
         }
     }
 

@@ -24,6 +24,7 @@ import trimwright.cards.TrimCard;
 import trimwright.cards.TrimCardDocument;
 import trimwright.cards.TrimCardPdf;
 import trimwright.cards.TrimCardRequest;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetRequest;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetMode;
@@ -78,7 +79,7 @@ final class CardRoutes implements Routes {
 
     /** Work that may still have to be done. */
     private interface Job {
-        ObjectNode run(TargetBook book) throws InterruptedException;
+        ObjectNode run(Sections sections, TargetBook book) throws InterruptedException;
     }
 
     private void answer(Context ctx, Maker maker) {
@@ -86,17 +87,18 @@ final class CardRoutes implements Routes {
         WingSpec wing = BoatShelf.getWing(file, Query.text(ctx, "wing"));
         // What is wrong in the question is said before the book is waited for.
         Job job = maker.of(ctx, file, wing);
-        TargetBook book = targets.findBook(ctx, file, wing);
+        Sections sections = targets.sections(file, wing);
+        TargetBook book = targets.findBook(ctx, file, wing, sections.source());
         if (book == null) {
             return;
         }
-        String key = ctx.path() + "?" + ctx.queryString() + " " + file.hash();
-        work.answer(ctx, key, 1, progress -> new MadeDocument(Json.bytes(waitFor(job, book))));
+        String key = ctx.path() + "?" + ctx.queryString() + " " + file.hash() + " " + sections.source();
+        work.answer(ctx, key, 1, progress -> new MadeDocument(Json.bytes(waitFor(job, sections, book))));
     }
 
-    private static ObjectNode waitFor(Job job, TargetBook book) {
+    private static ObjectNode waitFor(Job job, Sections sections, TargetBook book) {
         try {
-            return job.run(book);
+            return job.run(sections, book).put("section", sections.source().key());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the workbench stops", e);
@@ -115,13 +117,13 @@ final class CardRoutes implements Routes {
                 GustRequest.usual(CHANGES_KN.stream()
                         .filter(change -> windKn + change > 0)
                         .toList()));
-        return book -> GustDocument.of(request, GustRun.of(request, book));
+        return (sections, book) -> GustDocument.of(request, GustRun.of(request, sections, book));
     }
 
     private Job loads(Context ctx, BoatFile file, WingSpec wing) {
         LoadRequest request = new LoadRequest(
                 file, wing, HandlingOf.boat(file), List.of(Units.fromKnots(wind(ctx, "tws_kn"))), LAP_SECONDS, FITNESS);
-        return book -> LoadDocument.of(request, LoadRun.of(request, book, done -> {}));
+        return (sections, book) -> LoadDocument.of(request, LoadRun.of(request, sections, book, done -> {}));
     }
 
     private Job takeOff(Context ctx, BoatFile file, WingSpec wing) {
@@ -129,12 +131,12 @@ final class CardRoutes implements Routes {
                 .filter(wind -> wind <= Units.fromKnots(LIGHT_KN))
                 .toList();
         TakeOffRequest request = new TakeOffRequest(file, wing, light);
-        return book -> TakeOffDocument.of(request, TakeOffRun.of(request, book, done -> {}));
+        return (sections, book) -> TakeOffDocument.of(request, TakeOffRun.of(request, sections, book, done -> {}));
     }
 
     private void cardPage(Context ctx) {
         TrimCardRequest request = cardRequest(ctx);
-        TargetBook book = targets.findBook(ctx, request.file(), request.wing());
+        TargetBook book = targets.findBook(ctx, request.file(), request.wing(), request.section());
         if (book != null) {
             Json.send(ctx, TrimCardDocument.of(request, TrimCard.sides(request, book)));
         }
@@ -142,7 +144,7 @@ final class CardRoutes implements Routes {
 
     private void cardPdf(Context ctx) {
         TrimCardRequest request = cardRequest(ctx);
-        TargetBook book = targets.findBook(ctx, request.file(), request.wing());
+        TargetBook book = targets.findBook(ctx, request.file(), request.wing(), request.section());
         if (book == null) {
             return;
         }
@@ -164,7 +166,12 @@ final class CardRoutes implements Routes {
             throw new UserInputException(Texts.of("card.too_many", winds.size(), TrimCardRequest.MOST_WINDS));
         }
         return new TrimCardRequest(
-                file, wing, winds, List.of(TargetMode.UPWIND, TargetMode.DOWNWIND), LocalDate.now(clock));
+                file,
+                wing,
+                winds,
+                List.of(TargetMode.UPWIND, TargetMode.DOWNWIND),
+                LocalDate.now(clock),
+                targets.sections(file, wing).source());
     }
 
     private static double wind(Context ctx, String name) {

@@ -11,6 +11,8 @@ import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefRequest;
 import trimwright.debrief.KeptDebriefs;
+import trimwright.prepare.SectionSource;
+import trimwright.prepare.Sections;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
@@ -38,12 +40,19 @@ final class DebriefShelf implements AutoCloseable {
      *
      * @param boat the boat file, null where the logs' boat is not described
      * @param wing whose targets, null where each boat is held against its own best
+     * @param sections of that wing, null without one
      */
     private record Against(
-            @Nullable BoatFile boat, @Nullable WingSpec wing) {
+            @Nullable BoatFile boat,
+            @Nullable WingSpec wing,
+            @Nullable Sections sections) {
         String key(SessionInfo session) {
             return session.hashCode() + " " + session.id() + " " + (boat == null ? "" : boat.hash()) + " "
-                    + (wing == null ? "" : wing.id());
+                    + (wing == null ? "" : wing.id()) + " " + source();
+        }
+
+        SectionSource source() {
+            return sections == null ? SectionSource.CLOSED_FORM : sections.source();
         }
     }
 
@@ -62,11 +71,12 @@ final class DebriefShelf implements AutoCloseable {
     private Against against(Context ctx) {
         String boat = ctx.queryParam("boat");
         if (boat == null) {
-            return new Against(null, null);
+            return new Against(null, null, null);
         }
         BoatFile file = boats.get(boat);
         String wing = ctx.queryParam("wing");
-        return new Against(file, wing == null ? file.boat().wings().get(0) : BoatShelf.getWing(file, wing));
+        WingSpec spec = wing == null ? file.boat().wings().get(0) : BoatShelf.getWing(file, wing);
+        return new Against(file, spec, targets.sections(file, spec));
     }
 
     private long steps(Against against) {
@@ -78,8 +88,8 @@ final class DebriefShelf implements AutoCloseable {
     private MadeDebrief make(SessionInfo session, Against against, Progress progress) {
         BoatFile file = against.boat();
         WingSpec wing = against.wing();
-        TargetBook book = file == null || wing == null ? null : targets.get(file, wing, progress);
-        DebriefRequest request = new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT);
+        TargetBook book = file == null || wing == null ? null : targets.get(file, wing, against.source(), progress);
+        DebriefRequest request = new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT, against.source());
         KeptDebriefs kept = sessions.debriefs(session);
         KeptDebriefs.Printed printed = kept.find(request);
         // What was judged before need only be cut up again, for its series.
@@ -87,7 +97,8 @@ final class DebriefShelf implements AutoCloseable {
                 file == null ? null : file.boat(),
                 printed == null ? book : null,
                 sessions.findCourse(session),
-                request.wind());
+                request.wind(),
+                against.sections());
         DebriefReport report = Debrief.of(sessions.load(session), options);
         if (printed == null) {
             printed = kept.print(request, report);

@@ -56,7 +56,7 @@ final class ExploreRoutes implements Routes {
         WingState state = WingState.of(wing, inputs(ctx), WingInput::key);
         ObjectNode document = JsonOut.document("explore/1");
         try {
-            document.set("wing", WingDocument.of(boat, wing, state));
+            document.set("wing", WingDocument.of(boat, wing, targets.sections(boat, wing), state));
         } catch (NoAnswerException e) {
             // No flow is an answer here: the wing is drawn all the same, with the reason.
             document.put("reason", e.getMessage());
@@ -80,7 +80,8 @@ final class ExploreRoutes implements Routes {
         try {
             document.set(
                     "pressures",
-                    WingDocument.withPressures(boat, wing, state, NEAR_FOOT, strip, LAST - NEAR_FOOT)
+                    WingDocument.withPressures(
+                                    boat, wing, targets.sections(boat, wing), state, NEAR_FOOT, strip, LAST - NEAR_FOOT)
                             .path("pressures"));
         } catch (NoAnswerException e) {
             document.put("reason", e.getMessage());
@@ -126,7 +127,7 @@ final class ExploreRoutes implements Routes {
         WingSpec wing = BoatShelf.getWing(boat, Query.text(ctx, "wing"));
         double speed = number(ctx, wing, WingInput.TRUE_WIND_SPEED);
         double angle = number(ctx, wing, WingInput.TRUE_WIND_ANGLE);
-        TargetBook book = targets.findBook(ctx, boat, wing);
+        TargetBook book = targets.findBook(ctx, boat, wing, targets.sections(boat, wing).source());
         if (book == null) {
             return;
         }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import trimwright.prepare.SectionSource;
 import trimwright.prepare.TargetBooks;
 import trimwright.store.Library;
 
@@ -23,12 +24,24 @@ public final class Services {
 
     /** The same, with target books that the program may have made before. */
     public static List<Routes> of(Library library, List<Path> boatFiles, TargetBooks books) {
+        return of(library, boatFiles, books, SectionSource.CLOSED_FORM);
+    }
+
+    /**
+     * The same.
+     *
+     * @param section where the flow about the wings' sections shall come from; the closed form until tables are there
+     */
+    public static List<Routes> of(Library library, List<Path> boatFiles, TargetBooks books, SectionSource section) {
         BoatShelf boats = new BoatShelf(boatFiles);
-        TargetShelf targets = new TargetShelf(boats, books);
+        SectionShelf sections = new SectionShelf(
+                boats, section, (wing, progress) -> books.sectionsOf(wing, SectionSource.COMPUTED, progress));
+        TargetShelf targets = new TargetShelf(boats, books, sections);
         SessionShelf sessions = new SessionShelf(library);
         DebriefShelf debriefs = new DebriefShelf(sessions, boats, targets);
         return List.of(
                 new BoatRoutes(boats),
+                sections,
                 new TargetRoutes(targets),
                 new CardRoutes(boats, targets, Clock.system(ZoneId.systemDefault())),
                 new SetupRoutes(boats, books),

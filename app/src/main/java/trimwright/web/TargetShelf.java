@@ -4,6 +4,8 @@ import io.javalin.http.Context;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.prepare.SectionSource;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetDocument;
 import trimwright.prepare.TargetRequest;
@@ -18,30 +20,42 @@ final class TargetShelf implements AutoCloseable {
 
     private final BoatShelf boats;
     private final TargetBooks books;
+    private final SectionShelf sections;
     private final BackgroundWork<MadeBook> work = new BackgroundWork<>(KEPT);
 
-    TargetShelf(BoatShelf boats, TargetBooks books) {
+    TargetShelf(BoatShelf boats, TargetBooks books, SectionShelf sections) {
         this.boats = boats;
         this.books = books;
+        this.sections = sections;
+    }
+
+    /** Sections that the wing's book is made with now. */
+    Sections sections(BoatFile boat, WingSpec wing) {
+        return sections.now(boat, wing);
     }
 
     void answer(Context ctx) {
         BoatFile boat = boats.get(Query.text(ctx, "boat"));
         WingSpec wing = BoatShelf.getWing(boat, Query.text(ctx, "wing"));
-        answer(ctx, boat, wing);
+        answer(ctx, boat, wing, sections(boat, wing).source());
     }
 
-    private void answer(Context ctx, BoatFile boat, WingSpec wing) {
-        work.answer(ctx, keyOf(boat, wing), steps(boat, wing), progress -> made(boat, wing, progress));
+    private void answer(Context ctx, BoatFile boat, WingSpec wing, SectionSource source) {
+        TargetRequest request = request(boat, wing, source);
+        work.answer(ctx, keyOf(boat, wing, source), TargetRun.steps(request), progress -> made(request, progress));
     }
 
-    /** The book, or null where it is not made yet: then the request is answered with 202 and how far that has come. */
+    private static TargetRequest request(BoatFile boat, WingSpec wing, SectionSource source) {
+        return TargetRequest.of(boat, wing, TargetRequest.defaultGrid(), source);
+    }
+
+    /** The book of sections from there, or null where it is not made yet: then the request is answered with 202 and how far that has come. */
     @Nullable
-    TargetBook findBook(Context ctx, BoatFile boat, WingSpec wing) {
-        MadeBook made = work.find(keyOf(boat, wing));
+    TargetBook findBook(Context ctx, BoatFile boat, WingSpec wing, SectionSource source) {
+        MadeBook made = work.find(keyOf(boat, wing, source));
         if (made == null) {
-            answer(ctx, boat, wing);
-            made = work.find(keyOf(boat, wing));
+            answer(ctx, boat, wing, source);
+            made = work.find(keyOf(boat, wing, source));
         }
         if (made == null) {
             return null;
@@ -55,23 +69,27 @@ final class TargetShelf implements AutoCloseable {
         return TargetRun.steps(TargetRequest.of(boat, wing));
     }
 
-    /** The book of a boat and wing; computed now if it is not kept. */
-    TargetBook get(BoatFile boat, WingSpec wing, Progress progress) {
+    /** The book of a boat and wing with sections from there; computed now if it is not kept. */
+    TargetBook get(BoatFile boat, WingSpec wing, SectionSource source, Progress progress) {
+        return get(request(boat, wing, source), progress);
+    }
+
+    private TargetBook get(TargetRequest request, Progress progress) {
         try {
-            return books.of(TargetRequest.of(boat, wing), progress);
+            return books.of(request, progress);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the workbench stops", e);
         }
     }
 
-    private MadeBook made(BoatFile boat, WingSpec wing, Progress progress) {
-        TargetBook book = get(boat, wing, progress);
-        return new MadeBook(book, Json.bytes(TargetDocument.of(boat, book)));
+    private MadeBook made(TargetRequest request, Progress progress) {
+        TargetBook book = get(request, progress);
+        return new MadeBook(book, Json.bytes(TargetDocument.of(request, book)));
     }
 
-    private static String keyOf(BoatFile boat, WingSpec wing) {
-        return boat.hash() + " " + wing.id();
+    private static String keyOf(BoatFile boat, WingSpec wing, SectionSource source) {
+        return boat.hash() + " " + wing.id() + " " + source.key();
     }
 
     @Override

@@ -48,7 +48,9 @@ class CardRoutesTest {
         Files.writeString(quiet, text.substring(0, text.indexOf("[handling]")));
         BoatShelf boats = new BoatShelf(List.of(quiet));
         TargetShelf targets = new TargetShelf(
-                boats, new TargetBooks(new BookCache(CliRun.sharedCache().resolve("targets"), note -> {})));
+                boats,
+                new TargetBooks(new BookCache(CliRun.sharedCache().resolve("targets"), note -> {})),
+                SectionShelfTest.closedForm(boats));
         workbench = Workbench.start(List.of(new CardRoutes(boats, targets, DAY)), 0);
     }
 

@@ -4,12 +4,13 @@ import { getJson, query } from '../api.js';
 import { questionOf } from './inputs.js';
 
 /**
+ * @param {string|null} section where the sections come from now: a change asks again
  * @param {() => void} before called before an answer is shown
  * @returns {[{wing: any, shape: any, reason: string|null, state: any, count: number, fault: Error|null}, boolean, (state: any) => void]}
  *     the newest answer, whether it is that for this state, and a way to ask for a state before it is shown. Where there is no
  *     flow, wing is null and reason says so
  */
-export function useWing(boat, wing, state, strip, before) {
+export function useWing(boat, wing, state, strip, section, before) {
   const [answer, setAnswer] = useState({ wing: null, shape: null, reason: null, state: null, path: null, count: 0, fault: null });
   const line = useRef({ busy: false, next: null, asked: null, closed: false });
   line.current.show = (make) => {
@@ -17,7 +18,7 @@ export function useWing(boat, wing, state, strip, before) {
     setAnswer(make);
   };
   useEffect(() => () => { line.current.closed = true; }, []);
-  const pathOf = (one) => `/api/explore${query({ boat: boat.id, hash: boat.hash, wing: wing.id, strip, ...questionOf(one) })}`;
+  const pathOf = (one) => `/api/explore${query({ boat: boat.id, hash: boat.hash, wing: wing.id, strip, section, ...questionOf(one) })}`;
   const latest = useRef(pathOf);
   latest.current = pathOf;
   const path = pathOf(state);

@@ -5,6 +5,7 @@ import { getJson, query } from '../api.js';
 import { t } from '../text.js';
 import { useAnswer } from '../hooks.js';
 import { Fault, Waiting } from '../shell.js';
+import { SectionsNote, sectionPart, useSections } from '../flow.js';
 import { APPARENT_WIND, INPUTS, LIES, TRIM, TRUE_WIND, choiceOf, inputOf, namesOf, stateOf, withKeys } from './inputs.js';
 import { canUndo } from './history.js';
 import { useWing } from './engine.js';
@@ -59,7 +60,8 @@ function Explore({ boats, boat, wing, choice, pick, ranges }) {
   const [strip, setStrip] = useState(MIDDLE_STRIP);
   const [kept, setKept] = useState(null);
   const state = steps.now;
-  const [answer, isNow, early] = useWing(boat, wing, state, strip, flush);
+  const sections = useSections(boat, wing);
+  const [answer, isNow, early] = useWing(boat, wing, state, strip, sectionPart(sections), flush);
   ask.current = early;
   const [points, clearTrace] = useTrace(answer, steps);
   const turn = useCallback((name, by) => show((now) => ({ ...now, [name]: clamped(name, now[name] + by, ranges) })), [ranges]);
@@ -126,6 +128,7 @@ function Explore({ boats, boat, wing, choice, pick, ranges }) {
       <button onClick=${redo} disabled=${!steps.future.length} title="Ctrl+Y">${t('web.explore.redo')}</button>
     </div>
     ${answer.fault && html`<${Fault} fault=${answer.fault} />`}
+    <${SectionsNote} said=${sections} made=${answer.wing?.section} />
     ${said.map((one) => html`<p class="quiet target-said" role="status">${one}</p>`)}
     <div class="explore-grid" data-shown=${isNow ? 'now' : 'before'} data-answers=${answer.count}>
       <section class="panel explore-controls" aria-label=${t('web.explore.controls')}>

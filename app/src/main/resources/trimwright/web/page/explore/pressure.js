@@ -85,10 +85,13 @@ function Section({ section, index }) {
       <div class="plot" ref=${ref}>${section.elements && size.width > 90 && html`<${Curves} section=${section} size=${size} />`}</div>
       <figcaption><span class="swatch"></span>${t('web.explore.up', { height: fixed(section.height_above_foot_m) })}${section.fluid && html`, <b>${t(`web.explore.fluid.${section.fluid}`)}</b>;${' '}
         <${Term} name="lift_coefficient">${t('web.explore.cl_there')}<//> <${Coefficient} value=${section.lift_coefficient} path=${`${index}.lift_coefficient`} />
-        ${' '}(${t('web.explore.wing_there')} <${Coefficient} value=${section.wing_lift_coefficient} path=${`${index}.wing_lift_coefficient`} />)`}
+        ${' '}(${t('web.explore.wing_there')} <${Coefficient} value=${section.wing_lift_coefficient} path=${`${index}.wing_lift_coefficient`} />)${lost(section)}`}
         ${section.reason && html`<span class="quiet"> ${section.reason}</span>`}</figcaption>
     </figure>`;
 }
+
+/** Lift that the layers take from the ideal fluid's. */
+const lost = ({ lift_lost_ratio: ratio }) => (ratio === undefined ? '' : `; ${t('web.explore.lift_lost', { percent: fixed(100 * ratio, 0) })}`);
 
 const Coefficient = ({ value, path }) => html`<span class="number" data-pressure=${path} data-decimals="2">${fixed(value, 2)}</span>`;
 

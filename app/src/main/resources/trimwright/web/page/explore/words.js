@@ -20,6 +20,7 @@ export function wordsOf({ wing, reason }) {
   for (const limit of wing.limits) {
     if (limit !== 'stall_margin') words.push({ sign: 'bad', text: wordFor(`web.explore.limit.${limit}`, limit) });
   }
+  for (const caveat of wing.caveats) words.push({ sign: 'mind', text: wordFor(`web.caveat.${caveat}`, caveat) });
   if (wing.drive_force_n < 0) words.push({ sign: 'mind', text: t('web.explore.brakes') });
   if (wing.side_force_n < 0) words.push({ sign: 'mind', text: t('web.explore.to_windward') });
   return words;

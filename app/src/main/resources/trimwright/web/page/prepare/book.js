@@ -6,9 +6,10 @@ import { getWork, query } from '../api.js';
 const ASK_AGAIN_MILLIS = 250;
 
 /**
+ * @param {string|null} section where the sections come from now: a change asks again
  * @returns {{book: any, earlier: any, work: {done: number, total: number}|null, fault: Error|null, forgetEarlier: () => void}}
  */
-export function useBook(boat, wing) {
+export function useBook(boat, wing, section) {
   const [state, setState] = useState({ book: null, earlier: null, work: null, fault: null });
   const shown = useRef(null);
   useEffect(() => {
@@ -41,6 +42,6 @@ export function useBook(boat, wing) {
       clearTimeout(timer);
       abort.abort();
     };
-  }, [boat.id, wing.id, boat.hash]);
+  }, [boat.id, wing.id, boat.hash, section]);
   return { ...state, forgetEarlier: () => setState((old) => ({ ...old, earlier: null })) };
 }

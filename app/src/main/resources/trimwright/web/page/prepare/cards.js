@@ -11,7 +11,7 @@ import { useWork } from './work.js';
 /** Winds of a card to print, five at most. */
 const RANGES = { light: '6,8,10,12,14', all: '8,12,16,20,24', fresh: '14,16,18,20,22' };
 
-export function Cards({ boat, wing, point }) {
+export function Cards({ boat, wing, point, section }) {
   if (!point) return null;
   const at = { boat: boat.id, wing: wing.id };
   const here = { ...at, tws_kn: point.tws_kn };
@@ -26,17 +26,17 @@ export function Cards({ boat, wing, point }) {
         ${Object.entries(RANGES).map(([name, winds]) => html`
           ${' '}<a href=${`/card${query({ ...at, tws: winds })}`} onClick=${follow}>${t(`web.cards.print_${name}`)}</a>`)}</p>
       <${Card} id="gust" title=${t('web.cards.gust', { tws: fixed(point.tws_kn, 0), twa: fixed(point.twa_deg, 0) })}
-        path=${gust} hash=${boat.hash} show=${(doc) => html`<${Gusts} doc=${doc} boat=${boat} wing=${wing} point=${point} />`} />
+        path=${gust} made=${`${boat.hash} ${section}`} show=${(doc) => html`<${Gusts} doc=${doc} boat=${boat} wing=${wing} point=${point} />`} />
       <${Card} id="loads" title=${t('web.cards.loads', { tws: fixed(point.tws_kn, 0) })}
-        path=${`/api/loads${query(here)}`} hash=${boat.hash} show=${(doc) => html`<${Loads} doc=${doc} />`} />
+        path=${`/api/loads${query(here)}`} made=${`${boat.hash} ${section}`} show=${(doc) => html`<${Loads} doc=${doc} />`} />
       <${Card} id="takeoff" title=${t('web.cards.takeoff')}
-        path=${`/api/takeoff${query(at)}`} hash=${boat.hash} show=${(doc) => html`<${TakeOffs} doc=${doc} />`} />
+        path=${`/api/takeoff${query(at)}`} made=${`${boat.hash} ${section}`} show=${(doc) => html`<${TakeOffs} doc=${doc} />`} />
     </section>`;
 }
 
-function Card({ id, title, path, hash, show }) {
+function Card({ id, title, path, made, show }) {
   const [open, setOpen] = useState(false);
-  const { value, fault } = useWork(open ? path : null, [hash]);
+  const { value, fault } = useWork(open ? path : null, [made]);
   return html`
     <details class="card" id=${`card-${id}`} open=${open} onToggle=${(e) => setOpen(e.currentTarget.open)}>
       <summary>${title}</summary>

@@ -5,6 +5,7 @@ import { getJson } from '../api.js';
 import { t } from '../text.js';
 import { useAnswer } from '../hooks.js';
 import { Fault, Waiting } from '../shell.js';
+import { SectionsNote, sectionPart, useSections } from '../flow.js';
 import { useBook } from './book.js';
 import { nearestPoint, lanesOf } from './points.js';
 import { SpeedLanes } from './lanes.js';
@@ -64,13 +65,15 @@ function FileFaults({ boat }) {
 
 function Targets({ boat, choice }) {
   const wing = wingOf(boat, choice);
-  const { book, earlier, work, fault, forgetEarlier } = useBook(boat, wing);
+  const sections = useSections(boat, wing);
+  const { book, earlier, work, fault, forgetEarlier } = useBook(boat, wing, sectionPart(sections));
   if (fault) return html`<${Fault} fault=${fault} />`;
   if (!book) return html`<${Working} work=${work} />`;
   const lanes = lanesOf(book);
   const point = nearestPoint(lanes, choice);
   return html`
     ${work && html`<${Working} work=${work} />`}
+    <${SectionsNote} said=${sections} made=${book.section} />
     <div class=${work ? 'prepare-grid stale' : 'prepare-grid'}>
       <section class="panel lanes-panel" aria-labelledby="lanes-title">
         <div class="lanes-head">
@@ -82,7 +85,7 @@ function Targets({ boat, choice }) {
       </section>
       <${PointPanel} boat=${boat} wing=${wing} point=${point} />
       <${LaneTable} lane=${lanes.find((one) => one.tws === point?.tws_kn)} chosen=${point} />
-      <${Cards} boat=${boat} wing=${wing} point=${point} />
+      <${Cards} boat=${boat} wing=${wing} point=${point} section=${sectionPart(sections)} />
       <${Choose} key=${boat.id} boat=${boat} tws=${point?.tws_kn} />
     </div>`;
 }
