@@ -76,6 +76,8 @@ public final class KeyFile {
                 readTable(below, join(path, name), join(shown, name), into, join(inRow, name), at);
             } else if (value instanceof TomlArray rows && table.isTable(join(path, name) + "[]")) {
                 readRows(rows, join(path, name) + "[]", join(shown, name), into, join(inRow, name), at);
+            } else if (table.isTable(join(path, name))) {
+                faults.add(new Fault(at, join(shown, name), Texts.of("keyfile.want_table")));
             } else {
                 faults.add(new Fault(at, join(shown, name), unknown(path, name)));
             }

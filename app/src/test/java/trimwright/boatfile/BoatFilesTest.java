@@ -110,6 +110,15 @@ class BoatFilesTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"[7.0, 0.3, 0.5]", "[{ width_m = 7.0, gap_m = 0.3, solid_ratio = 0.5 }]", "7.0"})
+    void aFootPlateThatIsNoTableIsToldSo(String value) {
+        List<Fault> faults = faultsOf(GOOD.replaceFirst("slot_gap_ratio", "foot_plate = " + value + "\nslot_gap_ratio"));
+        assertEquals(1, faults.size());
+        assertEquals("wing[0].foot_plate", faults.get(0).key());
+        assertEquals("expected a table of keys", faults.get(0).message());
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"jib_area_m2", "headsail_area_m2", "genoa", "storm-jib"})
     void aHeadsailIsRefusedWithTheReason(String key) {
         List<Fault> faults = faultsOf(GOOD + "\n[" + key + "]\narea = 12\n");
