@@ -68,7 +68,8 @@ public final class GustRun {
     public record Swing(GustSwing nobody, GustSwing firstAct) {}
 
     /** Gusts at the targets asked for, from a book that has the winds; empty where none is solved. */
-    public static List<PointGusts> of(GustRequest request, Sections sections, TargetBook book) throws InterruptedException {
+    public static List<PointGusts> of(GustRequest request, Sections sections, TargetBook book)
+            throws InterruptedException {
         Platform platform = TargetRun.platformOf(request.file().boat(), request.wing(), sections);
         List<TargetPoint> points = new ArrayList<>();
         Double angle = request.angleDeg();

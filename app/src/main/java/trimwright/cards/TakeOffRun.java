@@ -70,7 +70,8 @@ public final class TakeOffRun {
     }
 
     /** Take-off in each wind asked, from a book that has exactly these. */
-    public static TakeOffs of(TakeOffRequest request, Sections sections, TargetBook book, Progress progress) throws InterruptedException {
+    public static TakeOffs of(TakeOffRequest request, Sections sections, TargetBook book, Progress progress)
+            throws InterruptedException {
         Platform platform = TargetRun.platformOf(request.file().boat(), request.wing(), sections);
         List<TakeOffRow> rows = InParallel.map("take-off", request.winds(), wind -> {
             TakeOffRow row = new TakeOffCard(platform).rowOf(book, wind);

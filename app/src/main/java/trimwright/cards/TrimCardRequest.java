@@ -28,8 +28,7 @@ public record TrimCardRequest(
     public static final int MOST_WINDS = 5;
 
     /** With sections in closed form. */
-    public TrimCardRequest(
-            BoatFile file, WingSpec wing, List<Double> winds, List<TargetMode> sides, LocalDate date) {
+    public TrimCardRequest(BoatFile file, WingSpec wing, List<Double> winds, List<TargetMode> sides, LocalDate date) {
         this(file, wing, winds, sides, date, SectionSource.CLOSED_FORM);
     }
 

@@ -143,7 +143,8 @@ public final class CardCommand implements Callable<Integer> {
         // Tables first, so that each kind of work shows its own progress.
         section.sections(request.wing(), books, console);
         try (Progress progress = console.targetProgress(request.winds().size())) {
-            TargetBook book = CardBooks.of(books, request.file(), request.wing(), section.source(), request.winds(), progress);
+            TargetBook book =
+                    CardBooks.of(books, request.file(), request.wing(), section.source(), request.winds(), progress);
             return TrimCard.sides(request, book);
         }
     }

@@ -80,7 +80,8 @@ public final class DebriefCommand implements Callable<Integer> {
         WingSpec spec = file == null ? null : wing.of(file.boat());
         Course given = course == null ? null : CourseFiles.read(course);
         try (Library shelf = Library.open(library.folder(folders))) {
-            DebriefRequest request = new DebriefRequest(shelf.getSession(session), file, spec, given, wind, section.source());
+            DebriefRequest request =
+                    new DebriefRequest(shelf.getSession(session), file, spec, given, wind, section.source());
             KeptDebriefs kept = new KeptDebriefs(shelf.derived(request.session()));
             KeptDebriefs.Printed printed = kept.find(request);
             if (printed == null) {
@@ -100,14 +101,12 @@ public final class DebriefCommand implements Callable<Integer> {
             return Debrief.of(shelf.load(request.session()), new DebriefOptions(null, null, sailed, request.wind()));
         }
         Sections sections = section.sections(spec, books, console);
-        DebriefOptions options =
-                new DebriefOptions(file.boat(), targets(file, spec), sailed, request.wind(), sections);
+        DebriefOptions options = new DebriefOptions(file.boat(), targets(file, spec), sailed, request.wind(), sections);
         return Debrief.of(shelf.load(request.session()), options);
     }
 
     private TargetBook targets(BoatFile file, WingSpec spec) throws InterruptedException {
-        TargetRequest request =
-                TargetRequest.of(file, spec, TargetRequest.defaultGrid(), section.source());
+        TargetRequest request = TargetRequest.of(file, spec, TargetRequest.defaultGrid(), section.source());
         try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
             return books.of(request, progress);
         }

@@ -100,7 +100,8 @@ public final class LoadsCommand implements Callable<Integer> {
         // Tables first, so that each kind of work shows its own progress.
         Sections sections = section.sections(request.wing(), books, console);
         try (Progress progress = console.targetProgress(2 * LoadRun.steps(request))) {
-            TargetBook book = CardBooks.of(books, request.file(), request.wing(), section.source(), request.winds(), progress);
+            TargetBook book =
+                    CardBooks.of(books, request.file(), request.wing(), section.source(), request.winds(), progress);
             return LoadRun.of(request, sections, book, progress);
         }
     }

@@ -75,7 +75,8 @@ public final class TakeOffCommand implements Callable<Integer> {
         // Tables first, so that each kind of work shows its own progress.
         Sections sections = section.sections(request.wing(), books, console);
         try (Progress progress = console.targetProgress(2 * TakeOffRun.steps(request))) {
-            TargetBook book = CardBooks.exactly(books, request.file(), request.wing(), section.source(), request.winds(), progress);
+            TargetBook book = CardBooks.exactly(
+                    books, request.file(), request.wing(), section.source(), request.winds(), progress);
             return TakeOffRun.of(request, sections, book, progress);
         }
     }

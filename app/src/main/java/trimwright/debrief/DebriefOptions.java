@@ -26,11 +26,7 @@ public record DebriefOptions(
     public static final DebriefOptions WITHOUT_BOAT = new DebriefOptions(null, null, null, WindOptions.DEFAULT);
 
     /** With sections in closed form. */
-    public DebriefOptions(
-            @Nullable Boat boat,
-            @Nullable TargetBook book,
-            @Nullable Course course,
-            WindOptions wind) {
+    public DebriefOptions(@Nullable Boat boat, @Nullable TargetBook book, @Nullable Course course, WindOptions wind) {
         this(boat, book, course, wind, null);
     }
 }

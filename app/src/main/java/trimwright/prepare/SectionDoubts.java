@@ -26,7 +26,9 @@ final class SectionDoubts {
         boolean against = false;
         boolean large = false;
         boolean slow = false;
-        for (int i = 0; wing.source() == SectionSource.COMPUTED && i < wing.wing().strips(); i++) {
+        for (int i = 0;
+                wing.source() == SectionSource.COMPUTED && i < wing.wing().strips();
+                i++) {
             double flap = wing.flow().flapAngle(i);
             double lift = wing.flow().cl(i);
             against |= flap * lift < 0 && Math.abs(flap) < SMALL_FLAP;

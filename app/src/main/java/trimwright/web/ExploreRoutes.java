@@ -127,7 +127,8 @@ final class ExploreRoutes implements Routes {
         WingSpec wing = BoatShelf.getWing(boat, Query.text(ctx, "wing"));
         double speed = number(ctx, wing, WingInput.TRUE_WIND_SPEED);
         double angle = number(ctx, wing, WingInput.TRUE_WIND_ANGLE);
-        TargetBook book = targets.findBook(ctx, boat, wing, targets.sections(boat, wing).source());
+        TargetBook book =
+                targets.findBook(ctx, boat, wing, targets.sections(boat, wing).source());
         if (book == null) {
             return;
         }

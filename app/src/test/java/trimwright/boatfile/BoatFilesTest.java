@@ -112,7 +112,8 @@ class BoatFilesTest {
     @ParameterizedTest
     @ValueSource(strings = {"[7.0, 0.3, 0.5]", "[{ width_m = 7.0, gap_m = 0.3, solid_ratio = 0.5 }]", "7.0"})
     void aFootPlateThatIsNoTableIsToldSo(String value) {
-        List<Fault> faults = faultsOf(GOOD.replaceFirst("slot_gap_ratio", "foot_plate = " + value + "\nslot_gap_ratio"));
+        List<Fault> faults =
+                faultsOf(GOOD.replaceFirst("slot_gap_ratio", "foot_plate = " + value + "\nslot_gap_ratio"));
         assertEquals(1, faults.size());
         assertEquals("wing[0].foot_plate", faults.get(0).key());
         assertEquals("expected a table of keys", faults.get(0).message());

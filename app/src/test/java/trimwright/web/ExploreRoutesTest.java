@@ -34,7 +34,10 @@ class ExploreRoutesTest {
         copy = folder.resolve("mine.toml");
         Files.writeString(copy, BoatFiles.shippedText("whimbrel14"));
         BoatShelf boats = new BoatShelf(List.of(copy));
-        workbench = Workbench.start(List.of(new ExploreRoutes(boats, new TargetShelf(boats, new TargetBooks(), SectionShelfTest.closedForm(boats)))), 0);
+        workbench = Workbench.start(
+                List.of(new ExploreRoutes(
+                        boats, new TargetShelf(boats, new TargetBooks(), SectionShelfTest.closedForm(boats)))),
+                0);
     }
 
     @AfterAll

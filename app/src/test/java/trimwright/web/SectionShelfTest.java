@@ -43,15 +43,14 @@ class SectionShelfTest {
     void theClosedFormAnswersUntilTablesAreThere() throws IOException, InterruptedException {
         CountDownLatch half = new CountDownLatch(1);
         CountDownLatch rest = new CountDownLatch(1);
-        SectionShelf shelf =
-                new SectionShelf(new BoatShelf(List.of()), SectionSource.COMPUTED, (wing, progress) -> {
-                    progress.done(6);
-                    half.countDown();
-                    rest.await();
-                    progress.done(6);
-                    return new Sections(
-                            SectionSource.COMPUTED, Sections.closedForm(wing).family());
-                });
+        SectionShelf shelf = new SectionShelf(new BoatShelf(List.of()), SectionSource.COMPUTED, (wing, progress) -> {
+            progress.done(6);
+            half.countDown();
+            rest.await();
+            progress.done(6);
+            return new Sections(
+                    SectionSource.COMPUTED, Sections.closedForm(wing).family());
+        });
         try (Workbench workbench = Workbench.start(List.of(shelf), 0)) {
             assertEquals(SectionSource.CLOSED_FORM, shelf.now(BOAT, WING).source());
             assertTrue(half.await(60, TimeUnit.SECONDS));
@@ -74,10 +73,9 @@ class SectionShelfTest {
 
     @Test
     void aWingThatCannotBeComputedStaysInClosedFormAndSaysWhy() throws IOException, InterruptedException {
-        SectionShelf shelf =
-                new SectionShelf(new BoatShelf(List.of()), SectionSource.COMPUTED, (wing, progress) -> {
-                    throw new UserInputException("no slot");
-                });
+        SectionShelf shelf = new SectionShelf(new BoatShelf(List.of()), SectionSource.COMPUTED, (wing, progress) -> {
+            throw new UserInputException("no slot");
+        });
         try (Workbench workbench = Workbench.start(List.of(shelf), 0)) {
             JsonNode said = ask(workbench);
             assertEquals("closed_form", said.path("section").asText());
