@@ -32,6 +32,17 @@ final class Guard implements Routes {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.before(this::check);
+        routes.wsBeforeUpgrade(this::checkUpgrade);
+    }
+
+    /** A web socket is not held to one origin by the browser, so it must come from ours. */
+    private void checkUpgrade(Context ctx) {
+        if (!isOwnHost(ctx.header("Host"), ctx.req().getLocalPort())) {
+            throw Refusal.forbidden(Texts.of("web.refuse.host"));
+        }
+        if (!isOwnOrigin(ctx)) {
+            throw Refusal.forbidden(Texts.of("web.refuse.origin"));
+        }
     }
 
     private void check(Context ctx) {

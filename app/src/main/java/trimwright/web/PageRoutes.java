@@ -15,7 +15,16 @@ import trimwright.text.Texts;
 final class PageRoutes implements Routes {
     private static final String FOLDER = "trimwright/web/page/";
     private static final List<String> PLACES = List.of(
-            "/", "/prepare", "/card", "/explore", "/library", "/debrief", "/debrief/{session}", "/live", "/coach");
+            "/",
+            "/prepare",
+            "/card",
+            "/explore",
+            "/practice",
+            "/library",
+            "/debrief",
+            "/debrief/{session}",
+            "/live",
+            "/coach");
     private static final Pattern FILE_NAME = Pattern.compile("(?:[a-z-]+/)?[a-z-]+\\.(js|css|svg)");
     private static final Pattern IMPORT_MAP =
             Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);

@@ -19,7 +19,11 @@ final class Query {
 
     /** A number between the bounds, both included. */
     static double number(Context ctx, String name, double low, double high) {
-        String given = text(ctx, name);
+        return number(text(ctx, name), name, low, high);
+    }
+
+    /** The number that was given under a name, between the bounds, both included. */
+    static double number(String given, String name, double low, double high) {
         double value = parse(given);
         if (!(value >= low && value <= high)) {
             throw new UserInputException(Texts.of("web.query.number", name, given, plain(low), plain(high)));

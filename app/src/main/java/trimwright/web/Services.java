@@ -46,6 +46,7 @@ public final class Services {
                 new CardRoutes(boats, targets, Clock.system(ZoneId.systemDefault())),
                 new SetupRoutes(boats, books),
                 new ExploreRoutes(boats, targets),
+                new PracticeRoutes(boats, targets),
                 new SessionRoutes(sessions, debriefs));
     }
 }

@@ -8,6 +8,7 @@ const PLACES = {
   prepare: () => import('./prepare/place.js'),
   card: () => import('./card/place.js'),
   explore: () => import('./explore/place.js'),
+  practice: () => import('./practice/place.js'),
   library: () => import('./library/place.js'),
   debrief: () => import('./debrief/place.js'),
   live: () => import('./live/place.js'),

@@ -3,7 +3,7 @@ import { html } from './dom.js';
 import { follow } from './address.js';
 import { t } from './text.js';
 
-const PLACES = ['prepare', 'explore', 'library', 'debrief'];
+const PLACES = ['prepare', 'explore', 'practice', 'library', 'debrief'];
 
 export function Shell({ place, children }) {
   return html`
