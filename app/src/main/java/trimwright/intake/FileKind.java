@@ -7,6 +7,7 @@ import trimwright.ingest.journal.JournalText;
 import trimwright.ingest.n2k.N2kReader;
 import trimwright.ingest.nmea.ChecksumRule;
 import trimwright.ingest.nmea.NmeaScanner;
+import trimwright.ingest.signalk.DeltaLogReader;
 
 /** What a file seems to be, from its first bytes. */
 enum FileKind {
@@ -66,7 +67,7 @@ enum FileKind {
         if (N2kReader.isLikely(head, length)) {
             return NMEA_2000;
         }
-        if (SignalKReader.isLikely(head, length)) {
+        if (DeltaLogReader.isLikely(head, length)) {
             return SIGNAL_K;
         }
         if (GpxReader.isLikely(head, length)) {

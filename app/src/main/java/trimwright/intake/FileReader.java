@@ -13,6 +13,7 @@ import trimwright.ingest.journal.JournalReader;
 import trimwright.ingest.n2k.N2kReader;
 import trimwright.ingest.nmea.NmeaOptions;
 import trimwright.ingest.nmea.NmeaReader;
+import trimwright.ingest.signalk.DeltaLogReader;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
@@ -62,7 +63,7 @@ final class FileReader implements SourceBytes.Taker {
             case JOURNAL -> new JournalReader(boat(""));
             case NMEA -> new NmeaReader(new NmeaOptions(boat(""), options.startNanos(), options.checksums()));
             case NMEA_2000 -> new N2kReader(boat(""), options.startNanos());
-            case SIGNAL_K -> new SignalKReader(boat(""), options.startNanos());
+            case SIGNAL_K -> new DeltaLogReader(boat(""), options.startNanos());
             case GPX -> new GpxReader(boat(""));
             case TEXT_OF_16_BITS -> {
                 if (map == null || !MappingLoader.isSixteenBit(map.encoding())) {

@@ -21,4 +21,8 @@ public final class DoubleList {
     public int size() {
         return size;
     }
+
+    public double[] toArray() {
+        return Arrays.copyOf(items, size);
+    }
 }

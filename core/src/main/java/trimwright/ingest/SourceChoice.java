@@ -14,7 +14,8 @@ import trimwright.track.Paths;
  *
  * <p>A source that another program computed never bears a plain path. Of the rest, the one with most samples; those with
  * at least {@value #AS_MANY} of that count as equal, and of them the first by preference of sentence, then by name.
- * Quantities that belong together (angle and speed of a wind, both halves of a position) go by the first of them.
+ * Quantities that belong together (angle and speed of a wind, both halves of a position) go by the first of them, also
+ * where a device sends them in groups of their own.
  */
 public final class SourceChoice {
     /** Chosen: two sentences of one instrument differ by a few lost lines. */
@@ -32,10 +33,16 @@ public final class SourceChoice {
      * One source on its way to a group.
      *
      * @param name of the group
+     * @param device that sends it, where one device fills several groups; else the name of the group
      * @param preference of its kind of sentence, lower is better
      * @param origin whether a device measured it
      */
-    public record Source(String name, int preference, Origin origin, Sampled samples) {
+    public record Source(String name, String device, int preference, Origin origin, Sampled samples) {
+        /** A group that is a device of its own. */
+        public Source(String name, int preference, Origin origin, Sampled samples) {
+            this(name, name, preference, origin, samples);
+        }
+
         int present(String path) {
             int at = samples.paths().indexOf(path);
             return at < 0 ? 0 : samples.present(at);
@@ -82,12 +89,25 @@ public final class SourceChoice {
                 .filter(source -> source.origin() == Origin.DEVICE)
                 .toList();
         List<Source> candidates = devices.isEmpty() ? giving : devices;
-        String by = candidates.stream().anyMatch(source -> source.present(lead) > 0) ? lead : path;
-        int most =
-                candidates.stream().mapToInt(source -> source.present(by)).max().orElse(0);
+        String by = candidates.stream().anyMatch(source -> presentOf(source.device(), lead, sources) > 0) ? lead : path;
+        int most = candidates.stream()
+                .mapToInt(source -> presentOf(source.device(), by, sources))
+                .max()
+                .orElse(0);
         return candidates.stream()
-                .filter(source -> source.present(by) >= AS_MANY * most)
-                .min(Comparator.comparingInt(Source::preference).thenComparing(Source::name))
+                .filter(source -> presentOf(source.device(), by, sources) >= AS_MANY * most)
+                .min(Comparator.comparingInt(Source::preference)
+                        .thenComparing(Source::device)
+                        .thenComparing(Source::name))
                 .orElse(sources.get(0));
+    }
+
+    /** The most values of a path that one group of a device has. */
+    private static int presentOf(String device, String path, List<Source> sources) {
+        return sources.stream()
+                .filter(source -> source.device().equals(device))
+                .mapToInt(source -> source.present(path))
+                .max()
+                .orElse(0);
     }
 }

@@ -77,10 +77,12 @@ public final class StreamDecoder {
         return known.get(layout.ordinal());
     }
 
-    private void takeDelta(String context, long line, long timeNanos, List<String> paths, double[] found) {
+    private void takeDelta(
+            String context, String device, long line, long timeNanos, List<String> paths, double[] found) {
         String boat = SignalKReader.boatOf(context, source.boat());
+        String name = device.isEmpty() ? source.address() : device + " " + source.address();
         for (int i = 0; i < found.length; i++) {
-            values.take(boat, source.address(), paths.get(i), arrivalNanos, found[i]);
+            values.take(boat, name, paths.get(i), arrivalNanos, found[i]);
         }
     }
 }

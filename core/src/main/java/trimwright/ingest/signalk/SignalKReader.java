@@ -2,7 +2,6 @@ package trimwright.ingest.signalk;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,35 +10,25 @@ import trimwright.ingest.IngestNote;
 import trimwright.ingest.IngestReport;
 import trimwright.ingest.IngestResult;
 import trimwright.ingest.Issues;
-import trimwright.ingest.LongList;
-import trimwright.ingest.Sampled;
-import trimwright.ingest.SourceChoice;
+import trimwright.ingest.SourceTrack;
 import trimwright.ingest.TimeText;
 import trimwright.track.BoatTrack;
-import trimwright.track.ChannelGroup;
-import trimwright.track.QualityCheck;
 
 /**
- * A whole recording of Signal K deltas, given in pieces of any size with the time at which each arrived. Paths that come
- * in one update make a group. Time is what the update states, else that of arrival.
+ * A whole recording of Signal K deltas of one or several boats, given in pieces of any size with the time at which each
+ * arrived. Each source and path is a group. Time is what the update states, else that of arrival.
  */
 public final class SignalKReader {
+    private static final long STATED = 0;
+    private static final long ARRIVED = -1;
+
     private final String boat;
     private final Issues issues = new Issues();
     private final DeltaScanner scanner = new DeltaScanner(issues, this::take);
-    private final Map<String, Map<List<String>, Group>> boats = new TreeMap<>();
+    private final Map<String, DeltaGroups> boats = new TreeMap<>();
     private long arrivalNanos;
     private long usable;
     private boolean arrived;
-
-    private static final class Group {
-        private final Sampled samples;
-        private final LongList stated = new LongList();
-
-        Group(List<String> paths) {
-            samples = new Sampled(paths);
-        }
-    }
 
     /** @param boat name of the server's own boat; others are named by their context */
     public SignalKReader(String boat) {
@@ -59,17 +48,15 @@ public final class SignalKReader {
         scanner.accept(bytes, from, to);
     }
 
-    private void take(String context, long line, long timeNanos, List<String> paths, double[] values) {
+    private void take(String context, String source, long line, long timeNanos, List<String> paths, double[] values) {
+        if (paths.isEmpty()) {
+            return;
+        }
         usable++;
-        Group group = boats.computeIfAbsent(boatOf(context, boat), name -> new LinkedHashMap<>())
-                .computeIfAbsent(paths, Group::new);
         boolean stated = timeNanos != TimeText.NONE;
         arrived |= !stated;
-        group.stated.add(stated ? 1 : 0);
-        group.samples.begin(stated ? timeNanos : arrivalNanos, line, Sampled.TimeOrigin.LOG);
-        for (int i = 0; i < values.length; i++) {
-            group.samples.put(i, values[i]);
-        }
+        boats.computeIfAbsent(boatOf(context, boat), name -> new DeltaGroups())
+                .add(source, stated ? timeNanos : arrivalNanos, line, stated ? STATED : ARRIVED, paths, values);
     }
 
     /**
@@ -83,43 +70,16 @@ public final class SignalKReader {
         if (arrived) {
             notes.add(IngestNote.TIME_FROM_ARRIVAL);
         }
-        List<BoatTrack> tracks = new ArrayList<>();
-        for (Map.Entry<String, Map<List<String>, Group>> entry : boats.entrySet()) {
-            List<ChannelGroup> groups = groups(List.copyOf(entry.getValue().values()), clockError, notes);
-            if (!groups.isEmpty()) {
-                tracks.add(new BoatTrack(entry.getKey(), groups));
-            }
-        }
         IngestReport report = new IngestReport(scanner.lines(), usable, issues, notes);
-        return tracks.isEmpty() ? new IngestResult.Nothing(report) : new IngestResult.Tracks(tracks, report);
-    }
-
-    private List<ChannelGroup> groups(List<Group> found, long clockError, Set<IngestNote> notes) {
-        List<SourceChoice.Source> sources = new ArrayList<>();
-        for (int g = 0; g < found.size(); g++) {
-            sources.add(new SourceChoice.Source(
-                    "signalk-" + (g + 1), g, SourceChoice.Origin.DEVICE, shifted(found.get(g), clockError)));
-        }
-        List<List<String>> names = SourceChoice.name(sources, notes);
-        List<ChannelGroup> groups = new ArrayList<>();
-        for (int g = 0; g < sources.size(); g++) {
-            ChannelGroup group = sources.get(g).samples().toGroup(sources.get(g).name(), names.get(g), issues);
-            if (group != null) {
-                groups.add(QualityCheck.mark(group));
+        DeltaRows.Placing placing = (nanos, mark) -> mark == STATED ? nanos : nanos + clockError;
+        List<BoatTrack> tracks = new ArrayList<>();
+        for (Map.Entry<String, DeltaGroups> entry : boats.entrySet()) {
+            IngestResult one = SourceTrack.of(entry.getKey(), entry.getValue().placed(placing), notes, report);
+            if (one instanceof IngestResult.Tracks found) {
+                tracks.addAll(found.tracks());
             }
         }
-        return groups;
-    }
-
-    private static Sampled shifted(Group group, long clockError) {
-        Sampled shifted = new Sampled(group.samples.paths());
-        for (int i = 0; i < group.samples.size(); i++) {
-            long by = group.stated.get(i) == 1 ? 0 : clockError;
-            shifted.begin(group.samples.time(i) + by, group.samples.line(i), Sampled.TimeOrigin.LOG);
-            for (int path = 0; path < shifted.paths().size(); path++) {
-                shifted.put(path, group.samples.value(path, i));
-            }
-        }
-        return shifted;
+        IngestReport whole = new IngestReport(scanner.lines(), usable, issues, notes);
+        return tracks.isEmpty() ? new IngestResult.Nothing(whole) : new IngestResult.Tracks(tracks, whole);
     }
 }

@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import trimwright.ingest.IngestNote;
 import trimwright.ingest.IngestResult;
 import trimwright.ingest.IssueKind;
 import trimwright.track.BoatTrack;
@@ -94,6 +96,28 @@ class SignalKReaderTest {
         assertEquals(1, result.report().issues().count(IssueKind.IMPOSSIBLE_VALUE));
         assertEquals(1, result.report().issues().count(IssueKind.TOO_LONG));
         assertEquals(2, result.report().usable());
+    }
+
+    @Test
+    void twoDevicesThatSendOnePathInOneContextStayApart() {
+        String[] lines = new String[20];
+        for (int i = 0; i < lines.length; i++) {
+            boolean even = i % 2 == 0;
+            lines[i] = "{\"context\":\"vessels.self\",\"updates\":[{\"$source\":\"" + (even ? "gps.a" : "gps.b")
+                    + "\",\"values\":[{\"path\":\"navigation.speedOverGround\",\"value\":" + (even ? 7 : 9) + "}]}]}";
+        }
+        IngestResult result = read(lines);
+        BoatTrack track =
+                assertInstanceOf(IngestResult.Tracks.class, result).tracks().get(0);
+        assertTrue(result.report().notes().contains(IngestNote.SEVERAL_SOURCES));
+        for (String path : List.of(Paths.SOG, Paths.SOG + "@signalk-gps-b-speedoverground")) {
+            Channel channel = track.find(path);
+            assertNotNull(channel, path);
+            assertEquals(10, channel.size());
+            for (int i = 0; i < 10; i++) {
+                assertEquals(path.equals(Paths.SOG) ? 7 : 9, channel.get(i), path);
+            }
+        }
     }
 
     @Test

@@ -1,4 +1,4 @@
-package trimwright.intake;
+package trimwright.ingest.signalk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -6,31 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import trimwright.cli.CliRun;
 import trimwright.evidence.ReferenceFiles;
 import trimwright.evidence.ReferenceTest;
 import trimwright.evidence.ValidatedAgainst;
 import trimwright.ingest.IngestNote;
 import trimwright.ingest.IngestResult;
 import trimwright.ingest.IssueKind;
-import trimwright.ingest.LogReader;
 import trimwright.ingest.n2k.N2kReader;
 import trimwright.track.BoatTrack;
 import trimwright.track.Channel;
+import trimwright.track.ChannelGroup;
 import trimwright.track.Paths;
 
-/** Signal K deltas and GPX, and that each kind of log is known by its first bytes. */
-class OtherReadersValidationTest {
-    @TempDir
-    Path home;
-
+/** Logs of Signal K deltas: a real one against the bus that it came from, and what files bring. */
+class DeltaLogValidationTest {
     @ReferenceTest
     @ValidatedAgainst(
             source = "real-logs",
@@ -38,8 +29,7 @@ class OtherReadersValidationTest {
                     + " read here too",
             tolerance = "apparent wind and boat speed of both readings sample by sample: 0.005 m/s, 5e-5 rad")
     void deltasAndTheBusTheyCameFrom() {
-        IngestResult result = read(
-                new SignalKReader("Dunlin", null), ReferenceFiles.bytes("data/derived-aava.signalk.delta.jsonl.gz"));
+        IngestResult result = read(ReferenceFiles.bytes("data/derived-aava.signalk.delta.jsonl.gz"));
         assertEquals(6_003, result.report().lines());
         assertEquals(0, result.report().issues().count(IssueKind.NOT_A_DELTA));
         BoatTrack deltas = track(result);
@@ -66,7 +56,7 @@ class OtherReadersValidationTest {
                 {"updates":[{"$source":"wind.1","timestamp":"2027-03-06T10:00:02Z","values":[{"path":"environment.wind.angleApparent","value":-0.4}]}]}
                 not json
                 """;
-        IngestResult result = read(new SignalKReader("Dunlin", null), bytes(log));
+        IngestResult result = read(log);
         BoatTrack track = track(result);
         assertEquals(2, channel(track, Paths.AWA).size());
         assertEquals(-0.5, channel(track, Paths.AWA).get(0));
@@ -81,84 +71,91 @@ class OtherReadersValidationTest {
     }
 
     @Test
-    void aTrackWithoutSpeedGetsItFromItsPositions() {
-        // Along the equator a second of arc is 6378137 m x pi / 648000 = 30.922 m: from the semi-major axis of WGS 84.
-        StringBuilder points = new StringBuilder();
-        for (int i = 0; i < 5; i++) {
-            points.append("<trkpt lat=\"0\" lon=\"")
-                    .append(i / 3600.0)
-                    .append("\"><time>2027-03-06T10:00:0")
-                    .append(2 * i)
-                    .append("Z</time></trkpt>\n");
+    void twoDevicesThatSendOnePathStayApart() {
+        StringBuilder log = new StringBuilder();
+        for (int i = 0; i < 10; i++) {
+            // The second vane is slower, and its speed comes in updates of its own.
+            log.append(delta("vane.1", i, "angleApparent", 0.5)).append(delta("vane.1", i, "speedApparent", 10));
+            if (i % 2 == 0) {
+                log.append(delta("vane-1", i, "angleApparent", -0.25));
+            }
+            log.append(delta("vane-1", i, "speedApparent", 20));
         }
-        String document = "<?xml version=\"1.0\"?>\n<gpx version=\"1.1\" creator=\"t\""
-                + " xmlns=\"http://www.topografix.com/GPX/1/1\"><trk><trkseg>\n" + points + "</trkseg></trk></gpx>";
-        IngestResult result = read(new GpxReader("Dunlin"), bytes(document));
+        IngestResult result = read(log.toString());
         BoatTrack track = track(result);
-        assertTrue(result.report().notes().contains(IngestNote.SPEED_FROM_POSITIONS));
-        assertEquals(5, channel(track, Paths.LATITUDE).size());
-        for (int i = 0; i < 5; i++) {
-            assertEquals(
-                    6378137 * Math.PI / 648000 / 2, channel(track, Paths.SOG).get(i), 1e-6);
-            assertEquals(Math.PI / 2, channel(track, Paths.COG).get(i), 1e-9);
-        }
+        assertEquals(0, result.report().issues().total());
+        assertTrue(result.report().notes().contains(IngestNote.SEVERAL_SOURCES));
+        assertEvery(0.5, 10, channel(track, Paths.AWA));
+        assertEvery(10, 10, channel(track, Paths.AWS));
+        assertEvery(-0.25, 5, channel(track, Paths.AWA + "@signalk-vane-1-2-wind-angleapparent"));
+        assertEvery(20, 10, channel(track, Paths.AWS + "@signalk-vane-1-2-wind-speedapparent"));
     }
 
     @Test
-    void brokenDocumentsGiveOneLine() throws IOException {
-        CliRun run = imported("cut.gpx", "<?xml version=\"1.0\"?><gpx version=\"1.1\"><trk><trkseg><trkpt lat=\"1\"");
-        assertEquals(2, run.exit());
-        assertEquals(1, run.err().lines().count(), run.err());
-        assertTrue(run.err().contains("cut.gpx"), run.err());
+    void speedOfAWindComesFromTheDeviceThatGivesItsAngle() {
+        StringBuilder log = new StringBuilder();
+        for (int i = 0; i < 10; i++) {
+            log.append(delta("b", i, "angleApparent", 0.5));
+            if (i < 5) {
+                log.append(delta("a", i, "angleApparent", -0.25)).append(delta("b", i, "speedApparent", 10));
+            }
+            log.append(delta("a", i, "speedApparent", 20));
+        }
+        BoatTrack track = track(read(log.toString()));
+        assertEvery(0.5, 10, channel(track, Paths.AWA));
+        assertEvery(10, 5, channel(track, Paths.AWS));
     }
 
     @Test
-    void eachKindIsKnownByItsFirstBytes() throws IOException {
-        assertImported("bus.txt", "nmea2000", "2027-03-06T10:00:00.000Z,2,130306,42,255,8,00,b4,01,ac,58,fa,ff,ff\n");
-        assertImported(
-                "deltas.jsonl",
-                "signalk",
-                "{\"updates\":[{\"timestamp\":\"2027-03-06T10:00:02Z\",\"values\":[{\"path\":\"environment.wind.angleApparent\",\"value\":-0.4}]}]}\n");
-        assertImported(
-                "track.gpx",
-                "gpx",
-                "<?xml version=\"1.0\"?><gpx version=\"1.1\" creator=\"t\" xmlns=\"http://www.topografix.com/GPX/1/1\"><trk><trkseg>"
-                        + "<trkpt lat=\"1\" lon=\"2\"><time>2027-03-06T10:00:00Z</time></trkpt></trkseg></trk></gpx>");
+    void aSourceIsNamedByItsReferenceElseByWhatItSaysOfItself() {
+        String value = "\"values\":[{\"path\":\"environment.wind.speedOverGround\",\"value\":3},"
+                + "{\"path\":\"navigation.speedOverGround\",\"value\":4}]";
+        BoatTrack track = track(read("{\"updates\":["
+                + "{\"source\":{\"label\":\"N2K Bus\",\"pgn\":129026,\"src\":\"115\"},\"timestamp\":\"2027-03-06T10:00:00Z\","
+                + value + "},{\"timestamp\":\"2027-03-06T10:00:00Z\"," + value + "}]}"));
+        assertEquals(
+                "signalk-n2k-bus-115-129026-speedoverground signalk-n2k-bus-115-129026-wind-speedoverground"
+                        + " signalk-unnamed-speedoverground signalk-unnamed-wind-speedoverground",
+                String.join(" ", track.groups().stream().map(ChannelGroup::name).toList()));
     }
 
-    private void assertImported(String name, String kind, String text) throws IOException {
-        CliRun run = imported(name, text);
-        assertEquals(0, run.exit(), run.err());
-        assertTrue(run.out().contains("2027-03-06"), run.out());
-        Path session;
-        try (Stream<Path> all = Files.list(home.resolve("library/sessions"))) {
-            session = all.filter(path -> path.getFileName().toString().contains(name.substring(0, name.indexOf('.'))))
-                    .findFirst()
-                    .orElseThrow();
+    @Test
+    void aLogWithoutAnyTimeNeedsAStart() {
+        String log =
+                "{\"updates\":[{\"values\":[{\"path\":\"navigation.speedOverGround\",\"value\":4}]}]}\n{\"a\":1}\n";
+        IngestResult none = read(log);
+        assertInstanceOf(IngestResult.NoDate.class, none);
+        assertEquals(1, none.report().issues().count(IssueKind.NOT_A_DELTA));
+        DeltaLogReader reader = new DeltaLogReader("Dunlin", 1_778_328_000_000_000_000L);
+        byte[] bytes = log.getBytes(StandardCharsets.UTF_8);
+        reader.accept(bytes, 0, bytes.length);
+        IngestResult result = reader.finish();
+        assertEquals(1_778_328_000, track(result).startNanos() / 1e9, 1);
+        assertTrue(result.report().notes().contains(IngestNote.SPACING_ASSUMED));
+    }
+
+    private static String delta(String source, int second, String path, double value) {
+        return "{\"updates\":[{\"$source\":\"" + source + "\",\"timestamp\":\"2027-03-06T10:00:0" + second
+                + "Z\",\"values\":[{\"path\":\"environment.wind." + path + "\",\"value\":" + value + "}]}]}\n";
+    }
+
+    private static void assertEvery(double value, int count, Channel channel) {
+        assertEquals(count, channel.size(), channel.path());
+        for (int i = 0; i < count; i++) {
+            assertEquals(value, channel.get(i), channel.path());
         }
-        String info = Files.readString(session.resolve("session.json"));
-        assertTrue(info.contains("\"" + kind + "\""), info);
     }
 
-    private CliRun imported(String name, String text) throws IOException {
-        Path file = Files.writeString(home.resolve(name), text);
-        return CliRun.in(
-                home,
-                "import",
-                file.toString(),
-                "--library",
-                home.resolve("library").toString());
+    private static IngestResult read(String log) {
+        return read(log.getBytes(StandardCharsets.UTF_8));
     }
 
-    private static IngestResult read(LogReader reader, byte[] log) {
+    private static IngestResult read(byte[] log) {
+        DeltaLogReader reader = new DeltaLogReader("Dunlin", null);
         // In two pieces, as it may come.
         reader.accept(log, 0, log.length / 3);
         reader.accept(log, log.length / 3, log.length);
         return reader.finish();
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private static BoatTrack track(IngestResult result) {
