@@ -3,8 +3,6 @@ package trimwright.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
-import io.javalin.websocket.WsContext;
-import java.net.InetSocketAddress;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -35,12 +33,15 @@ final class Guard implements Routes {
         routes.wsBeforeUpgrade(this::checkUpgrade);
     }
 
-    /** A web socket is not held to one origin by the browser, so it must come from ours. */
+    /**
+     * A browser does not hold web sockets to one origin, so a page's must come from ours. A plain client of this machine
+     * names no origin.
+     */
     private void checkUpgrade(Context ctx) {
         if (!isOwnHost(ctx.header("Host"), ctx.req().getLocalPort())) {
             throw Refusal.forbidden(Texts.of("web.refuse.host"));
         }
-        if (!isOwnOrigin(ctx)) {
+        if (ctx.header("Origin") != null && !isOwnOrigin(ctx)) {
             throw Refusal.forbidden(Texts.of("web.refuse.origin"));
         }
     }
@@ -60,17 +61,6 @@ final class Guard implements Routes {
         if (!READING.contains(ctx.method()) && !isOwnOrigin(ctx)) {
             throw Refusal.forbidden(Texts.of("web.refuse.origin"));
         }
-    }
-
-    /** Whether a page or a plain client of this machine asks for a socket; a page of another site names its origin. */
-    static boolean mayTalk(@Nullable String host, @Nullable String origin, int port) {
-        boolean own = origin == null
-                || (origin.startsWith("http://") && isOwnHost(origin.substring("http://".length()), port));
-        return own && isOwnHost(host, port);
-    }
-
-    static int portOf(WsContext ctx) {
-        return ctx.session.getLocalSocketAddress() instanceof InetSocketAddress address ? address.getPort() : -1;
     }
 
     static boolean isOwnHost(@Nullable String host, int port) {

@@ -23,7 +23,7 @@ class LiveCommandTest {
         assertEquals("--event is regatta; it is practice, racing or racing-fleet.\n", mode.err());
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             String address = "tcp-listen://:" + taken.getLocalPort();
-            CliRun busy = CliRun.in(folder, "live", "--nmea", address, "--library", folder.toString());
+            CliRun busy = CliRun.in(folder, "live", "--nmea", address, "--library", folder.toString(), "--port", "0");
             assertEquals(2, busy.exit());
             assertEquals(address, busy.err().split(" ", 2)[0]);
         }

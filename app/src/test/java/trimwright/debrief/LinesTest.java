@@ -58,7 +58,9 @@ class LinesTest {
             double height = saved(pulses, "ride height");
             double higher = sum(of(on, 0), Cause.HEEL_HEIGHT) - sum(of(on, 1), Cause.HEEL_HEIGHT);
             assertTrue(height > 2, way + ": flying high truly costs " + height);
-            assertTrue(higher > 0.35 * height && higher < 1.5 * height, way + ": " + higher + " of " + height);
+            // Down the wind much of it comes by being tipped into a slow spell, which no slope of the balance sees.
+            double least = way == LongLegs.Way.UPWIND ? 0.35 : 0.15;
+            assertTrue(higher > least * height && higher < 1.5 * height, way + ": " + higher + " of " + height);
             double moment = saved(pulses, "moment");
             double less = sum(of(on, 1), Cause.TRIM) - sum(of(on, 0), Cause.TRIM);
             assertTrue(moment > 1, way + ": less moment truly costs " + moment);
