@@ -1,6 +1,7 @@
 package trimwright.cards;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -47,48 +48,61 @@ public final class TrimCard {
     /**
      * One side of the card.
      *
-     * @param mode best upwind or best downwind
+     * @param key which it is, the same for the same content
+     * @param name what it is about, in its headline
+     * @param head names of the columns, the wind's first
      * @param rows one a wind
      * @param notes limits that bind and doubts, each begun by its letter
+     * @param remark how its figures are meant
      */
-    public record Side(TargetMode mode, List<Row> rows, List<String> notes) {
+    public record Side(String key, String name, List<String> head, List<Row> rows, List<String> notes, String remark) {
         public Side {
+            head = List.copyOf(head);
             rows = List.copyOf(rows);
             notes = List.copyOf(notes);
         }
     }
 
-    /** All sides asked for, from a book that has the winds. */
-    public static List<Side> sides(TrimCardRequest request, TargetBook book) {
-        return request.sides().stream().map(mode -> sideOf(request, book, mode)).toList();
-    }
-
-    private static Side sideOf(TrimCardRequest request, TargetBook book, TargetMode mode) {
+    /** A side of targets: upwind, downwind or the fastest reach. */
+    static Side targets(TrimCardRequest request, TargetBook book, CardSide side) {
         List<Row> rows = new ArrayList<>();
-        List<String> notes = new ArrayList<>();
+        CardNotes notes = new CardNotes();
         for (double wind : request.winds()) {
-            for (TargetPoint point : book.listBest()) {
-                if (point.mode() == mode && point.trueWindSpeed() == wind) {
-                    rows.add(point.isSolved() ? solved(point, notes) : unsolved(point));
-                }
+            TargetPoint point = side == CardSide.REACH ? fastest(book, wind) : best(book, wind, side.mode());
+            if (point != null) {
+                rows.add(point.isSolved() ? solved(point, notes) : unsolved(wind, String.valueOf(point.reason())));
+            } else if (side == CardSide.REACH) {
+                rows.add(unsolved(wind, Texts.of("card.no_reach")));
             }
         }
-        List<String> lettered = new ArrayList<>();
-        for (int i = 0; i < notes.size(); i++) {
-            lettered.add(letter(i) + "  " + notes.get(i));
-        }
-        return new Side(mode, rows, lettered);
+        return new Side(
+                side.key(),
+                Texts.of("card.side." + side.key()),
+                List.of(Texts.of("card.head").split("\\|", -1)),
+                rows,
+                notes.lettered(),
+                Texts.of("card.bands"));
     }
 
-    private static Row solved(TargetPoint point, List<String> notes) {
+    private static @Nullable TargetPoint best(TargetBook book, double wind, TargetMode mode) {
+        return book.listBest().stream()
+                .filter(point -> point.mode() == mode && point.trueWindSpeed() == wind)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** The fastest of the book's angles on the foils; null where none holds there. */
+    private static @Nullable TargetPoint fastest(TargetBook book, double wind) {
+        return book.points().stream()
+                .filter(point -> point.mode() == TargetMode.ANGLE && point.trueWindSpeed() == wind)
+                .filter(point -> point.isFoiling() && point.isSolved())
+                .max(Comparator.comparingDouble(point -> point.getTarget().boatSpeed()))
+                .orElse(null);
+    }
+
+    private static Row solved(TargetPoint point, CardNotes notes) {
         Target target = point.getTarget();
-        StringBuilder marks = new StringBuilder();
-        for (String note : notesOf(target)) {
-            if (!notes.contains(note)) {
-                notes.add(note);
-            }
-            marks.append(letter(notes.indexOf(note)));
-        }
+        String marks = notes.marks(notesOf(target));
         String how = Texts.of(point.isFoiling() ? "targets.foiling" : "card.on_hulls");
         return new Row(
                 knots(point.trueWindSpeed(), 0),
@@ -104,8 +118,9 @@ public final class TrimCard {
                 null);
     }
 
-    private static Row unsolved(TargetPoint point) {
-        return new Row(knots(point.trueWindSpeed(), 0), "", List.of(), String.valueOf(point.reason()));
+    /** A wind without a target. */
+    static Row unsolved(double wind, String reason) {
+        return new Row(knots(wind, 0), "", List.of(), reason);
     }
 
     private static List<String> notesOf(Target target) {
@@ -119,24 +134,20 @@ public final class TrimCard {
         return notes;
     }
 
-    private static String letter(int index) {
-        return String.valueOf((char) ('a' + index));
-    }
-
     private static Cell banded(double shown, Band band) {
         return new Cell(degrees(shown), Texts.of("card.band", degrees(band.low()), degrees(band.high())));
     }
 
-    private static String degrees(double radians) {
+    static String degrees(double radians) {
         return decimal(Units.toDegrees(radians), 0);
     }
 
-    private static String knots(double metresPerSecond, int decimals) {
+    static String knots(double metresPerSecond, int decimals) {
         return decimal(Units.toKnots(metresPerSecond), decimals);
     }
 
     /** Rounded, without a minus before a zero. */
-    private static String decimal(double value, int decimals) {
+    static String decimal(double value, int decimals) {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }

@@ -20,17 +20,11 @@ public final class TrimCardDocument {
                 .put("wing", request.wing().id())
                 .put("date", request.date().toString())
                 .put("section", request.section().key());
-        ArrayNode head = document.putArray("head");
-        for (String column : Texts.of("card.head").split("\\|", -1)) {
-            head.add(column);
-        }
         ArrayNode list = document.putArray("sides");
         for (TrimCard.Side side : sides) {
             write(request, side, list.addObject());
         }
-        return document.put("bands", Texts.of("card.bands"))
-                .put("caution", Texts.of("card.caution"))
-                .put("origin", origin(request));
+        return document.put("caution", Texts.of("card.caution")).put("origin", origin(request));
     }
 
     /** Which boat file and which model: the last line of every card. */
@@ -47,14 +41,16 @@ public final class TrimCardDocument {
     /** What a side is, its headline. */
     static String title(TrimCardRequest request, TrimCard.Side side) {
         return Texts.of(
-                "card.title",
-                request.file().boat().title(),
-                request.wing().id(),
-                Texts.of("targets.mode." + side.mode().key()));
+                "card.title", request.file().boat().title(), request.wing().id(), side.name());
     }
 
     private static void write(TrimCardRequest request, TrimCard.Side side, ObjectNode node) {
-        node.put("mode", side.mode().key()).put("title", title(request, side));
+        node.put("side", side.key())
+                .put("name", side.name())
+                .put("title", title(request, side))
+                .put("remark", side.remark());
+        ArrayNode head = node.putArray("head");
+        side.head().forEach(head::add);
         ArrayNode rows = node.putArray("rows");
         for (TrimCard.Row row : side.rows()) {
             ObjectNode one = rows.addObject().put("wind", row.wind()).put("how", row.how());

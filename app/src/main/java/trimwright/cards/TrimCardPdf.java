@@ -43,6 +43,7 @@ public final class TrimCardPdf {
     private static final float SMALL = 9;
     private static final float SMALL_LINE = 10.6f;
     private static final float BOTTOM = 14;
+    private static final float GAP = 6;
     private static final float THICK = 1.6f;
     private static final float THIN = 0.6f;
 
@@ -104,13 +105,13 @@ public final class TrimCardPdf {
         String title = TrimCardDocument.title(request, side);
         page.text(title, MARGIN, 36, page.sizeFor(title, room, TITLE, SMALL), Weight.BOLD);
         page.text(date, WIDTH - MARGIN - page.width(date, HEAD), 36, HEAD, Weight.PLAIN);
-        head(page);
+        head(page, side);
         List<String> foot = foot(page, side);
         float height = rowHeight(side.rows().size(), foot.size());
         float y = TABLE_TOP;
         page.line(MARGIN, y, WIDTH - MARGIN, y, THICK);
         for (TrimCard.Row one : side.rows()) {
-            draw(page, one, y, height);
+            draw(page, one, y, height, side.head().size() - 1);
             y += height;
             page.line(MARGIN, y, WIDTH - MARGIN, y, THIN);
         }
@@ -120,15 +121,15 @@ public final class TrimCardPdf {
         }
     }
 
-    private void head(PdfPage page) throws IOException {
-        String[] columns = Texts.of("card.head").split("\\|", -1);
-        page.text(columns[0], MARGIN, TABLE_TOP - 6, HEAD, Weight.PLAIN);
-        for (int i = 1; i < columns.length; i++) {
-            page.centred(columns[i], middle(i - 1), TABLE_TOP - 6, HEAD, Weight.PLAIN);
+    private static void head(PdfPage page, TrimCard.Side side) throws IOException {
+        List<String> columns = side.head();
+        page.text(columns.get(0), MARGIN, TABLE_TOP - 6, HEAD, Weight.PLAIN);
+        for (int i = 1; i < columns.size(); i++) {
+            page.centred(columns.get(i), middle(i - 1, columns.size() - 1), TABLE_TOP - 6, HEAD, Weight.PLAIN);
         }
     }
 
-    private static void draw(PdfPage page, TrimCard.Row row, float top, float height) throws IOException {
+    private static void draw(PdfPage page, TrimCard.Row row, float top, float height, int columns) throws IOException {
         float figure = top + height - 27;
         float band = top + height - 8;
         page.text(row.wind(), MARGIN, figure, FIGURE, Weight.BOLD);
@@ -138,8 +139,9 @@ public final class TrimCardPdf {
         }
         for (int i = 0; i < row.cells().size(); i++) {
             TrimCard.Cell cell = row.cells().get(i);
-            page.centred(cell.main(), middle(i), figure, FIGURE, Weight.BOLD);
-            page.centred(cell.below(), middle(i), band, BAND, Weight.PLAIN);
+            float size = page.sizeFor(cell.main(), columnWidth(columns) - GAP, FIGURE, BAND);
+            page.centred(cell.main(), middle(i, columns), figure, size, Weight.BOLD);
+            page.centred(cell.below(), middle(i, columns), band, BAND, Weight.PLAIN);
         }
     }
 
@@ -149,9 +151,12 @@ public final class TrimCardPdf {
         return Math.max(LOW_ROW, Math.min(ROW, room / rows));
     }
 
-    private static float middle(int column) {
-        float width = (WIDTH - 2 * MARGIN - FIRST_COLUMN) / 5;
-        return MARGIN + FIRST_COLUMN + (column + 0.5f) * width;
+    private static float columnWidth(int columns) {
+        return (WIDTH - 2 * MARGIN - FIRST_COLUMN) / columns;
+    }
+
+    private static float middle(int column, int columns) {
+        return MARGIN + FIRST_COLUMN + (column + 0.5f) * columnWidth(columns);
     }
 
     private List<String> foot(PdfPage page, TrimCard.Side side) throws IOException {
@@ -160,8 +165,7 @@ public final class TrimCardPdf {
         if (!side.notes().isEmpty()) {
             paragraphs.add(String.join(";   ", side.notes()) + ".");
         }
-        paragraphs.add(
-                String.join(" ", Texts.of("card.bands"), Texts.of("card.caution"), TrimCardDocument.origin(request)));
+        paragraphs.add(String.join(" ", side.remark(), Texts.of("card.caution"), TrimCardDocument.origin(request)));
         for (String paragraph : paragraphs) {
             lines.addAll(page.wrapped(paragraph, WIDTH - 2 * MARGIN, SMALL));
         }

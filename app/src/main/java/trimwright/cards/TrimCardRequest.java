@@ -5,7 +5,6 @@ import java.util.List;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.SectionSource;
-import trimwright.target.TargetMode;
 
 /**
  * What a trim card is wanted of.
@@ -13,30 +12,25 @@ import trimwright.target.TargetMode;
  * @param file boat file
  * @param wing one of its wings
  * @param winds true wind speeds at 10 m (m/s), rising, at most {@link #MOST_WINDS}
- * @param sides best upwind, best downwind, or both: a page each
+ * @param sides what is printed, at least one
  * @param date that stands on the card
  * @param section where the flow about the wing's sections comes from
  */
 public record TrimCardRequest(
-        BoatFile file,
-        WingSpec wing,
-        List<Double> winds,
-        List<TargetMode> sides,
-        LocalDate date,
-        SectionSource section) {
+        BoatFile file, WingSpec wing, List<Double> winds, List<CardSide> sides, LocalDate date, SectionSource section) {
     /** More rows would need type that nobody reads at arm's length on a wet boat. */
     public static final int MOST_WINDS = 5;
 
     /** With sections in closed form. */
-    public TrimCardRequest(BoatFile file, WingSpec wing, List<Double> winds, List<TargetMode> sides, LocalDate date) {
+    public TrimCardRequest(BoatFile file, WingSpec wing, List<Double> winds, List<CardSide> sides, LocalDate date) {
         this(file, wing, winds, sides, date, SectionSource.CLOSED_FORM);
     }
 
     public TrimCardRequest {
         winds = List.copyOf(winds);
         sides = List.copyOf(sides);
-        if (winds.isEmpty() || winds.size() > MOST_WINDS || sides.contains(TargetMode.ANGLE)) {
-            throw new IllegalArgumentException("a card has one to five winds, upwind and downwind");
+        if (winds.isEmpty() || winds.size() > MOST_WINDS || sides.isEmpty()) {
+            throw new IllegalArgumentException("a card has one to five winds and at least a side");
         }
     }
 }

@@ -8,6 +8,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -16,12 +18,13 @@ import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.cards.CardBooks;
+import trimwright.cards.CardSide;
+import trimwright.cards.CardSides;
 import trimwright.cards.TrimCard;
 import trimwright.cards.TrimCardPdf;
 import trimwright.cards.TrimCardRequest;
 import trimwright.prepare.TargetBooks;
 import trimwright.target.TargetBook;
-import trimwright.target.TargetMode;
 import trimwright.text.JsonOut;
 import trimwright.text.NoAnswerException;
 import trimwright.text.Progress;
@@ -46,8 +49,8 @@ public final class CardCommand implements Callable<Integer> {
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "8:24:4", descriptionKey = "card.tws")
     private String tws;
 
-    @Option(names = "--side", paramLabel = "NAME", defaultValue = "both", descriptionKey = "card.side")
-    private String side;
+    @Option(names = "--sides", paramLabel = "NAMES", descriptionKey = "card.sides")
+    private @Nullable String sides;
 
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", descriptionKey = "card.date")
     private @Nullable String date;
@@ -74,13 +77,13 @@ public final class CardCommand implements Callable<Integer> {
         if (winds.size() > TrimCardRequest.MOST_WINDS) {
             throw new UserInputException(Texts.of("card.too_many", winds.size(), TrimCardRequest.MOST_WINDS));
         }
-        TrimCardRequest request = new TrimCardRequest(file, spec, winds, sides(), date(), section.source());
+        TrimCardRequest request = new TrimCardRequest(file, spec, winds, sides(file), date(), section.source());
         Path target = target(file, spec);
-        List<TrimCard.Side> sides = compute(request);
-        if (sides.stream().flatMap(one -> one.rows().stream()).allMatch(row -> row.reason() != null)) {
+        List<TrimCard.Side> pages = compute(request);
+        if (pages.stream().flatMap(one -> one.rows().stream()).allMatch(row -> row.reason() != null)) {
             throw new NoAnswerException(Texts.of("card.none"));
         }
-        write(target, TrimCardPdf.bytes(request, sides));
+        write(target, TrimCardPdf.bytes(request, pages));
         if (common.json()) {
             console.json(JsonOut.document("card/1", file.hash())
                     .put("boat", file.boat().name())
@@ -88,21 +91,27 @@ public final class CardCommand implements Callable<Integer> {
                     .put("date", request.date().toString())
                     .put("section", section.source().key())
                     .put("file", target.toString())
-                    .put("sides", sides.size()));
+                    .put("sides", pages.size()));
         } else {
-            console.line(Texts.of("card.written", target, sides.size()));
+            console.line(Texts.of("card.written", target, pages.size()));
             console.line(Texts.of("web.caution.short"));
         }
         return CommandRunner.DONE;
     }
 
-    private List<TargetMode> sides() {
-        return switch (side) {
-            case "both" -> List.of(TargetMode.UPWIND, TargetMode.DOWNWIND);
-            case "upwind" -> List.of(TargetMode.UPWIND);
-            case "downwind" -> List.of(TargetMode.DOWNWIND);
-            default -> throw new UserInputException(Texts.of("card.no_side", side));
-        };
+    private List<CardSide> sides(BoatFile file) {
+        if (sides == null) {
+            return CardSide.listFor(file);
+        }
+        Set<CardSide> chosen = new TreeSet<>();
+        for (String name : sides.split(",", -1)) {
+            CardSide side = CardSide.find(name.strip());
+            if (side == null) {
+                throw new UserInputException(Texts.of("card.no_side", name));
+            }
+            chosen.add(side);
+        }
+        return List.copyOf(chosen);
     }
 
     private LocalDate date() {
@@ -145,7 +154,7 @@ public final class CardCommand implements Callable<Integer> {
         try (Progress progress = console.targetProgress(request.winds().size())) {
             TargetBook book =
                     CardBooks.of(books, request.file(), request.wing(), section.source(), request.winds(), progress);
-            return TrimCard.sides(request, book);
+            return CardSides.of(request, book);
         }
     }
 }

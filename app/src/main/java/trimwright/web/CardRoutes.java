@@ -10,6 +10,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.cards.CardSide;
+import trimwright.cards.CardSides;
 import trimwright.cards.GustDocument;
 import trimwright.cards.GustRequest;
 import trimwright.cards.GustRun;
@@ -20,14 +22,12 @@ import trimwright.cards.LoadRun;
 import trimwright.cards.TakeOffDocument;
 import trimwright.cards.TakeOffRequest;
 import trimwright.cards.TakeOffRun;
-import trimwright.cards.TrimCard;
 import trimwright.cards.TrimCardDocument;
 import trimwright.cards.TrimCardPdf;
 import trimwright.cards.TrimCardRequest;
 import trimwright.prepare.Sections;
 import trimwright.prepare.TargetRequest;
 import trimwright.target.TargetBook;
-import trimwright.target.TargetMode;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.units.Units;
@@ -138,7 +138,7 @@ final class CardRoutes implements Routes {
         TrimCardRequest request = cardRequest(ctx);
         TargetBook book = targets.findBook(ctx, request.file(), request.wing(), request.section());
         if (book != null) {
-            Json.send(ctx, TrimCardDocument.of(request, TrimCard.sides(request, book)));
+            Json.send(ctx, TrimCardDocument.of(request, CardSides.of(request, book)));
         }
     }
 
@@ -150,7 +150,7 @@ final class CardRoutes implements Routes {
         }
         String name = request.file().boat().name() + "-" + request.wing().id() + "-card.pdf";
         ctx.header("Content-Disposition", "attachment; filename=\"" + name.replaceAll("[^A-Za-z0-9.-]", "_") + "\"");
-        ctx.contentType("application/pdf").result(TrimCardPdf.bytes(request, TrimCard.sides(request, book)));
+        ctx.contentType("application/pdf").result(TrimCardPdf.bytes(request, CardSides.of(request, book)));
     }
 
     private TrimCardRequest cardRequest(Context ctx) {
@@ -169,7 +169,7 @@ final class CardRoutes implements Routes {
                 file,
                 wing,
                 winds,
-                List.of(TargetMode.UPWIND, TargetMode.DOWNWIND),
+                CardSide.listFor(file),
                 LocalDate.now(clock),
                 targets.sections(file, wing).source());
     }

@@ -25,7 +25,6 @@ import org.junit.jupiter.api.io.TempDir;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
-import trimwright.target.TargetMode;
 import trimwright.units.Units;
 
 /** The printed page itself: type, contrast, nothing outside or upon something else, the same bytes again. */
@@ -36,7 +35,7 @@ class TrimCardPdfTest {
             BOAT,
             WING,
             List.of(Units.fromKnots(8), Units.fromKnots(10), Units.fromKnots(12)),
-            List.of(TargetMode.UPWIND),
+            List.of(CardSide.UPWIND),
             LocalDate.of(2027, 3, 6));
 
     /** Figures as wide as any, a reason as long as any, as many notes as there are limits and doubts. */
@@ -56,7 +55,13 @@ class TrimCardPdfTest {
         for (char letter = 'a'; letter < 'k'; letter++) {
             notes.add(letter + "  holds once foiling, but the boat does not take off by itself here");
         }
-        return List.of(new TrimCard.Side(TargetMode.UPWIND, rows, notes));
+        return List.of(new TrimCard.Side(
+                "upwind",
+                "upwind",
+                List.of("wind kn", "speed kn", "camber", "twist", "sheet", "load, moment"),
+                rows,
+                notes,
+                "Remark."));
     }
 
     @Test

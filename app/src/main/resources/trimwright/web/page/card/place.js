@@ -12,28 +12,28 @@ export function Place({ choice }) {
   const { value, fault } = useWork(`/api/card${query(asked)}`, []);
   if (fault) return html`<${Fault} fault=${fault} />`;
   if (!value) return html`<${Waiting} text=${t('web.cards.working')} />`;
-  const side = value.sides.find((one) => one.mode === choice.side) ?? value.sides[0];
-  const other = value.sides.find((one) => one !== side);
+  const side = value.sides.find((one) => one.side === choice.side) ?? value.sides[0];
+  const next = value.sides[(value.sides.indexOf(side) + 1) % value.sides.length];
   return html`
     <p class="bar">
       <button onClick=${() => card.current.requestFullscreen()}>${t('web.cards.full')}</button>
-      <button onClick=${() => choose({ side: other.mode })}>${t(`web.cards.other_${other.mode}`)}</button>
+      <button onClick=${() => choose({ side: next.side })}>${t('web.cards.next', { name: next.name })}</button>
       <a href=${`/api/card.pdf${query(asked)}`} download>PDF</a>
       <a href=${`/prepare${query({ boat: asked.boat, wing: asked.wing })}`} onClick=${follow}>${t('web.cards.back')}</a>
     </p>
-    <div class="trim-card" ref=${card} onClick=${() => document.fullscreenElement && choose({ side: other.mode })}>
+    <div class="trim-card" ref=${card} onClick=${() => document.fullscreenElement && choose({ side: next.side })}>
       <div class="card-head"><h1>${side.title}</h1><span class="small">${value.date}</span></div>
       <table>
-        <thead><tr>${value.head.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
+        <thead><tr>${side.head.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
         <tbody>${side.rows.map((row) => html`
           <tr>
             <td><span class="main">${row.wind}</span><span class="small">${row.how}</span></td>
             ${row.reason
-              ? html`<td colspan="5"><span class="below">${row.reason}</span></td>`
+              ? html`<td colspan=${side.head.length - 1}><span class="below">${row.reason}</span></td>`
               : row.cells.map((cell) => html`<td><span class="main">${cell.main}</span><span class="below">${cell.below}</span></td>`)}
           </tr>`)}</tbody>
       </table>
       <p class="small">${side.notes.join(';  ')}</p>
-      <p class="small">${value.caution} ${value.bands} ${value.origin}</p>
+      <p class="small">${side.remark} ${value.caution} ${value.origin}</p>
     </div>`;
 }
