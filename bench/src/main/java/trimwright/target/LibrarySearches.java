@@ -255,8 +255,8 @@ final class LibrarySearches {
 
                 @Override
                 public RealVector value(RealVector x) {
-                    double[] row = Arrays.copyOf(
-                            Arrays.copyOfRange(values(x.toArray()), first, first + count), count + 2 * n);
+                    double[] row =
+                            Arrays.copyOf(Arrays.copyOfRange(values(x.toArray()), first, first + count), count + 2 * n);
                     for (int i = 0; i < n; i++) {
                         row[count + i] = x.getEntry(i) - problem.lower()[i];
                         row[count + n + i] = problem.upper()[i] - x.getEntry(i);

@@ -49,13 +49,25 @@ public final class SearchRace {
             start[Variable.TRUE_WIND_ANGLE.ordinal()] = angle / Variable.TRUE_WIND_ANGLE.scale();
             Finish finish = new Finish(speed * (1 - SHARE));
             TrimProblem problem = task.at(angle);
-            run("ours", angleDeg, 200, finish, () -> Search.from(
-                    finish.watched(problem), start, beside, Accuracy.FINE));
+            run(
+                    "ours",
+                    angleDeg,
+                    200,
+                    finish,
+                    () -> Search.from(finish.watched(problem), start, beside, Accuracy.FINE));
             run("Hipparchus SQP", angleDeg, 5, finish, () -> LibrarySearches.sqp(finish.watched(problem), start));
-            run("Hipparchus BOBYQA", angleDeg, 5, finish, () -> LibrarySearches.bobyqa(
-                    platform, conditions, problem, start, finish));
-            run("Hipparchus CMA-ES", angleDeg, 3, finish, () -> LibrarySearches.cmaes(
-                    platform, conditions, problem, start, finish));
+            run(
+                    "Hipparchus BOBYQA",
+                    angleDeg,
+                    5,
+                    finish,
+                    () -> LibrarySearches.bobyqa(platform, conditions, problem, start, finish));
+            run(
+                    "Hipparchus CMA-ES",
+                    angleDeg,
+                    3,
+                    finish,
+                    () -> LibrarySearches.cmaes(platform, conditions, problem, start, finish));
         }
     }
 

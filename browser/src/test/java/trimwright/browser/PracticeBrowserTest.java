@@ -44,7 +44,8 @@ class PracticeBrowserTest {
         InventedSession.write(folder);
         browser = new Browser();
         library = Library.open(folder);
-        BookCache kept = new BookCache(Path.of(System.getProperty("trimwright.target", "target"), "kept-books"), note -> {});
+        BookCache kept =
+                new BookCache(Path.of(System.getProperty("trimwright.target", "target"), "kept-books"), note -> {});
         workbench = Workbench.start(Services.of(library, List.of(), new TargetBooks(kept, new SectionTables())), 0);
     }
 
@@ -114,20 +115,27 @@ class PracticeBrowserTest {
             assertThat(page.locator("button.start")).isVisible(WHEN_COMPUTED);
             BoundingBox trace = page.locator(".trace svg").boundingBox();
             BoundingBox caution = page.locator("footer.caution").boundingBox();
-            assertTrue(trace.y + trace.height < caution.y, size[0] + ": " + (trace.y + trace.height) + " below " + caution.y);
-            assertEquals(page.evaluate("document.documentElement.clientWidth"), page.evaluate("document.documentElement.scrollWidth"));
+            assertTrue(
+                    trace.y + trace.height < caution.y,
+                    size[0] + ": " + (trace.y + trace.height) + " below " + caution.y);
+            assertEquals(
+                    page.evaluate("document.documentElement.clientWidth"),
+                    page.evaluate("document.documentElement.scrollWidth"));
             Browser.keep(page, "practice-" + size[0]);
         }
     }
 
     @Test
     void anotherSitesPageCannotSail() {
-        URI address = URI.create(workbench.address().replace("http", "ws") + "ws/practice?boat=whimbrel14&wing=tall&drill=hold&tws_kn=14&seed=1");
-        CompletionException refused = Assertions.assertThrows(CompletionException.class, () -> HttpClient.newHttpClient()
-                .newWebSocketBuilder()
-                .header("Origin", "http://elsewhere.example")
-                .buildAsync(address, new WebSocket.Listener() {})
-                .join());
+        URI address = URI.create(workbench.address().replace("http", "ws")
+                + "ws/practice?boat=whimbrel14&wing=tall&drill=hold&tws_kn=14&seed=1");
+        CompletionException refused = Assertions.assertThrows(
+                CompletionException.class,
+                () -> HttpClient.newHttpClient()
+                        .newWebSocketBuilder()
+                        .header("Origin", "http://elsewhere.example")
+                        .buildAsync(address, new WebSocket.Listener() {})
+                        .join());
         assertTrue(String.valueOf(refused.getCause()).contains("Handshake"), String.valueOf(refused));
     }
 

@@ -95,8 +95,7 @@ class PrepareBrowserTest {
         gusts.locator("summary").click();
         Locator rows = gusts.locator("table").first().locator("tbody tr");
         // Five changes by themselves, the three gusts with a shift to either side.
-        assertThat(rows)
-                .hasCount(11, new LocatorAssertions.HasCountOptions().setTimeout(BOOK_MILLIS));
+        assertThat(rows).hasCount(11, new LocatorAssertions.HasCountOptions().setTimeout(BOOK_MILLIS));
         assertThat(gusts).containsText("ease sheet");
         Locator loads = page.locator("#card-loads");
         loads.locator("summary").click();
