@@ -61,7 +61,7 @@ function Session({ session, of, see, besides, references, reference }) {
   const baseOf = (name) => `/api/sessions/${encodeURIComponent(session.session)}/boats/${encodeURIComponent(name)}`;
   const base = baseOf(boat);
   // Asked again when the debrief is made: it adds channels of its own.
-  const channels = useAnswer((signal) => getJson(`${base}/channels${query(against)}`, { signal }), [base, found]);
+  const channels = useAnswer(async (signal) => ({ against: reference.key, ...(await getJson(`${base}/channels${query(against)}`, { signal })) }), [base, found]);
   const other = besides !== boat && fleet.of(besides) ? besides : null;
   const otherChannels = useAnswer(async (signal) => other && { of: other, ...(await getJson(`${baseOf(other)}/channels${query(against)}`, { signal })) }, [other, found]);
   const beside = other && otherChannels.value?.of === other ? { boat: fleet.of(other), base: baseOf(other), paths: otherChannels.value.channels.map((channel) => channel.path) } : null;
@@ -69,7 +69,9 @@ function Session({ session, of, see, besides, references, reference }) {
   const focus = (name) => choose({ of: name });
   if (channels.fault) return html`<${Fault} fault=${channels.fault} />`;
   if (!channels.value) return null;
-  const chosen = picked ?? firstChannels(channels.value);
+  // Until the channels of another reference are told, those of the debrief may not be there.
+  const isTold = channels.value.against === reference.key;
+  const chosen = (picked ?? firstChannels(channels.value)).filter((path) => isTold || !path.startsWith('debrief.'));
   const hasStrips = [...legs.values()].some((one) => one.length > 0);
   const seen = hasStrips ? (VIEWS.includes(see) ? see : 'strips') : 'channels';
   return html`
