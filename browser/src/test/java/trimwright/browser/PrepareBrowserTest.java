@@ -101,7 +101,7 @@ class PrepareBrowserTest {
         loads.locator("summary").click();
         assertThat(loads)
                 .containsText("best downwind", new LocatorAssertions.ContainsTextOptions().setTimeout(BOOK_MILLIS));
-        page.locator(".cards").scrollIntoViewIfNeeded();
+        page.locator(".cards").first().scrollIntoViewIfNeeded();
         Browser.keep(page, "prepare-cards");
         rows.last().locator("a").first().click();
         assertThat(page).hasURL(Pattern.compile("/explore\\?.*tws=22&"));
