@@ -7,6 +7,7 @@ import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Warmup;
 import trimwright.layer.ViscousAnswer;
 import trimwright.layer.ViscousFlow;
 import trimwright.layer.ViscousPoint;
@@ -18,6 +19,7 @@ import trimwright.profile.WingProfile;
 /** Flow with boundary layers: a NACA 0012 of 160 panels at Reynolds number 1 million, and a wing section with its slot. */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 8, time = 1, timeUnit = TimeUnit.SECONDS) // the layers' laws are much to compile
 public class LayerBenchmark extends Measured {
     private final List<Contour> aerofoil = List.of(Naca.symmetric(0.12).contour(160, TrailingEdge.BLUNT));
     private final ViscousFlow wing = new ViscousFlow(

@@ -1,7 +1,5 @@
 package trimwright.layer;
 
-import java.util.Arrays;
-import trimwright.panel.DenseLu;
 import trimwright.panel.DisplacedFlow;
 import trimwright.panel.NoFlowException;
 
@@ -39,7 +37,7 @@ final class Coupling {
 
     private final DisplacedFlow flow;
     private final Residuals residuals;
-    private final double caution;
+    private final Agreement agreement;
     private int tiny;
     private int steps;
     private boolean whole;
@@ -50,7 +48,7 @@ final class Coupling {
      * @param caution weight of holding back (-), 0 for none
      */
     Coupling(DisplacedFlow flow, Residuals residuals, double caution) {
-        this.caution = caution;
+        agreement = new Agreement(flow, caution);
         this.flow = flow;
         this.residuals = residuals;
     }
@@ -85,71 +83,13 @@ final class Coupling {
     private double step(LayerState state, double boldness, double slack) {
         LayerSweep sweep = new LayerSweep(flow, state, residuals, slack);
         LayerChanges layers = new LayerChanges(flow, sweep);
-        int n = flow.stations();
-        double[] sign = new double[n];
-        Arrays.fill(sign, 1);
-        for (Path path : sweep.upper) {
-            for (int station : path.station) {
-                sign[station] = -1;
-            }
-        }
-        double[] displaced = new double[n];
-        for (int i = 0; i < n; i++) {
-            displaced[i] = sign[i] * state.displaced[i];
-        }
-        double[][] matrix = new double[n + flow.elements()][n + flow.elements()];
-        double[] right = new double[n + flow.elements()];
-        for (int i = 0; i < n; i++) {
-            flow.addResponse(i, -sign[i], sign, matrix[i]);
-            right[i] = sign[i] * flow.speed(i, displaced) - state.speed[i];
-        }
-        layers.addSpeeds(matrix, right);
-        hold(state, matrix, right);
-        for (int k = 0; k < flow.elements(); k++) {
-            stagnationRow(state, sweep, n + k, k, matrix, right);
-        }
         double[] change;
         try {
-            change = new DenseLu(matrix).solve(right);
+            change = agreement.solve(state, sweep, layers);
         } catch (NoFlowException e) {
             return Double.POSITIVE_INFINITY;
         }
         return apply(state, layers.follow(change), change, boldness);
-    }
-
-    /**
-     * Holds the displaced flow back as time would: a layer thickens at a rate in proportion to the speed that it lacks. The farther
-     * from agreement, the shorter the time of a step; near agreement the steps are Newton's own.
-     *
-     * <p>Source: KELLEY-KEYES-1998, pseudo-transient continuation.
-     */
-    private void hold(LayerState state, double[][] matrix, double[] right) {
-        double worst = 0;
-        for (int i = 0; i < flow.stations(); i++) {
-            if (state.speed[i] > Stagnation.NEARLY_AT_REST) {
-                worst = Math.max(worst, Math.abs(right[i] / state.speed[i]));
-            }
-        }
-        double rate = caution * Math.min(1, worst);
-        for (int i = 0; i < flow.stations(); i++) {
-            matrix[i][i] -= rate * state.speed[i] / state.displaced[i];
-        }
-    }
-
-    /** The stagnation point moves with the speeds of its two neighbours. */
-    private void stagnationRow(
-            LayerState state, LayerSweep sweep, int row, int element, double[][] matrix, double[] right) {
-        int a = state.stagnation[element];
-        int b = a + 1;
-        double sum = state.speed[a] + state.speed[b];
-        double byA = flow.panelLength(a) * state.speed[b] / (sum * sum);
-        double byB = -flow.panelLength(a) * state.speed[a] / (sum * sum);
-        StationChange atA = sweep.change[a];
-        StationChange atB = sweep.change[b];
-        matrix[row][a] = -byA * atA.displaced[StationChange.SPEED];
-        matrix[row][b] = -byB * atB.displaced[StationChange.SPEED];
-        matrix[row][row] = 1 - byA * atA.shift[StationChange.SPEED] - byB * atB.shift[StationChange.SPEED];
-        right[row] = byA * atA.constant[StationChange.SPEED] + byB * atB.constant[StationChange.SPEED];
     }
 
     private double apply(LayerState state, double[][] all, double[] change, double boldness) {

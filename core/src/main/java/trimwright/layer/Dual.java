@@ -1,5 +1,6 @@
 package trimwright.layer;
 
+import trimwright.panel.Exponential;
 import trimwright.panel.Logarithm;
 
 /**
@@ -138,12 +139,12 @@ final class Dual {
     }
 
     Dual exp() {
-        double exp = StrictMath.exp(value);
+        double exp = Exponential.of(value);
         return scaled(exp, exp);
     }
 
     Dual power(double exponent) {
-        double power = StrictMath.pow(value, exponent);
+        double power = Exponential.power(value, exponent);
         return scaled(power, exponent * power / value);
     }
 
@@ -152,7 +153,7 @@ final class Dual {
     }
 
     Dual tanh() {
-        double tanh = StrictMath.tanh(value);
+        double tanh = Exponential.tanh(value);
         return scaled(tanh, 1 - tanh * tanh);
     }
 

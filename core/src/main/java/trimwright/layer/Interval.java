@@ -14,17 +14,40 @@ final class Interval {
     /** Share of the stress's own decay that is left in a wake. */
     private static final double WAKE_DECAY = 0.9;
 
-    private Interval() {}
+    private final Station a;
+    private final Station b;
+    private final Dual xa;
+    private final Dual xb;
+
+    /** Logarithms of what speed and distance grow by; mean shape factor; weight of the later station. */
+    private final Dual faster;
+
+    private final Dual farther;
+    private final Dual h;
+    private final Dual share;
+
+    private Interval(Station a, Station b, Dual xa, Dual xb) {
+        this.a = a;
+        this.b = b;
+        this.xa = xa;
+        this.xb = xb;
+        faster = b.speed().over(a.speed()).log();
+        farther = xb.over(xa).log();
+        h = Dual.mean(a.h(), b.h());
+        share = later(a, b);
+    }
 
     /** Momentum, energy, waves. */
     static Dual[] laminar(Station a, Station b, Dual xa, Dual xb) {
         Dual waves = b.stress().minus(a.stress()).minus(growth(a, b).times(xb.minus(xa)));
-        return new Dual[] {momentum(a, b, xa, xb), energy(a, b, xa, xb), waves};
+        Interval interval = new Interval(a, b, xa, xb);
+        return new Dual[] {interval.momentum(), interval.energy(), waves};
     }
 
     /** Momentum, energy, lag. */
     static Dual[] turbulent(Station a, Station b, Dual xa, Dual xb) {
-        return new Dual[] {momentum(a, b, xa, xb), energy(a, b, xa, xb), lag(a, b, xa, xb)};
+        Interval interval = new Interval(a, b, xa, xb);
+        return new Dual[] {interval.momentum(), interval.energy(), interval.lag()};
     }
 
     /** Mean growth of the exponent per length. */
@@ -33,39 +56,32 @@ final class Interval {
         return square.value > 0 ? square.root() : square;
     }
 
-    private static Dual momentum(Station a, Station b, Dual xa, Dual xb) {
+    private Dual momentum() {
         Dual grown = b.theta().over(a.theta()).log();
-        Dual faster = b.speed().over(a.speed()).log();
-        Dual shape = Dual.mean(a.h(), b.h()).plus(2);
-        Dual result = grown.plus(shape.times(faster));
+        Dual result = grown.plus(h.plus(2).times(faster));
         if (b.regime() == Regime.WAKE) {
             return result;
         }
-        Dual h = Dual.mean(a.h(), b.h());
         Dual reTheta = Dual.mean(a.reTheta(), b.reTheta());
         Dual middle =
                 b.regime() == Regime.LAMINAR ? LaminarLaw.friction(h, reTheta) : TurbulentLaw.friction(h, reTheta);
         Dual ends =
                 Dual.mean(a.friction().times(xa.over(a.theta())), b.friction().times(xb.over(b.theta())));
         Dual centre = middle.times(Dual.mean(xa, xb)).over(Dual.mean(a.theta(), b.theta()));
-        return result.minus(Dual.mean(ends, centre).times(0.5).times(xb.over(xa).log()));
+        return result.minus(Dual.mean(ends, centre).times(0.5).times(farther));
     }
 
-    private static Dual energy(Station a, Station b, Dual xa, Dual xb) {
-        Dual share = later(a, b);
+    private Dual energy() {
         Dual grown = b.energyShape().over(a.energyShape()).log();
-        Dual faster = b.speed().over(a.speed()).log();
         Dual gain = Dual.between(loss(a, xa), loss(b, xb), share);
-        return grown.plus(Dual.mean(a.h(), b.h()).from(1).times(faster))
-                .plus(gain.times(xb.over(xa).log()));
+        return grown.plus(h.from(1).times(faster)).plus(gain.times(farther));
     }
 
     private static Dual loss(Station s, Dual x) {
         return s.friction().times(0.5).minus(s.dissipation()).times(x.over(s.theta()));
     }
 
-    private static Dual lag(Station a, Station b, Dual xa, Dual xb) {
-        Dual share = later(a, b);
+    private Dual lag() {
         double decay = b.regime() == Regime.WAKE ? WAKE_DECAY : 1;
         Dual thickness = Dual.mean(a.thickness(), b.thickness());
         Dual length = xb.minus(xa).over(thickness);
@@ -73,15 +89,17 @@ final class Interval {
         Dual stress = Dual.between(a.stress(), b.stress(), share);
         Dual tends = Dual.between(a.equilibriumStress(), b.equilibriumStress(), share);
         Dual friction = Dual.between(a.friction(), b.friction(), share);
-        Dual h = Dual.between(a.h(), b.h(), share);
-        Dual wallShape = Station.wallShape(b.regime(), h, Dual.mean(a.reTheta(), b.reTheta()));
+        Dual shape = Dual.between(a.h(), b.h(), share);
+        Dual wallShape = Station.wallShape(b.regime(), shape, Dual.mean(a.reTheta(), b.reTheta()));
         // Edge speed's gradient that keeps a layer in equilibrium, times length.
         Dual steady = friction.times(0.5)
-                .minus(wallShape.over(h).times(1 / (TurbulentLaw.G_A * decay)).squared())
+                .minus(wallShape
+                        .over(shape)
+                        .times(1 / (TurbulentLaw.G_A * decay))
+                        .squared())
                 .times(1 / TurbulentLaw.G_B)
                 .over(Dual.mean(a.displacement(), b.displacement()))
                 .times(xb.minus(xa));
-        Dual faster = b.speed().over(a.speed()).log();
         return rate.times(tends.minus(stress.times(decay)))
                 .times(length)
                 .minus(b.stress().over(a.stress()).log().times(2))

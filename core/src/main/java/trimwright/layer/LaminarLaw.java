@@ -10,6 +10,8 @@ final class LaminarLaw {
     /** Rounding of the onset of growth, in decades of Reynolds number. */
     private static final double ONSET = 0.08;
 
+    private static final double PER_LN_10 = 1 / StrictMath.log(10);
+
     private LaminarLaw() {}
 
     /** Kinetic energy over momentum thickness (-). */
@@ -53,7 +55,7 @@ final class LaminarLaw {
         Dual critical = inverse.power(0.43)
                 .times(2.492)
                 .plus(inverse.times(14).minus(9.24).tanh().plus(1).times(0.7));
-        Dual above = reTheta.log().times(1 / StrictMath.log(10)).minus(critical);
+        Dual above = reTheta.log().times(PER_LN_10).minus(critical);
         if (above.value < -ONSET) {
             return Dual.constant(0);
         }

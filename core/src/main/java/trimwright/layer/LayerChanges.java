@@ -7,7 +7,7 @@ import trimwright.panel.DisplacedFlow;
  * upstream and of the stagnation point's place. With displaced flow as the given quantity nothing is singular where a layer
  * separates.
  *
- * <p>Columns: displaced flow by station, stagnation point by element, constant.
+ * <p>Columns: displaced flow by station, stagnation point by element.
  */
 final class LayerChanges {
     private final DisplacedFlow flow;
@@ -17,7 +17,7 @@ final class LayerChanges {
     LayerChanges(DisplacedFlow flow, LayerSweep sweep) {
         this.flow = flow;
         this.sweep = sweep;
-        columns = flow.stations() + flow.elements() + 1;
+        columns = flow.stations() + flow.elements();
     }
 
     int shiftColumn(int element) {
@@ -27,19 +27,18 @@ final class LayerChanges {
     /**
      * Adds the change of speed at each station to the equations for them.
      *
-     * @param matrix row by station, without the column of constants
-     * @param right by station; the constants are taken away from it
+     * @param matrix row by station
      */
-    void addSpeeds(double[][] matrix, double[] right) {
+    void addSpeeds(double[][] matrix) {
         for (int k = 0; k < flow.elements(); k++) {
-            double[][] up = side(k, sweep.upper[k], matrix, right);
-            double[][] low = side(k, sweep.lower[k], matrix, right);
-            wake(k, up, low, matrix, right);
+            double[][] up = side(k, sweep.upper[k], matrix);
+            double[][] low = side(k, sweep.lower[k], matrix);
+            wake(k, up, low, matrix);
         }
     }
 
     /** Rows of stress, momentum thickness and speed at the end of a side. */
-    private double[][] side(int element, Path path, double[][] matrix, double[] right) {
+    private double[][] side(int element, Path path, double[][] matrix) {
         double[][] at = new double[3][columns];
         double[][] next = new double[3][columns];
         for (int i = 0; i < path.size(); i++) {
@@ -51,12 +50,11 @@ final class LayerChanges {
                 int high = Math.max(path.station[0], to);
                 combine(change, at, next, low, high + 1);
                 combine(change, at, next, shiftColumn(element), shiftColumn(element) + 1);
-                combine(change, at, next, columns - 1, columns);
                 addDisplaced(change, next, before);
             }
             own(change, next, to, element);
             add(next[StationChange.SPEED], to, Math.min(path.station[0], to), Math.max(path.station[0], to), matrix);
-            close(next[StationChange.SPEED], to, element, matrix, right);
+            close(next[StationChange.SPEED], to, element, matrix);
             double[][] swap = at;
             at = next;
             next = swap;
@@ -64,7 +62,7 @@ final class LayerChanges {
         return at;
     }
 
-    private void wake(int element, double[][] up, double[][] low, double[][] matrix, double[] right) {
+    private void wake(int element, double[][] up, double[][] low, double[][] matrix) {
         WakeStart start = sweep.start[element];
         double[][] at = new double[3][columns];
         int upperEnd = sweep.upper[element].last();
@@ -92,7 +90,6 @@ final class LayerChanges {
             combine(change, at, next, first, last + 1);
             combine(change, at, next, begin, to + 1);
             combine(change, at, next, shiftColumn(element), shiftColumn(element) + 1);
-            combine(change, at, next, columns - 1, columns);
             if (w == 0) {
                 addDisplaced(change, next, upperEnd);
                 addDisplaced(change, next, lowerEnd);
@@ -102,7 +99,7 @@ final class LayerChanges {
             own(change, next, to, element);
             add(next[StationChange.SPEED], to, first, last, matrix);
             add(next[StationChange.SPEED], to, begin, to, matrix);
-            close(next[StationChange.SPEED], to, element, matrix, right);
+            close(next[StationChange.SPEED], to, element, matrix);
             double[][] swap = at;
             at = next;
             next = swap;
@@ -134,7 +131,6 @@ final class LayerChanges {
         for (int i = 0; i < 3; i++) {
             rows[i][to] += change.displaced[i];
             rows[i][shiftColumn(element)] += change.shift[i];
-            rows[i][columns - 1] += change.constant[i];
         }
     }
 
@@ -145,9 +141,8 @@ final class LayerChanges {
         }
     }
 
-    private void close(double[] row, int station, int element, double[][] matrix, double[] right) {
+    private void close(double[] row, int station, int element, double[][] matrix) {
         matrix[station][shiftColumn(element)] += row[shiftColumn(element)];
-        right[station] -= row[columns - 1];
     }
 
     /**

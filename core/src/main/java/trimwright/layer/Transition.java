@@ -20,7 +20,7 @@ final class Transition {
         double atLow = a.stress().value - critical;
         for (int i = 1; i <= PARTS; i++) {
             double high = (double) i / PARTS;
-            double atHigh = excess(a, b, xa, xb, Dual.constant(high), critical, reynolds).value;
+            double atHigh = excess(a, b, xa, xb, high, critical, reynolds);
             if (atHigh >= 0) {
                 return root(a, b, xa, xb, critical, reynolds, new double[] {low, atLow, high, atHigh});
             }
@@ -40,7 +40,7 @@ final class Transition {
         for (int i = 0; i < 60 && high - low > 1e-13; i++) {
             // Falling back to halving keeps the false position from creeping.
             share = i % 3 == 2 ? 0.5 * (low + high) : low + (high - low) * atLow / (atLow - atHigh);
-            double at = excess(a, b, xa, xb, Dual.constant(share), critical, reynolds).value;
+            double at = excess(a, b, xa, xb, share, critical, reynolds);
             if (Math.abs(at) < 1e-12) {
                 break;
             }
@@ -53,6 +53,22 @@ final class Transition {
             }
         }
         return share;
+    }
+
+    /** The same as {@link #excess(Station, Station, Dual, Dual, Dual, double, double)} without derivatives, which the search has no use for. */
+    private static double excess(
+            Station a, Station b, Dual xa, Dual xb, double share, double critical, double reynolds) {
+        double theta = between(a.theta(), b.theta(), share);
+        double h = between(a.displacement(), b.displacement(), share) / theta;
+        double reTheta = between(a.speed(), b.speed(), share) * theta * reynolds;
+        double growth = LaminarLaw.growth(Dual.constant(h), Dual.constant(reTheta)).value / theta;
+        double before = a.growth().value;
+        double mean = Math.sqrt(0.5 * (before * before + growth * growth));
+        return mean * share * (xb.value - xa.value) + a.stress().value - critical;
+    }
+
+    private static double between(Dual first, Dual second, double share) {
+        return first.value + (second.value - first.value) * share;
     }
 
     private static Dual excess(Station a, Station b, Dual xa, Dual xb, Dual share, double critical, double reynolds) {
@@ -83,7 +99,7 @@ final class Transition {
         at[0] = a.stress().value - critical;
         int best = 1;
         for (int i = 1; i <= PARTS; i++) {
-            at[i] = excess(a, b, xa, xb, Dual.constant((double) i / PARTS), critical, reynolds).value;
+            at[i] = excess(a, b, xa, xb, (double) i / PARTS, critical, reynolds);
             best = at[i] > at[best] ? i : best;
         }
         if (best == PARTS) {
@@ -107,8 +123,8 @@ final class Transition {
         double place = Double.isNaN(found) ? nearest(a, b, xa, xb, critical, reynolds) : found;
         Dual zero = excess(a, b, xa, xb, Dual.constant(place), critical, reynolds);
         double step = 1e-6;
-        double rise = (excess(a, b, xa, xb, Dual.constant(place + step), critical, reynolds).value
-                        - excess(a, b, xa, xb, Dual.constant(place - step), critical, reynolds).value)
+        double rise = (excess(a, b, xa, xb, place + step, critical, reynolds)
+                        - excess(a, b, xa, xb, place - step, critical, reynolds))
                 / (2 * step);
         Dual share = rise > 0 && !Double.isNaN(found) ? Dual.implicit(place, zero, rise) : Dual.constant(place);
         Dual x = Dual.between(xa, xb, share);

@@ -15,6 +15,8 @@ final class TurbulentLaw {
 
     private static final double LEAST_ENERGY_SHAPE = 1.5;
 
+    private static final double PER_LN_10 = 1 / StrictMath.log(10);
+
     private TurbulentLaw() {}
 
     /** Kinetic energy over momentum thickness (-). */
@@ -41,7 +43,7 @@ final class TurbulentLaw {
         Dual log = reTheta.log().atLeast(3);
         Dual exponent = h.times(-0.31).minus(1.74);
         Dual attached = h.times(-1.33).atLeast(-20).exp().times(0.3);
-        return attached.times(log.times(1 / StrictMath.log(10)).power(exponent))
+        return attached.times(log.times(PER_LN_10).power(exponent))
                 .plus(h.times(-1 / 0.875).plus(4).tanh().minus(1).times(1.1e-4));
     }
 

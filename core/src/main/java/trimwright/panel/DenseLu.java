@@ -57,22 +57,37 @@ public final class DenseLu {
 
     /** Takes a block's rows from a row below it, behind the block's columns. */
     private void subtractBlock(double[] row, int begin, int end) {
-        if (end - begin < BLOCK) {
-            for (int k = begin; k < end; k++) {
-                subtract(row, row[k], lu[k], end, row.length);
-            }
+        if (end - begin == BLOCK) {
+            subtractFour(row, row, lu, begin, end);
             return;
         }
-        double a = row[begin];
-        double b = row[begin + 1];
-        double c = row[begin + 2];
-        double d = row[begin + 3];
-        double[] first = lu[begin];
-        double[] second = lu[begin + 1];
-        double[] third = lu[begin + 2];
-        double[] fourth = lu[begin + 3];
-        for (int j = end; j < row.length; j++) {
-            row[j] -= a * first[j] + b * second[j] + c * third[j] + d * fourth[j];
+        for (int k = begin; k < end; k++) {
+            subtract(row, row[k], lu[k], end, row.length);
+        }
+    }
+
+    /** Takes so many rows from a sum, each times its factor. */
+    private static void subtractRows(double[] sum, double[] factors, double[][] rows, int begin, int end) {
+        int k = begin;
+        for (; k + BLOCK <= end; k += BLOCK) {
+            subtractFour(sum, factors, rows, k, 0);
+        }
+        for (; k < end; k++) {
+            subtract(sum, factors[k], rows[k], 0, sum.length);
+        }
+    }
+
+    private static void subtractFour(double[] sum, double[] factors, double[][] rows, int begin, int from) {
+        double a = factors[begin];
+        double b = factors[begin + 1];
+        double c = factors[begin + 2];
+        double d = factors[begin + 3];
+        double[] first = rows[begin];
+        double[] second = rows[begin + 1];
+        double[] third = rows[begin + 2];
+        double[] fourth = rows[begin + 3];
+        for (int j = from; j < sum.length; j++) {
+            sum[j] -= a * first[j] + b * second[j] + c * third[j] + d * fourth[j];
         }
     }
 
@@ -112,22 +127,31 @@ public final class DenseLu {
         int n = lu.length;
         double[] x = new double[n];
         for (int i = 0; i < n; i++) {
-            double sum = right[rows[i]];
-            double[] row = lu[i];
-            for (int j = 0; j < i; j++) {
-                sum -= row[j] * x[j];
-            }
-            x[i] = sum;
+            x[i] = right[rows[i]] - dot(lu[i], x, 0, i);
         }
         for (int i = n - 1; i >= 0; i--) {
-            double sum = x[i];
-            double[] row = lu[i];
-            for (int j = i + 1; j < n; j++) {
-                sum -= row[j] * x[j];
-            }
-            x[i] = sum / row[i];
+            x[i] = (x[i] - dot(lu[i], x, i + 1, n)) / lu[i][i];
         }
         return x;
+    }
+
+    /** Sum of products of a part, in four sums that do not wait for each other. */
+    static double dot(double[] a, double[] b, int from, int to) {
+        double first = 0;
+        double second = 0;
+        double third = 0;
+        double fourth = 0;
+        int j = from;
+        for (; j + 3 < to; j += 4) {
+            first += a[j] * b[j];
+            second += a[j + 1] * b[j + 1];
+            third += a[j + 2] * b[j + 2];
+            fourth += a[j + 3] * b[j + 3];
+        }
+        for (; j < to; j++) {
+            first += a[j] * b[j];
+        }
+        return first + second + (third + fourth);
     }
 
     /** Solutions for many right sides at once: a row for each equation, a column for each side; new arrays. */
@@ -136,18 +160,12 @@ public final class DenseLu {
         double[][] x = new double[n][];
         for (int i = 0; i < n; i++) {
             double[] sum = right[rows[i]].clone();
-            for (int j = 0; j < i; j++) {
-                if (lu[i][j] != 0) {
-                    subtract(sum, lu[i][j], x[j], 0, sum.length);
-                }
-            }
+            subtractRows(sum, lu[i], x, 0, i);
             x[i] = sum;
         }
         for (int i = n - 1; i >= 0; i--) {
             double[] sum = x[i];
-            for (int j = i + 1; j < n; j++) {
-                subtract(sum, lu[i][j], x[j], 0, sum.length);
-            }
+            subtractRows(sum, lu[i], x, i + 1, n);
             double inverse = 1 / lu[i][i];
             for (int j = 0; j < sum.length; j++) {
                 sum[j] *= inverse;

@@ -76,9 +76,11 @@ public final class DisplacedFlow {
             double py = 0.5 * (wake.y[w] + wake.y[w + 1]);
             double dirX = (wake.x[w + 1] - wake.x[w]) / wake.length(w);
             double dirY = (wake.y[w + 1] - wake.y[w]) / wake.length(w);
-            double[] perVorticity = panelSpeeds(px, py, dirX, dirY);
+            PointSpeed point = new PointSpeed(panels, px, py);
+            double[] perVorticity = point.perVorticity(dirX, dirY);
             middleSpeed[w] = ideal.speedAlong(dirX, dirY, perVorticity);
-            middles[w] = wakeRow(px, py, dirX, dirY, perVorticity, vorticity);
+            middles[w] = combined(perVorticity, vorticity);
+            addSources(point, px, py, dirX, dirY, middles[w]);
         }
         for (int w = 0; w < steps; w++) {
             int station = wakeStation(element, w);
@@ -92,20 +94,8 @@ public final class DisplacedFlow {
         }
     }
 
-    /** Speed in a direction at a point per vorticity at each node. */
-    private double[] panelSpeeds(double px, double py, double dirX, double dirY) {
-        double[] rowX = new double[panels.nodes];
-        double[] rowY = new double[panels.nodes];
-        PointSpeed.addVortices(panels, px, py, rowX, rowY);
-        for (int i = 0; i < panels.nodes; i++) {
-            rowX[i] = rowX[i] * dirX + rowY[i] * dirY;
-        }
-        return rowX;
-    }
-
-    /** Speed in a direction at a point of a wake per displaced flow at each station. */
-    private double[] wakeRow(
-            double px, double py, double dirX, double dirY, double[] perVorticity, double[][] vorticity) {
+    /** Speed per displaced flow at each station by the vorticity that it makes. */
+    private double[] combined(double[] perVorticity, double[][] vorticity) {
         double[] row = new double[stations];
         for (int i = 0; i < panels.nodes; i++) {
             double weight = perVorticity[i];
@@ -114,11 +104,14 @@ public final class DisplacedFlow {
                 row[j] += weight * perFlow[j];
             }
         }
+        return row;
+    }
+
+    /** Adds the speed in a direction at a point of a wake by the sources themselves. */
+    private void addSources(PointSpeed point, double px, double py, double dirX, double dirY, double[] row) {
         for (int k = 0; k < panels.elements; k++) {
             for (int j = panels.begin(k); j < panels.end(k); j++) {
-                double at = PointSpeed.source(
-                                panels.x[j], panels.y[j], panels.x[j + 1], panels.y[j + 1], px, py, dirX, dirY)
-                        / panels.length[j];
+                double at = point.perSource(j, dirX, dirY) * panels.inverseLength[j];
                 row[j] -= at;
                 row[j + 1] += at;
             }
@@ -135,7 +128,6 @@ public final class DisplacedFlow {
                 }
             }
         }
-        return row;
     }
 
     public int elements() {
@@ -193,26 +185,21 @@ public final class DisplacedFlow {
     }
 
     /**
-     * Adds the responses of the speed at a station to a row.
+     * Fills a row with the responses of the speed at a station.
      *
      * @param factor for all
      * @param factors by station of the displaced flow
      */
-    public void addResponse(int station, double factor, double[] factors, double[] row) {
+    public void fillResponse(int station, double factor, double[] factors, double[] row) {
         double[] from = response[station];
         for (int j = 0; j < stations; j++) {
-            row[j] += factor * factors[j] * from[j];
+            row[j] = factor * factors[j] * from[j];
         }
     }
 
     /** Speed at a station for a displaced flow at all stations. */
     public double speed(int station, double[] displaced) {
-        double sum = speed[station];
-        double[] row = response[station];
-        for (int j = 0; j < stations; j++) {
-            sum += row[j] * displaced[j];
-        }
-        return sum;
+        return speed[station] + DenseLu.dot(response[station], displaced, 0, stations);
     }
 
     /** Speeds along the surfaces as given by station, in place of the ideal ones: for their forces. */

@@ -26,16 +26,10 @@ public final class SurfaceFlow {
 
     /** Velocity at a point off the elements: along x, along y. */
     double[] velocityAt(double px, double py) {
-        double[] rowX = new double[panels.nodes];
-        double[] rowY = new double[panels.nodes];
-        PointSpeed.addVortices(panels, px, py, rowX, rowY);
-        double u = StrictMath.cos(alpha);
-        double v = StrictMath.sin(alpha);
-        for (int i = 0; i < panels.nodes; i++) {
-            u += rowX[i] * vorticity[i];
-            v += rowY[i] * vorticity[i];
-        }
-        return new double[] {u, v};
+        PointSpeed point = new PointSpeed(panels, px, py);
+        return new double[] {
+            speedAlong(1, 0, point.perVorticity(1, 0)), speedAlong(0, 1, point.perVorticity(0, 1)),
+        };
     }
 
     /**
@@ -44,11 +38,9 @@ public final class SurfaceFlow {
      * @param perVorticity what each node's vorticity adds there in that direction
      */
     double speedAlong(double dirX, double dirY, double[] perVorticity) {
-        double sum = StrictMath.cos(alpha) * dirX + StrictMath.sin(alpha) * dirY;
-        for (int i = 0; i < panels.nodes; i++) {
-            sum += perVorticity[i] * vorticity[i];
-        }
-        return sum;
+        return StrictMath.cos(alpha) * dirX
+                + StrictMath.sin(alpha) * dirY
+                + DenseLu.dot(perVorticity, vorticity, 0, panels.nodes);
     }
 
     public int elements() {

@@ -13,9 +13,15 @@ final class Wake {
 
     final double[] y;
 
+    private final double[] length;
+
     private Wake(double[] x, double[] y) {
         this.x = x;
         this.y = y;
+        length = new double[x.length - 1];
+        for (int i = 0; i < length.length; i++) {
+            length[i] = StrictMath.hypot(x[i + 1] - x[i], y[i + 1] - y[i]);
+        }
     }
 
     /**
@@ -125,6 +131,6 @@ final class Wake {
     }
 
     double length(int step) {
-        return StrictMath.hypot(x[step + 1] - x[step], y[step + 1] - y[step]);
+        return length[step];
     }
 }
