@@ -180,8 +180,15 @@ class ExploreBrowserTest {
                   const grid = document.querySelector('.explore-grid');
                   const after = new MessageChannel();
                   let start = null;
-                  after.port1.onmessage = ({ data }) => window.pictureTimes.push(performance.now() - data);
-                  document.addEventListener('keydown', (event) => { start = event.timeStamp; }, true);
+                  let shown = null;
+                  after.port1.onmessage = ({ data }) => {
+                    window.pictureTimes.push(performance.now() - data);
+                    shown();
+                  };
+                  document.addEventListener('keydown', (event) => {
+                    window.picture = new Promise((done) => { shown = done; });
+                    start = event.timeStamp;
+                  }, true);
                   new MutationObserver(() => {
                     if (start === null || grid.dataset.shown !== 'now') return;
                     const from = start;
@@ -215,7 +222,7 @@ class ExploreBrowserTest {
         page.evaluate("window.pictureTimes = []");
         for (int i = 1; i <= times; i++) {
             page.keyboard().press(i / 10 % 2 == 0 ? "ArrowRight" : "ArrowLeft");
-            page.waitForFunction("wanted => window.pictureTimes.length >= wanted", i);
+            page.evaluate("window.picture");
         }
         return ((List<?>) page.evaluate("window.pictureTimes"))
                 .stream()

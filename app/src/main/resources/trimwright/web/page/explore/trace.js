@@ -6,6 +6,8 @@ import { useSize } from '../hooks.js';
 import { endsOf, ticksOf } from './axis.js';
 
 const MOST = 400;
+/** A point may be so late (ms): chosen, so that most frames of a moving slider are the numbers' and the sections'. */
+const LATE_MILLIS = 120;
 const LEFT = 44;
 const RIGHT = 14;
 const TOP = 12;
@@ -15,9 +17,10 @@ const VIEWS = {
   polar: { x: 'drag_n', y: 'lift_n' },
 };
 
-/** Points so far: {state, wing's four numbers, rest}. A rest is where the hand stopped. */
+/** Points so far: {state, wing's four numbers, rest}. A rest is where the hand stopped. New ones are shown a few at a time. */
 export function useTrace(answer, steps) {
   const [points, setPoints] = useState([]);
+  const waiting = useRef({ points: [], timer: 0 });
   useEffect(() => {
     if (!answer.wing) return;
     const point = { state: answer.state };
@@ -25,8 +28,15 @@ export function useTrace(answer, steps) {
       point[x] = answer.wing[x];
       point[y] = answer.wing[y];
     }
-    setPoints((old) => [...old.slice(-MOST), point]);
+    const late = waiting.current;
+    late.points.push(point);
+    late.timer ||= setTimeout(() => {
+      const added = late.points;
+      waiting.current = { points: [], timer: 0 };
+      setPoints((old) => [...old, ...added].slice(-MOST - 1));
+    }, LATE_MILLIS);
   }, [answer.wing]);
+  useEffect(() => () => clearTimeout(waiting.current.timer), []);
   const rests = useMemo(() => new Set([...steps.past, steps.base]), [steps.past, steps.base]);
   const rested = useMemo(() => points.map((point) => ({ ...point, rest: rests.has(point.state) })), [points, rests]);
   const clear = useCallback(() => setPoints((old) => old.slice(-1)), []);
