@@ -35,6 +35,14 @@ final class FlightController {
     /** More than the least immersion of the leeward foil that is kept (m): chosen. */
     private static final double SPARE_IMMERSION = 0.3;
 
+    /** Share of the righting moment given up at once for each radian of heel beyond the aim, and how far ahead heel is looked (1/rad, s): chosen. */
+    private static final double QUICK = 9;
+
+    private static final double LOOK_AHEAD = 1.0;
+
+    /** Share of the elevators' limit that is used, so that a gust does not pass it (-): chosen. */
+    private static final double OF_LIMIT = 0.94;
+
     private static final double CLIMB_MOST = 0.5;
     private static final double HEIGHT_TIME = 1.2;
     private static final double CLIMB_GAIN = 8.0;
@@ -266,7 +274,10 @@ final class FlightController {
         starboardRake = starboardUp && !both ? RESTING_RAKE : Math.max(least, Math.min(most, collective - spread));
     }
 
-    /** Righting moment: elevators' differential first, then the crew's place; less of both where the wing cannot use it. */
+    /**
+     * Righting moment: elevators' differential first, then the crew's place; less of both where the wing cannot use it. A lull
+     * is met here at once: elevators move faster than a loaded sheet can be hauled.
+     */
     private void balance(Sight sight, Aim aim, int tack, @Nullable TurnOrder turn, double dt) {
         double heel = tack * sight.state().pose().roll();
         double over = heel - aim.attitude().heel() - Math.toRadians(0.8);
@@ -280,18 +291,20 @@ final class FlightController {
         double scale = Math.min(2, StrictMath.pow(aim.speed() / speed, 2));
         double less = (1 - habits.momentShare()) * aim.rightingMoment();
         double most = boat.rudder().elevatorAngleMax();
-        double wanted = aim.attitude().differential() * scale * (1 - spare) - less / perAngle;
+        double ahead = over + LOOK_AHEAD * tack * sight.state().rates().roll();
+        double unused = Math.min(1, spare + Math.max(0, QUICK * ahead));
+        double wanted = aim.attitude().differential() * scale * (1 - unused) - less / perAngle;
         double given = clamp(wanted, most);
         double missing = (given - wanted) * perAngle;
         double windward =
                 tack > 0 ? sight.loads().starboardElevator() : sight.loads().portElevator();
-        double limit = boat.limits().elevatorDownForce();
+        double limit = OF_LIMIT * boat.limits().elevatorDownForce();
         if (windward < -limit) {
             given = Math.min(given, Math.abs(tack * sight.state().controls().differential()) * limit / -windward);
         }
         differential = isRound(turn, tack) ? tack * given : 0;
         double crewMoment = boat.crew().mass() * Units.G;
-        double out = boat.crew().yMax() * (1 - 1.2 * Math.max(0, spare - 0.33)) - missing / crewMoment;
+        double out = boat.crew().yMax() * (1 - 1.2 * Math.max(0, unused - 0.33)) - missing / crewMoment;
         crew = (turn == null ? tack : turn.toTack())
                 * Math.max(-boat.crew().yMax(), Math.min(boat.crew().yMax(), out));
         if (turn != null && Math.abs(sight.trueWindAngle()) < Math.toRadians(35)) {

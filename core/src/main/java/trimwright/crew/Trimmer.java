@@ -17,7 +17,14 @@ final class Trimmer {
 
     private static final double BY_HEEL = 0.9;
     private static final double BY_RATE = 1.0;
-    private static final double BY_TIME = 0.35;
+    private static final double BY_TIME = 0.15;
+
+    /** Time over which the wind is settled that the sheet follows (s): chosen. What is eased in a moment takes seconds to haul. */
+    private static final double WIND_TIME = 3;
+
+    /** Change of the wind's angle that is no gust (rad): chosen. */
+    private static final double ANOTHER_WIND = Math.toRadians(25);
+
     /** Most that is hauled beyond the aimed incidence (rad). */
     private static final double HAUL = Math.toRadians(3);
 
@@ -55,6 +62,7 @@ final class Trimmer {
     private int count;
     private double held;
     private double hauled;
+    private double settled = Double.NaN;
     private int side;
     private double crossed = Double.NaN;
     private double inverted = Double.NaN;
@@ -77,6 +85,7 @@ final class Trimmer {
         other.count = count;
         other.held = held;
         other.hauled = hauled;
+        other.settled = settled;
         other.crossed = crossed;
         other.inverted = inverted;
         other.sheet = sheet;
@@ -101,7 +110,7 @@ final class Trimmer {
         // On the hulls heel says nothing until a hull flies.
         double wanted = turn == null ? aim.attitude().heel() : 0;
         double error = sight.isFlying() ? wanted - roll : Math.max(0, -FREE_HEEL - roll);
-        double wind = side * sight.felt().angle();
+        double wind = settle(side * sight.felt().angle(), turn, dt);
         double most = sight.loads().stallMargin() < MARGIN ? 0 : HAUL;
         // What is held by memory fades where another holds the heel.
         held += sight.isFlying() ? (grip * BY_TIME * error - (1 - grip) * held / 2) * dt : -held / 2 * dt;
@@ -212,6 +221,15 @@ final class Trimmer {
         }
         hauled = Math.max(0, Math.min(MOST_HAULED, hauled + rate * dt));
         return aim.trim().incidence() + hauled;
+    }
+
+    /** The apparent wind that the sheet follows: in straight sailing without its gusts. */
+    private double settle(double now, @Nullable TurnOrder turn, double dt) {
+        if (turn != null || !(Math.abs(now - settled) < ANOTHER_WIND)) {
+            settled = now;
+        }
+        settled += dt / WIND_TIME * (now - settled);
+        return settled;
     }
 
     private double delayed(double want, double now, double dt) {
