@@ -53,18 +53,18 @@ class LinesTest {
             double turns = saved(pulses, BranchedLegs.TURNS);
             assertTrue(turns > 5, "turns truly cost " + turns);
             assertEquals(turns, sum(on, Cause.TURNS_FREE), Math.max(2 * LEGS, 0.15 * turns), way + " turns");
-            // Against the boat without the habit. The balance prices a habit lower than it comes an unsteady boat: see
-            // validation.
+            // Against the boat without the habit. Up the wind part of what either habit costs shows in tacks, and
+            // stands there.
             double height = saved(pulses, "ride height");
             double higher = sum(of(on, 0), Cause.HEEL_HEIGHT) - sum(of(on, 1), Cause.HEEL_HEIGHT);
-            assertTrue(height > 2, way + ": flying high truly costs " + height);
-            // Down the wind much of it comes by being tipped into a slow spell, which no slope of the balance sees.
-            double least = way == LongLegs.Way.UPWIND ? 0.35 : 0.15;
-            assertTrue(higher > least * height && higher < 1.5 * height, way + ": " + higher + " of " + height);
+            assertTrue(height > 1, way + ": flying high truly costs " + height);
+            assertTrue(
+                    higher > (way == LongLegs.Way.UPWIND ? 0.2 : 0.4) * height && higher < 1.5 * height,
+                    way + ": " + higher + " of " + height);
             double moment = saved(pulses, "moment");
             double less = sum(of(on, 1), Cause.TRIM) - sum(of(on, 0), Cause.TRIM);
             assertTrue(moment > 1, way + ": less moment truly costs " + moment);
-            assertTrue(less > 1, way + ": " + less + " of " + moment);
+            assertTrue(less > 0.2 * moment && less < 4 * moment, way + ": " + less + " of " + moment);
         }
     }
 

@@ -38,6 +38,23 @@ class DrillsTest {
         assertEquals(0, up.touched());
     }
 
+    /**
+     * In turbulence, puffs and shifts: a computed crew stays on its foils and near its target both ways, so that no slow spell
+     * comes of which nobody could say what began it. Bounds with room over what this crew does (no source).
+     */
+    @Test
+    void theReferenceIsSteadyInGusts() {
+        for (Drill drill : List.of(Drill.GUSTS, Drill.PUFFS)) {
+            for (int seed = 1; seed <= 3; seed++) {
+                DrillResult result = sail(drill, Pilot.REFERENCE, seed);
+                String of = drill + " " + seed + ": ";
+                assertTrue(result.lost() < 0.06 * result.seconds(), of + result.lost() + " s lost");
+                assertTrue(result.touched() < 0.02 * result.seconds(), of + result.touched() + " s in the water");
+                assertTrue(result.mostHeel() < Math.toRadians(6), of + Math.toDegrees(result.mostHeel()) + " deg");
+            }
+        }
+    }
+
     @Test
     void whoKnowsTheTargetsLosesLeastInGusts() {
         for (int seed = 1; seed <= 3; seed++) {

@@ -13,15 +13,15 @@ import trimwright.wind.Quantity;
 import trimwright.wind.WindTrack;
 
 /**
- * What trim and attitude cost in each instant of steady sailing, priced over 2 s (chosen: so long a wing takes to be set to
- * a gust). A boat's speed answers slowly, to the mean of what it is driven by, and that is curved over the trim: the mean of
- * prices is what counts, not the price of the mean. Elsewhere, and where trim is not logged, it is not known.
+ * What trim and attitude cost in each instant of steady sailing: the price of their means over 10 s (chosen on branches of
+ * simulated days: about as long as a boat's speed takes to answer). What swings faster has its price before the boat has felt
+ * it, and no crew can keep a wing from it. Elsewhere, and where trim is not logged, it is not known.
  *
  * <p>What a gauge shows otherwise on one tack than on the other, both against the target, is taken for half its zero error
  * each and left out: where a price is curved, a zero error costs on both tacks.
  */
 public final class TrimLosses {
-    private static final double WINDOW = 2;
+    private static final double WINDOW = 10;
 
     /** Less steady sailing than this on one of the tacks tells no zero error (s): chosen. */
     private static final double ENOUGH = 60;

@@ -12,6 +12,8 @@ public enum Drill {
     RUN(Way.DOWNWIND, 90, 0, 0, 0),
     /** Keep her at her target through gusts, puffs and shifts. */
     GUSTS(Way.UPWIND, 150, 0.08, 0.12, Math.toRadians(3)),
+    /** The same down the wind. */
+    PUFFS(Way.DOWNWIND, 150, 0.08, 0.12, Math.toRadians(3)),
     /** A tack at the driver's word and another back. */
     TACK(Way.UPWIND, 75, 0.03, 0, 0),
     /** A gybe at the driver's word and another back. */

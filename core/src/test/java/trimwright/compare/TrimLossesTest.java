@@ -72,9 +72,9 @@ class TrimLossesTest {
 
     @Test
     void trimThatSwingsAboutTheTargetCosts() {
-        DoubleUnaryOperator swing = t -> 3 * Math.sin(2 * Math.PI * t / 10);
-        // Half the square of the amplitude, which means over 2 s of 10 lessen by sin(x)/x of pi/5.
-        double seen = 3 * Math.sin(Math.PI / 5) / (Math.PI / 5);
+        DoubleUnaryOperator swing = t -> 3 * Math.sin(2 * Math.PI * t / 40);
+        // Half the square of the amplitude, which means over 10 s of 40 lessen by sin(x)/x of pi/4.
+        double seen = 3 * Math.sin(Math.PI / 4) / (Math.PI / 4);
         assertEquals(CURVED / 2 * seen * seen / 2, meanLoss(swing, swing), 0.002);
     }
 }
