@@ -15,6 +15,7 @@ import trimwright.compare.Interval;
 import trimwright.compare.LegLedger;
 import trimwright.compare.PhaseResult;
 import trimwright.course.Course;
+import trimwright.prepare.SectionSource;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.Leg;
 import trimwright.segment.OffFoil;
@@ -48,12 +49,18 @@ public final class DebriefJson {
      * @param session its id
      * @param boat the boat file that describes the boats, or null
      * @param wing whose targets they were held against, or null
+     * @param section where the flow about that wing's sections came from
      */
     public static ObjectNode document(
-            String session, @Nullable BoatFile boat, @Nullable WingSpec wing, DebriefReport report) {
+            String session,
+            @Nullable BoatFile boat,
+            @Nullable WingSpec wing,
+            SectionSource section,
+            DebriefReport report) {
         ObjectNode document = boat == null ? JsonOut.document(SCHEMA) : JsonOut.document(SCHEMA, boat.hash());
         document.put("session", session);
         document.put("wing", wing == null ? null : wing.id());
+        document.put("section", wing == null ? null : section.key());
         write(report, document);
         return document;
     }

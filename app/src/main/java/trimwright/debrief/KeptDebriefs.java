@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.WingSpec;
 import trimwright.store.Derived;
 import trimwright.store.SessionInfo;
 import trimwright.text.JsonOut;
@@ -46,13 +47,24 @@ public final class KeptDebriefs {
     public Printed print(DebriefRequest request, DebriefReport report) {
         SessionInfo session = request.session();
         Printed printed = new Printed(
-                JsonOut.text(DebriefJson.document(session.id(), request.boat(), request.wing(), report)),
-                DebriefText.of(Texts.of("debrief.title", session.id(), session.start()), report, session.offset()));
+                JsonOut.text(
+                        DebriefJson.document(session.id(), request.boat(), request.wing(), request.section(), report)),
+                DebriefText.of(title(request), report, session.offset()));
         String inputs = request.inputs();
         if (inputs != null) {
             kept.keep(inputs, Map.of(JSON, printed.json(), TEXT, printed.text()));
         }
         return printed;
+    }
+
+    /** Which session, and which targets. */
+    private static String title(DebriefRequest request) {
+        SessionInfo session = request.session();
+        WingSpec wing = request.wing();
+        String title = Texts.of("debrief.title", session.id(), session.start());
+        return wing == null
+                ? title
+                : title + "\n" + Texts.of("debrief.section." + request.section().key(), wing.id());
     }
 
     /** By what the session was judged, the newest first; without debriefs that had no boat file. */

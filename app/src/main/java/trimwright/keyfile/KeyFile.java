@@ -76,13 +76,24 @@ public final class KeyFile {
                 readTable(below, join(path, name), join(shown, name), into, join(inRow, name), at);
             } else if (value instanceof TomlArray rows && table.isTable(join(path, name) + "[]")) {
                 readRows(rows, join(path, name) + "[]", join(shown, name), into, join(inRow, name), at);
-            } else if (table.isTable(join(path, name))) {
-                faults.add(new Fault(at, join(shown, name), Texts.of("keyfile.want_table")));
+            } else if (table.isTable(join(path, name)) || table.isTable(join(path, name) + "[]")) {
+                faults.add(new Fault(at, join(shown, name), notATable(join(path, name), value)));
             } else {
                 faults.add(new Fault(at, join(shown, name), unknown(path, name)));
             }
         }
         findMissing(toml, path, shown, line);
+    }
+
+    /** What is wrong with a value that stands where a table, or an array of them, belongs. */
+    private String notATable(String path, @Nullable Object value) {
+        boolean many = table.isTable(path + "[]");
+        String keys = String.join(", ", table.namesIn(many ? path + "[]" : path));
+        String header = path.replace("[]", "");
+        if (many) {
+            return Texts.of("keyfile.want_tables", header, keys);
+        }
+        return Texts.of(value instanceof TomlArray ? "keyfile.want_one_table" : "keyfile.want_table", header, keys);
     }
 
     private void readRows(TomlArray rows, String path, String shown, Values into, String inRow, int line) {
@@ -93,7 +104,7 @@ public final class KeyFile {
             if (rows.get(i) instanceof TomlTable table) {
                 readTable(table, path, row, into.addRow(inRow, at), "", at);
             } else {
-                faults.add(new Fault(at, row, Texts.of("keyfile.want_table")));
+                faults.add(new Fault(at, row, Texts.of("keyfile.want_row", String.join(", ", table.namesIn(path)))));
             }
         }
     }

@@ -110,13 +110,18 @@ class BoatFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"[7.0, 0.3, 0.5]", "[{ width_m = 7.0, gap_m = 0.3, solid_ratio = 0.5 }]", "7.0"})
-    void aFootPlateThatIsNoTableIsToldSo(String value) {
+    @CsvSource(delimiter = '|', textBlock = """
+                    [7.0, 0.3, 0.5]                                    | an array; expected one table, [wing.foot_plate] in single brackets,
+                    [{ width_m = 7.0, gap_m = 0.3, solid_ratio = 0.5 }]| an array; expected one table, [wing.foot_plate] in single brackets,
+                    7.0                                                | expected a table [wing.foot_plate]
+                    """)
+    void aFootPlateThatIsNoTableIsToldSo(String value, String message) {
         List<Fault> faults =
                 faultsOf(GOOD.replaceFirst("slot_gap_ratio", "foot_plate = " + value + "\nslot_gap_ratio"));
         assertEquals(1, faults.size());
         assertEquals("wing[0].foot_plate", faults.get(0).key());
-        assertEquals("expected a table of keys", faults.get(0).message());
+        assertEquals(
+                message + " with width_m, gap_m, solid_ratio", faults.get(0).message());
     }
 
     @ParameterizedTest

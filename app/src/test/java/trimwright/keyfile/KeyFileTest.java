@@ -26,6 +26,18 @@ class KeyFileTest {
     }
 
     @Test
+    void oneTableForManyAndManyForOneAreToldHowToBeWritten() {
+        KeyFile file = read("schema='try/1'\n[mark]\nname='a'\n");
+        assertEquals(
+                "mark: one table or value; expected an array of tables, [[mark]] in double brackets, each with name, place",
+                file.faults().get(0).key() + ": " + file.faults().get(0).message());
+        file = read("schema='try/1'\n[[mark]]\nname='a'\n[[mark.place]]\nx_m=1\n");
+        assertEquals(
+                "mark[0].place: an array; expected one table, [mark.place] in single brackets, with x_m",
+                file.faults().get(0).key() + ": " + file.faults().get(0).message());
+    }
+
+    @Test
     void faultsOfARowSayWhichRow() {
         KeyFile file = read("schema='try/1'\nspeed_kn='x'\n[[mark]]\nname=''\n[[mark]]\nname='b'\nplace.x_m=3\n");
         assertEquals(

@@ -2,6 +2,7 @@ package trimwright.web;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -31,8 +32,12 @@ import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
 import trimwright.cli.CliRun;
+import trimwright.debrief.Debrief;
+import trimwright.debrief.DebriefOptions;
+import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefRequest;
 import trimwright.debrief.KeptDebriefs;
+import trimwright.prepare.SectionSource;
 import trimwright.store.Library;
 import trimwright.store.LibraryWriter;
 import trimwright.store.SessionInfo;
@@ -225,6 +230,28 @@ class SessionRoutesTest {
         JsonNode judge = json("api/sessions/latest/judge");
         assertEquals("whimbrel14", judge.get("boat").asText());
         assertEquals("tall", judge.get("wing").asText());
+    }
+
+    @Test
+    void aKeptDebriefNamesTheSectionsThatItsTargetsCameFrom() throws Exception {
+        SessionInfo session = library.getSession("latest");
+        BoatFile file = BoatFiles.find("whimbrel14");
+        WingSpec wing = file.boat().getWing("tall");
+        DebriefReport report = Debrief.of(library.load(session), DebriefOptions.WITHOUT_BOAT);
+        KeptDebriefs kept = new KeptDebriefs(library.derived(session));
+        for (SectionSource section : SectionSource.values()) {
+            KeptDebriefs.Printed printed =
+                    kept.print(new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT, section), report);
+            assertEquals(
+                    section.key(),
+                    JsonOut.mapper().readTree(printed.json()).get("section").asText());
+            String words = section == SectionSource.COMPUTED ? "tables of computed flow" : "closed form";
+            assertTrue(printed.text().lines().anyMatch(line -> line.contains("tall") && line.contains(words)));
+        }
+        KeptDebriefs.Printed ownBest =
+                kept.print(new DebriefRequest(session, null, null, null, WindOptions.DEFAULT), report);
+        assertTrue(JsonOut.mapper().readTree(ownBest.json()).get("section").isNull());
+        assertFalse(ownBest.text().contains("closed form"));
     }
 
     private JsonNode json(String path) throws Exception {

@@ -7,6 +7,8 @@ import { Account } from './account.js';
 import { channelName } from './lane.js';
 import { MARKS, Reason } from './marks.js';
 
+/** Lists whose numbers depend on the targets. */
+const JUDGED = ['account', 'phases'];
 const TABS = ['account', 'turns', 'phases', 'data', 'doubts'];
 
 export function Findings({ report, boat, fleet, pieces, view, onFocus }) {
@@ -30,6 +32,7 @@ export function Findings({ report, boat, fleet, pieces, view, onFocus }) {
             onClick=${() => setTab(one)}>${t(`web.debrief.tab.${one}`)} <span class="count">${counts[one]}</span></button>`)}
       </div>
       <div class="scroller" id="tab-panel" role="tabpanel" aria-labelledby=${`tab-${tab}`} tabindex="0">
+        ${report.section && JUDGED.includes(tab) && html`<p class="quiet" id="section">${t(`web.debrief.section.${report.section}`)}</p>`}
         <${List} key=${tab} report=${report} boat=${boat} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${onFocus} />
       </div>
     </section>`;
