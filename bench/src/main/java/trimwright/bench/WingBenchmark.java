@@ -28,13 +28,20 @@ public class WingBenchmark extends Measured {
     @Param({"24", "30", "40"})
     public int strips;
 
+    /** Sections in closed form or from tables. */
+    @Param({"closed", "tables"})
+    public String sections = "closed";
+
     private PlacedWing placed = Wing.of(DemoPlatform.wing(), 24).inFreeAir();
     private StripAir air = StripAir.uniform(24, 20, 0.44, AirState.STANDARD);
     private WingSolved neighbour = solved(placed.solve(air, BEFORE));
 
     @Setup
     public void solveNeighbour() {
-        placed = Wing.of(DemoPlatform.wing(), strips).placedAt(0.05, 2.5);
+        Wing wing = sections.equals("tables")
+                ? Wing.of(DemoPlatform.wing(), SampledTable.family(), strips)
+                : Wing.of(DemoPlatform.wing(), strips);
+        placed = wing.placedAt(0.05, 2.5);
         air = StripAir.uniform(strips, 20, 0.44, 0.05, AirState.STANDARD);
         neighbour = solved(placed.solve(air, BEFORE));
     }

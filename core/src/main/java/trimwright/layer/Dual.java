@@ -1,7 +1,7 @@
 package trimwright.layer;
 
-import trimwright.panel.Exponential;
-import trimwright.panel.Logarithm;
+import trimwright.arithmetic.Exponential;
+import trimwright.arithmetic.Logarithm;
 
 /**
  * A number with its first derivatives by the four unknowns of one station and by the place of the stagnation point: every formula

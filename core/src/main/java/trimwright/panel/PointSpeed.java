@@ -1,5 +1,8 @@
 package trimwright.panel;
 
+import trimwright.arithmetic.Arc;
+import trimwright.arithmetic.Logarithm;
+
 /**
  * Velocity that panels and blunt edges give at one point off the elements. One plain loop for each intermediate result, as in {@link
  * StreamRows}, and these serve vortices and sources alike.

@@ -1,5 +1,8 @@
 package trimwright.panel;
 
+import trimwright.arithmetic.Arc;
+import trimwright.arithmetic.Logarithm;
+
 /**
  * What a straight source does to the stream function along the elements. A source's stream function is an angle, so it has a
  * cut; here it is followed from node to node along each element instead, on the inside of the surface, where it never meets

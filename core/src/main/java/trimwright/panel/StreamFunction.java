@@ -1,5 +1,8 @@
 package trimwright.panel;
 
+import trimwright.arithmetic.Arc;
+import trimwright.arithmetic.Logarithm;
+
 /**
  * What an even vortex does to the stream function. Vorticity is positive clockwise, so that a positive value lifts and its size is the
  * speed along the outside of the surface.

@@ -1,5 +1,8 @@
 package trimwright.panel;
 
+import trimwright.arithmetic.Arc;
+import trimwright.arithmetic.Logarithm;
+
 /**
  * What a unit of vorticity at each node adds to the stream function at each node, for all pairs: {@link StreamFunction}'s integral of
  * ln r over panels with linear strength (docs/theory/section-flow.md).

@@ -9,10 +9,25 @@ final class HermiteTable {
     /** Value, its slopes by x, y, z, xy, xz, yz, xyz. */
     private static final int PER_NODE = 8;
 
+    /** Value at an end of an interval along x, its slopes by x, y, xy, z, xz. */
+    private static final int PER_END = 6;
+
+    /** Where the ends of lift are in a workspace. */
+    static final int LIFT = 2 * PER_END;
+
+    private static final int ALONG_Y = TableAxis.WEIGHTS;
+    private static final int ALONG_Z = 2 * TableAxis.WEIGHTS;
+
     private final TableAxis x;
     private final TableAxis y;
     private final TableAxis z;
     private final int quantities;
+
+    /** From a node to the next along x, y, z. */
+    private final int stepX;
+
+    private final int stepY;
+    private final int stepZ;
     private final double[] node;
 
     /** @param values by quantity, x, y, z */
@@ -21,6 +36,9 @@ final class HermiteTable {
         this.y = new TableAxis(y);
         this.z = new TableAxis(z);
         quantities = values.length;
+        stepZ = quantities * PER_NODE;
+        stepY = z.length * stepZ;
+        stepX = y.length * stepY;
         node = new double[x.length * y.length * z.length * quantities * PER_NODE];
         for (int q = 0; q < quantities; q++) {
             double[][][] v = values[q];
@@ -49,7 +67,7 @@ final class HermiteTable {
     }
 
     private int place(int i, int j, int k) {
-        return ((i * y.nodes() + j) * z.nodes() + k) * quantities * PER_NODE;
+        return i * stepX + j * stepY + k * stepZ;
     }
 
     private static double[][][] alongX(double[] x, double[][][] v) {
@@ -114,18 +132,28 @@ final class HermiteTable {
 
     /** Workspace for {@link #at}, and what a section keeps in it between its three steps. */
     static final class Spot {
-        final double[] wx = new double[PER_NODE];
-        final double[] wy = new double[PER_NODE];
-        final double[] wz = new double[PER_NODE];
+        /** Along x, y, z: {@link TableAxis#weights}. */
+        final double[] weights = new double[3 * TableAxis.WEIGHTS];
+
+        /** Both ends of an interval along x, see {@link #end}: of any quantity, then those of lift. */
+        final double[] ends = new double[4 * PER_END];
+
+        /** Interval along x that the ends of lift are of, -1 for none: they stay while only the angle of attack changes. */
+        int liftInterval = -1;
+
         final double[] value = new double[4];
         int i;
         int j;
         int k;
 
-        /** Half the range between both stalls, and its middle, with derivatives (rad). */
-        final double[] half = new double[4];
+        /** Half the range between both stalls, and its middle, with derivatives by flap angle and log Reynolds number (rad). */
+        double half;
 
-        final double[] middle = new double[4];
+        double halfF;
+        double halfR;
+        double middle;
+        double middleF;
+        double middleR;
 
         /** 1, or -1 where the state is the mirror's. */
         double side;
@@ -141,64 +169,91 @@ final class HermiteTable {
     void placeYz(double atY, double atZ, Spot spot) {
         spot.j = y.interval(atY);
         spot.k = z.interval(atZ);
-        y.weights(spot.j, atY, spot.wy);
-        z.weights(spot.k, atZ, spot.wz);
+        y.weights(spot.j, atY, spot.weights, ALONG_Y);
+        z.weights(spot.k, atZ, spot.weights, ALONG_Z);
     }
 
     /** Sets a workspace's place along x. */
     void placeX(double atX, Spot spot) {
-        spot.i = x.interval(atX);
-        x.weights(spot.i, atX, spot.wx);
+        spot.i = x.interval(atX, spot.i);
+        x.weights(spot.i, atX, spot.weights, 0);
     }
 
     /** A quantity at the place of a workspace: value, derivatives by x, y, z. */
     void at(int quantity, Spot spot, double[] out) {
-        double[] wx = spot.wx;
-        double[] wy = spot.wy;
-        double[] wz = spot.wz;
+        fillEnds(quantity, spot, 0);
+        between(spot, 0, out);
+    }
+
+    /** Puts both ends of the interval along x that a workspace's place is in at a place among its ends. */
+    void fillEnds(int quantity, Spot spot, int at) {
+        end(quantity, spot.i, spot, at);
+        end(quantity, spot.i + 1, spot, at + PER_END);
+    }
+
+    /** A quantity at a node along x and a workspace's place along y and z: value, slopes by x, y, xy, z, xz. */
+    void end(int quantity, int i, Spot spot, int at) {
+        double[] w = spot.weights;
+        double[] out = spot.ends;
         double value = 0;
         double byX = 0;
         double byY = 0;
+        double byXy = 0;
         double byZ = 0;
-        int stepX = y.nodes() * z.nodes() * quantities * PER_NODE;
+        double byXz = 0;
+        int corner = place(i, spot.j, spot.k) + quantity * PER_NODE;
         for (int k = 0; k < 2; k++) {
-            // Value and z slope at this end of the interval in z, each with its derivatives by x and y.
+            // Value and z slope at this end of the interval in z, each with its derivatives by x, y and both.
             double v = 0;
             double vx = 0;
             double vy = 0;
+            double vxy = 0;
             double s = 0;
             double sx = 0;
             double sy = 0;
+            double sxy = 0;
             for (int j = 0; j < 2; j++) {
-                int a = place(spot.i, spot.j + j, spot.k + k) + quantity * PER_NODE;
-                int b = a + stepX;
-                double y0 = wy[2 * j];
-                double y1 = wy[2 * j + 1];
-                double y4 = wy[4 + 2 * j];
-                double y5 = wy[5 + 2 * j];
-                double p = wx[0] * node[a] + wx[1] * node[a + 1] + wx[2] * node[b] + wx[3] * node[b + 1];
-                double px = wx[4] * node[a] + wx[5] * node[a + 1] + wx[6] * node[b] + wx[7] * node[b + 1];
-                double q = wx[0] * node[a + 2] + wx[1] * node[a + 4] + wx[2] * node[b + 2] + wx[3] * node[b + 4];
-                double qx = wx[4] * node[a + 2] + wx[5] * node[a + 4] + wx[6] * node[b + 2] + wx[7] * node[b + 4];
-                v += y0 * p + y1 * q;
-                vx += y0 * px + y1 * qx;
-                vy += y4 * p + y5 * q;
-                double r = wx[0] * node[a + 3] + wx[1] * node[a + 5] + wx[2] * node[b + 3] + wx[3] * node[b + 5];
-                double rx = wx[4] * node[a + 3] + wx[5] * node[a + 5] + wx[6] * node[b + 3] + wx[7] * node[b + 5];
-                double t = wx[0] * node[a + 6] + wx[1] * node[a + 7] + wx[2] * node[b + 6] + wx[3] * node[b + 7];
-                double tx = wx[4] * node[a + 6] + wx[5] * node[a + 7] + wx[6] * node[b + 6] + wx[7] * node[b + 7];
-                s += y0 * r + y1 * t;
-                sx += y0 * rx + y1 * tx;
-                sy += y4 * r + y5 * t;
+                int a = corner + j * stepY + k * stepZ;
+                double y0 = w[ALONG_Y + 2 * j];
+                double y1 = w[ALONG_Y + 1 + 2 * j];
+                double y4 = w[ALONG_Y + 4 + 2 * j];
+                double y5 = w[ALONG_Y + 5 + 2 * j];
+                v += y0 * node[a] + y1 * node[a + 2];
+                vx += y0 * node[a + 1] + y1 * node[a + 4];
+                vy += y4 * node[a] + y5 * node[a + 2];
+                vxy += y4 * node[a + 1] + y5 * node[a + 4];
+                s += y0 * node[a + 3] + y1 * node[a + 6];
+                sx += y0 * node[a + 5] + y1 * node[a + 7];
+                sy += y4 * node[a + 3] + y5 * node[a + 6];
+                sxy += y4 * node[a + 5] + y5 * node[a + 7];
             }
-            value += wz[2 * k] * v + wz[2 * k + 1] * s;
-            byX += wz[2 * k] * vx + wz[2 * k + 1] * sx;
-            byY += wz[2 * k] * vy + wz[2 * k + 1] * sy;
-            byZ += wz[4 + 2 * k] * v + wz[5 + 2 * k] * s;
+            double z0 = w[ALONG_Z + 2 * k];
+            double z1 = w[ALONG_Z + 1 + 2 * k];
+            double z4 = w[ALONG_Z + 4 + 2 * k];
+            double z5 = w[ALONG_Z + 5 + 2 * k];
+            value += z0 * v + z1 * s;
+            byX += z0 * vx + z1 * sx;
+            byY += z0 * vy + z1 * sy;
+            byXy += z0 * vxy + z1 * sxy;
+            byZ += z4 * v + z5 * s;
+            byXz += z4 * vx + z5 * sx;
         }
-        out[0] = value;
-        out[1] = byX;
-        out[2] = byY;
-        out[3] = byZ;
+        out[at] = value;
+        out[at + 1] = byX;
+        out[at + 2] = byY;
+        out[at + 3] = byXy;
+        out[at + 4] = byZ;
+        out[at + 5] = byXz;
+    }
+
+    /** A quantity between two ends along x, which are at a place among a workspace's: value, derivatives by x, y, z. */
+    static void between(Spot spot, int at, double[] out) {
+        double[] w = spot.weights;
+        double[] ends = spot.ends;
+        int to = at + PER_END;
+        out[0] = w[0] * ends[at] + w[1] * ends[at + 1] + w[2] * ends[to] + w[3] * ends[to + 1];
+        out[1] = w[4] * ends[at] + w[5] * ends[at + 1] + w[6] * ends[to] + w[7] * ends[to + 1];
+        out[2] = w[0] * ends[at + 2] + w[1] * ends[at + 3] + w[2] * ends[to + 2] + w[3] * ends[to + 3];
+        out[3] = w[0] * ends[at + 4] + w[1] * ends[at + 5] + w[2] * ends[to + 4] + w[3] * ends[to + 5];
     }
 }

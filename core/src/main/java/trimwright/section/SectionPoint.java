@@ -1,5 +1,7 @@
 package trimwright.section;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The section's answer at one point, overwritten by each evaluation: a workspace, not a value to keep. Coefficients are
  * per dynamic pressure and TOTAL chord; {@code ...Alpha}, {@code ...Flap} are derivatives per rad, {@code ...LogRe} per
@@ -49,6 +51,15 @@ public final class SectionPoint {
     /** What the attached flow hands from one of its steps to the next. */
     final AttachedState attached = new AttachedState();
 
-    /** For sections from tables: made here, since sections are shared by threads and evaluation makes nothing. */
-    final HermiteTable.Spot spot = new HermiteTable.Spot();
+    private HermiteTable.@Nullable Spot spot;
+
+    /** For sections from tables: kept here, since sections are shared by threads; made at the first evaluation. */
+    HermiteTable.Spot spot() {
+        HermiteTable.Spot kept = spot;
+        if (kept == null) {
+            kept = new HermiteTable.Spot();
+            spot = kept;
+        }
+        return kept;
+    }
 }

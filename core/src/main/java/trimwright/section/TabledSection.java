@@ -1,6 +1,9 @@
 package trimwright.section;
 
 import java.util.List;
+import trimwright.arithmetic.Arc;
+import trimwright.arithmetic.Exponential;
+import trimwright.arithmetic.Logarithm;
 
 /**
  * A section from tables of computed flow: between the stalls as computed, past them as {@link StalledPlate} tells. Value and
@@ -170,41 +173,51 @@ final class TabledSection implements SectionModel {
         SectionModel.super.hold(flapAngle, reynolds, out);
         // Endings: A by alpha, F by flap angle, R by log Reynolds number, of the state mirrored to a positive flap
         // angle.
-        HermiteTable.Spot spot = out.spot;
-        double logRe = StrictMath.log(Math.max(reynolds, 1));
+        HermiteTable.Spot spot = out.spot();
+        double logRe = Logarithm.of(Math.max(reynolds, 1));
         limits.placeYz(
                 Math.min(Math.abs(flapAngle), limits.y().last()),
                 Math.max(limits.z().first(), Math.min(limits.z().last(), logRe)),
                 spot);
-        limits.placeX(0, spot);
-        limits.at(HALF, spot, spot.half);
-        limits.at(MIDDLE, spot, spot.middle);
+        limits.end(HALF, 0, spot, 0);
+        spot.half = spot.ends[0];
+        spot.halfF = spot.ends[2];
+        spot.halfR = spot.ends[4];
+        limits.end(MIDDLE, 0, spot, 0);
+        spot.middle = spot.ends[0];
+        spot.middleF = spot.ends[2];
+        spot.middleR = spot.ends[4];
+        spot.liftInterval = -1;
     }
 
     @Override
     public void lift(double sin, double cos, SectionPoint out) {
-        HermiteTable.Spot spot = out.spot;
-        double alpha = StrictMath.atan2(sin, cos);
+        HermiteTable.Spot spot = out.spot();
+        double alpha = Arc.angle(sin, cos);
         double side = out.flapAngle < 0 || out.flapAngle == 0 && alpha < 0 ? -1 : 1;
         spot.side = side;
-        double half = spot.half[0];
-        double x = side * alpha - spot.middle[0];
+        double half = spot.half;
+        double x = side * alpha - spot.middle;
 
         // Distance to the nearer stall.
         double size = Math.abs(x) < SIDE ? (x * x + SIDE * SIDE) / (2 * SIDE) : Math.abs(x);
         double sizeX = Math.abs(x) < SIDE ? x / SIDE : Math.signum(x);
         out.stallMargin = half - size;
         out.stallMarginAlpha = -side * sizeX;
-        out.stallMarginFlap = side * (spot.half[2] + sizeX * spot.middle[2]);
-        out.stallMarginLogRe = spot.half[3] + sizeX * spot.middle[3];
+        out.stallMarginFlap = side * (spot.halfF + sizeX * spot.middleF);
+        out.stallMarginLogRe = spot.halfR + sizeX * spot.middleR;
 
         double s = x / half;
         spot.sA = 1 / half;
-        spot.sF = -(spot.middle[2] + s * spot.half[2]) / half;
-        spot.sR = -(spot.middle[3] + s * spot.half[3]) / half;
+        spot.sF = -(spot.middleF + s * spot.halfF) / half;
+        spot.sR = -(spot.middleR + s * spot.halfR) / half;
         table.placeX(Math.max(table.x().first(), Math.min(table.x().last(), s)), spot);
         double[] v = spot.value;
-        table.at(SectionQuantity.LIFT.ordinal(), spot, v);
+        if (spot.liftInterval != spot.i) {
+            table.fillEnds(SectionQuantity.LIFT.ordinal(), spot, HermiteTable.LIFT);
+            spot.liftInterval = spot.i;
+        }
+        HermiteTable.between(spot, HermiteTable.LIFT, v);
         out.cl = side * v[0];
         out.clAlpha = v[1] * spot.sA;
         out.clFlap = v[2] + v[1] * spot.sF;
@@ -225,11 +238,11 @@ final class TabledSection implements SectionModel {
 
     /** Drag, moment and hinge moment, after lift. */
     private void rest(double sin, double cos, SectionPoint out) {
-        HermiteTable.Spot spot = out.spot;
+        HermiteTable.Spot spot = out.spot();
         double side = spot.side;
         double[] v = spot.value;
         table.at(SectionQuantity.LOG_DRAG.ordinal(), spot, v);
-        out.cd = StrictMath.exp(v[0]);
+        out.cd = Exponential.of(v[0]);
         out.cdAlpha = side * out.cd * v[1] * spot.sA;
         out.cdFlap = side * out.cd * (v[2] + v[1] * spot.sF);
         out.cdLogRe = out.cd * (v[3] + v[1] * spot.sR);

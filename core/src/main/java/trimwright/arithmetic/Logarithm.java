@@ -1,4 +1,4 @@
-package trimwright.panel;
+package trimwright.arithmetic;
 
 /**
  * Natural logarithm in plain arithmetic: the same on every processor, and quick, for setting up a flow takes a logarithm for each

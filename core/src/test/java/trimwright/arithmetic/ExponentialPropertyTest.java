@@ -1,4 +1,4 @@
-package trimwright.panel;
+package trimwright.arithmetic;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

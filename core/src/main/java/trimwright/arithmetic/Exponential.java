@@ -1,4 +1,4 @@
-package trimwright.panel;
+package trimwright.arithmetic;
 
 /**
  * Exponential function and what follows from it in plain arithmetic: the same on every processor, and quick, for a layer takes

@@ -1,9 +1,9 @@
-package trimwright.panel;
+package trimwright.arithmetic;
 
-/** Angles under which panels are seen. */
-final class Arc {
+/** Angle of a direction in plain arithmetic, quick where it is small: as panels are seen, and as air meets a section. */
+public final class Arc {
     /** Most panels are seen under small angles, for which seven terms of the series are exact to rounding, and far quicker. */
-    static final double SERIES = 0.08;
+    public static final double SERIES = 0.08;
 
     /** Four times the angle that the series serves has this tangent, a little less. */
     private static final double HALVED_TWICE = 0.33;
@@ -18,7 +18,7 @@ final class Arc {
     private Arc() {}
 
     /** Angle (rad), -pi to pi, of a direction with these sine and cosine in proportion; 0 for none. */
-    static double angle(double sine, double cosine) {
+    public static double angle(double sine, double cosine) {
         double ratio = sine / cosine;
         double size = Math.abs(ratio);
         if (cosine > 0 && size < SERIES) {
@@ -33,7 +33,7 @@ final class Arc {
     }
 
     /** Of a tangent below SERIES, either sign. */
-    static double series(double tangent) {
+    public static double series(double tangent) {
         double square = tangent * tangent;
         return tangent
                 * (1

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.arithmetic;
+
+import org.jspecify.annotations.NullMarked;
