@@ -80,7 +80,7 @@ public final class Main {
                 new LoadsCommand(console, books),
                 new PracticeCommand(console, books),
                 new ServeCommand(console, folders, books),
-                new SectionCommand(console),
+                new SectionCommand(console, tables),
                 new SessionsCommand(console, folders),
                 new SimulateCommand(console, books),
                 new TakeOffCommand(console, books),

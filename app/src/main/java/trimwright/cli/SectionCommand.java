@@ -1,5 +1,6 @@
 package trimwright.cli;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,6 +20,8 @@ import trimwright.prepare.FlowRequest;
 import trimwright.prepare.FlowRow;
 import trimwright.prepare.FlowRun;
 import trimwright.prepare.SectionDocument;
+import trimwright.prepare.SectionSource;
+import trimwright.prepare.SectionTables;
 import trimwright.profile.Contour;
 import trimwright.text.NoAnswerException;
 import trimwright.text.Texts;
@@ -33,6 +36,9 @@ public final class SectionCommand implements Callable<Integer> {
 
     @Mixin
     private final WingOption wing = new WingOption();
+
+    @Mixin
+    private final SectionOption section = new SectionOption();
 
     @Option(names = "--boat", paramLabel = "BOAT", descriptionKey = "section.boat")
     private @Nullable String boat;
@@ -68,13 +74,15 @@ public final class SectionCommand implements Callable<Integer> {
     private boolean csv;
 
     private final Console console;
+    private final SectionTables tables;
 
-    public SectionCommand(Console console) {
+    public SectionCommand(Console console, SectionTables tables) {
         this.console = console;
+        this.tables = tables;
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws InterruptedException {
         if (csv && common.json()) {
             throw new UserInputException(Texts.of("targets.json_or_csv"));
         }
@@ -83,6 +91,9 @@ public final class SectionCommand implements Callable<Integer> {
                 .count();
         if (given != 1) {
             throw new UserInputException(Texts.of("section.which"));
+        }
+        if (section.source() == SectionSource.COMPUTED && (boat == null || computed)) {
+            throw new UserInputException(Texts.of("section.tables"));
         }
         if (boat == null) {
             compute(
@@ -93,7 +104,7 @@ public final class SectionCommand implements Callable<Integer> {
         } else if (computed) {
             computeWing(BoatFiles.find(boat));
         } else {
-            closedForm(BoatFiles.find(boat));
+            asTargets(BoatFiles.find(boat));
         }
         return CommandRunner.DONE;
     }
@@ -139,19 +150,18 @@ public final class SectionCommand implements Callable<Integer> {
         }
     }
 
-    private void closedForm(BoatFile file) {
+    /** By the model that targets use: closed form or tables, any angle. */
+    private void asTargets(BoatFile file) throws InterruptedException {
         List<Double> angles = Steps.parse("--alpha", alpha, -180, 180);
         if (angles.size() != 1 || camberDeg == null || csv || inviscid) {
             throw new UserInputException(Texts.of("section.closed_form"));
         }
         WingSpec spec = wing.of(file.boat());
+        double ratio = NumberCheck.within("--station", station, 0, 1);
+        double flap = Units.fromDegrees(NumberCheck.within("--camber", camberDeg, -60, 60));
+        double re = NumberCheck.within("--reynolds", reynolds, 1e4, 1e8);
         ObjectNode document = SectionDocument.of(
-                file,
-                spec,
-                NumberCheck.within("--station", station, 0, 1),
-                Units.fromDegrees(angles.get(0)),
-                Units.fromDegrees(NumberCheck.within("--camber", camberDeg, -60, 60)),
-                NumberCheck.within("--reynolds", reynolds, 1e4, 1e8));
+                file, spec, section.sections(spec, tables, console), ratio, Units.fromDegrees(angles.get(0)), flap, re);
         if (common.json()) {
             console.json(document);
             return;
@@ -171,6 +181,10 @@ public final class SectionCommand implements Callable<Integer> {
             console.line(
                     "%-28s %10.4f",
                     Texts.of("section." + key), document.path(key).asDouble());
+        }
+        section.say(console);
+        for (JsonNode caveat : document.path("caveats")) {
+            console.line(Texts.of("section.caveat." + caveat.asText()));
         }
     }
 }

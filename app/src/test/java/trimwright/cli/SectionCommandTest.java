@@ -93,6 +93,7 @@ class SectionCommandTest {
         wrong("--alpha", "section", "--profile", "naca0012", "--alpha", "45");
         wrong("--reynolds", "section", "--profile", "naca0012", "--alpha", "4", "--reynolds", "0");
         wrong("--ncrit", "section", "--profile", "naca0012", "--alpha", "4", "--ncrit", "nan");
+        wrong("--boat", "section", "--profile", "naca0012", "--alpha", "4", "--section", "computed");
         wrong("--camber", "section", "--boat", "whimbrel14", "--alpha", "4");
     }
 
