@@ -45,6 +45,9 @@ class LoneBoatTest {
         double lost = Units.toKnots(LoneBoat.upwind(RUN) - LoneBoat.upwind(low));
         // Seven per cent of the righting moment costs a few per cent of the speed where it binds.
         assertTrue(lost > 0.1 && lost < 1.5, lost + " kn made good");
+        // Nor more than that share of a whole lap, turns and all: a slow boat, too, gives up no more than its share.
+        double slower = lap(low) / lap(RUN) - 1;
+        assertTrue(slower > 0 && slower < 0.07, slower + " of a lap");
     }
 
     @Test

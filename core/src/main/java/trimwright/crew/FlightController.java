@@ -288,11 +288,14 @@ final class FlightController {
         double q = 0.5 * 1025 * speed * speed;
         double perAngle =
                 2 * q * boat.rudder().elevatorArea() * 3.5 * boat.hulls().spacing() / 2;
-        double scale = Math.min(2, StrictMath.pow(aim.speed() / speed, 2));
-        double less = (1 - habits.momentShare()) * aim.rightingMoment();
+        double slower = StrictMath.pow(aim.speed() / speed, 2);
+        double scale = Math.min(2, slower);
         double most = boat.rudder().elevatorAngleMax();
         double ahead = over + LOOK_AHEAD * tack * sight.state().rates().roll();
         double unused = Math.min(1, spare + Math.max(0, QUICK * ahead));
+        // A share of what could be carried: at low speed less, as the elevators' force; where heel asks for none,
+        // nothing.
+        double less = (1 - habits.momentShare()) * aim.rightingMoment() * (1 - unused) / Math.max(1, slower);
         double wanted = aim.attitude().differential() * scale * (1 - unused) - less / perAngle;
         double given = clamp(wanted, most);
         double missing = (given - wanted) * perAngle;
