@@ -26,8 +26,16 @@ final class Ladder {
     Answer first() {
         double wind = task.conditions().wind().referenceSpeed();
         for (double angle : Rungs.ANGLES) {
+            boolean isTried = false;
             for (double easy : Rungs.EASY) {
-                Answer answer = easy < wind ? along(Rungs.Way.UP, easy, wind, angle) : Rungs.cold(task, angle);
+                Answer answer = null;
+                if (easy < wind) {
+                    answer = along(Rungs.Way.UP, easy, wind, angle);
+                } else if (!isTried) {
+                    // The guess is the same for every easy wind.
+                    answer = Rungs.cold(task, angle);
+                    isTried = true;
+                }
                 if (answer == null && easy > wind) {
                     answer = along(Rungs.Way.DOWN, easy, wind, angle);
                 }
