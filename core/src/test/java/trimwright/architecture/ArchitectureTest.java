@@ -54,6 +54,7 @@ class ArchitectureTest {
             Map.entry("ingest", Set.of("units", "track")),
             Map.entry("wind", Set.of("units", "air", "boat", "track", "magnetic")),
             Map.entry("segment", Set.of("units", "boat", "track", "wind", "course")),
+            Map.entry("fleet", Set.of("units", "chance", "wind", "segment")),
             Map.entry(
                     "live", Set.of("units", "air", "boat", "track", "ingest", "wind", "segment", "platform", "target")),
             Map.entry(
