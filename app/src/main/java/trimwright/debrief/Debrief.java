@@ -9,6 +9,7 @@ import trimwright.compare.Comparison;
 import trimwright.compare.OwnBestReference;
 import trimwright.compare.Reference;
 import trimwright.compare.TargetReference;
+import trimwright.fleet.FleetFindings;
 import trimwright.segment.Cutting;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.OnCourse;
@@ -52,7 +53,9 @@ public final class Debrief {
                 .parallel()
                 .mapToObj(i -> judge(tracks.get(i), cuts.get(i), losses, options))
                 .toList();
-        return new DebriefReport(clock, options.course(), boats);
+        FleetFindings fleet =
+                FleetFindings.of(winds, cuts.stream().map(Cut::pieces).toList());
+        return new DebriefReport(clock, options.course(), boats, fleet);
     }
 
     private static List<WindTrack> winds(List<BoatTrack> tracks, SessionClock clock, DebriefOptions options) {

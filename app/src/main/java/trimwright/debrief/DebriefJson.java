@@ -76,6 +76,7 @@ public final class DebriefJson {
         document.set("course", course == null ? null : CourseJson.of(course, clock));
         ArrayNode boats = document.putArray("boats");
         report.boats().forEach(boat -> write(boat, boats.addObject()));
+        document.set("fleet", FleetJson.of(report));
     }
 
     private static void write(BoatDebrief boat, ObjectNode node) {

@@ -34,6 +34,23 @@ final class FleetText {
         return "\n" + Texts.of("debrief.fleet", report.course().name()) + "\n" + table.text();
     }
 
+    /** What boats did otherwise; empty where there is one. */
+    static String found(DebriefReport report) {
+        if (report.boats().size() < 2) {
+            return "";
+        }
+        StringBuilder text =
+                new StringBuilder("\n").append(Texts.of("debrief.found")).append('\n');
+        List<FleetSentences.Finding> found = FleetSentences.of(report.fleet());
+        if (found.isEmpty()) {
+            return text.append(FleetSentences.nothing(report.fleet()))
+                    .append('\n')
+                    .toString();
+        }
+        found.forEach(finding -> text.append(finding.sentence()).append('\n'));
+        return text.append(Texts.of("debrief.found.note")).append('\n').toString();
+    }
+
     private static List<String> row(BoatDebrief boat) {
         OnCourse on = boat.on();
         SailedCourse.Start start = on == null ? null : on.sailed().start();

@@ -6,28 +6,30 @@ import { useStore } from '../store.js';
 import { Account } from './account.js';
 import { channelName } from './lane.js';
 import { MARKS, Reason } from './marks.js';
+import { Otherwise } from './otherwise.js';
 
 /** Lists whose numbers depend on the targets. */
 const JUDGED = ['account', 'phases'];
-const TABS = ['account', 'turns', 'phases', 'data', 'doubts'];
+const TABS = ['account', 'boats', 'turns', 'phases', 'data', 'doubts'];
 
 export function Findings({ report, boat, fleet, pieces, view, onFocus }) {
   const [tab, setTab] = useState('account');
   useStore(view.clock);
-  const counts = { account: boat.ledger.length, phases: boat.phases.length, turns: boat.turns.length, data: boat.quality.channels.length, doubts: boat.caveats.length };
+  const tabs = report.fleet ? TABS : TABS.filter((one) => one !== 'boats');
+  const counts = { boats: report.fleet ? report.fleet.findings.length : 0, account: boat.ledger.length, phases: boat.phases.length, turns: boat.turns.length, data: boat.quality.channels.length, doubts: boat.caveats.length };
   const move = (event) => {
     const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
     if (!step) return;
     event.preventDefault();
-    const next = TABS[(TABS.indexOf(tab) + step + TABS.length) % TABS.length];
+    const next = tabs[(tabs.indexOf(tab) + step + tabs.length) % tabs.length];
     setTab(next);
     document.getElementById(`tab-${next}`).focus();
   };
-  const List = { account: Account, phases: Phases, turns: Turns, data: Data, doubts: Doubts }[tab];
+  const List = { account: Account, boats: Otherwise, phases: Phases, turns: Turns, data: Data, doubts: Doubts }[tab];
   return html`
     <section class="panel findings">
       <div class="tabs" role="tablist" aria-label=${t('web.debrief.findings')} onKeyDown=${move}>
-        ${TABS.map((one) => html`
+        ${tabs.map((one) => html`
           <button id=${`tab-${one}`} role="tab" aria-selected=${one === tab ? 'true' : 'false'} aria-controls="tab-panel" tabindex=${one === tab ? 0 : -1}
             onClick=${() => setTab(one)}>${t(`web.debrief.tab.${one}`)} <span class="count">${counts[one]}</span></button>`)}
       </div>

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.fleet;
+
+import org.jspecify.annotations.NullMarked;
