@@ -32,6 +32,7 @@ import trimwright.cli.SessionsCommand;
 import trimwright.cli.SimulateCommand;
 import trimwright.cli.TakeOffCommand;
 import trimwright.cli.TargetsCommand;
+import trimwright.cli.TurnPlanCommand;
 import trimwright.cli.WhereCommand;
 import trimwright.cli.WingCommand;
 import trimwright.prepare.BookCache;
@@ -85,6 +86,7 @@ public final class Main {
                 new SimulateCommand(console, books),
                 new TakeOffCommand(console, books),
                 new TargetsCommand(console, books, tables),
+                new TurnPlanCommand(console, books),
                 new WingCommand(console, tables),
                 new WhereCommand(console, folders));
     }

@@ -128,6 +128,12 @@ final class BoatKeys {
                                     1,
                                     "largest chance in a race that a gust passes a limit; 0.1 where not given")
                             .orAbsent(),
+                    number(
+                                    "limits.turn_chance_max_ratio",
+                                    0,
+                                    1,
+                                    "largest chance that a turn by the safe plan is spoilt; 0.05 where not given")
+                            .orAbsent(),
                     number("sensor.wind.height_m", 1, 60, "wind sensor above the bottom of the hulls"),
                     number("sensor.wind.x_m", -20, 20, "wind sensor"),
                     flag("sensor.wind.turns_with_wing", "whether it stands on the wing and so measures from its chord"),

@@ -8,12 +8,14 @@ import trimwright.air.AirState;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.crew.SailingAims;
+import trimwright.crew.TurnKind;
 import trimwright.practice.Drill;
 import trimwright.practice.DrillSetup;
 import trimwright.raceday.AimsCard;
 import trimwright.target.TargetBook;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
+import trimwright.turn.TurnSetup;
 import trimwright.units.Units;
 import trimwright.water.WaterState;
 
@@ -37,15 +39,33 @@ public final class DrillBoats {
      * @throws UserInputException where the book has no foiling target, or none in that wind
      */
     public static DrillSetup setup(Drill drill, BoatFile file, WingSpec wing, TargetBook book, double wind, long seed) {
-        SailingAims aims;
+        SailingAims aims = aims(file, wing, book);
+        return new DrillSetup(
+                drill, file.boat(), wing, aims, AirState.STANDARD, WaterState.sea(TEMPERATURE), wind, seed);
+    }
+
+    /**
+     * A turn in a wind.
+     *
+     * @param book targets of that boat and wing
+     * @param wind at 10 m (m/s)
+     * @param intensity standard deviation of turbulence over the mean wind (-)
+     * @throws UserInputException where the book has no foiling target
+     */
+    public static TurnSetup turn(
+            TurnKind kind, BoatFile file, WingSpec wing, TargetBook book, double wind, double intensity) {
+        SailingAims aims = aims(file, wing, book);
+        return new TurnSetup(
+                kind, file.boat(), wing, aims, AirState.STANDARD, WaterState.sea(TEMPERATURE), wind, intensity);
+    }
+
+    private static SailingAims aims(BoatFile file, WingSpec wing, TargetBook book) {
         try {
-            aims = AimsCard.of(book);
+            return AimsCard.of(book);
         } catch (IllegalArgumentException e) {
             throw new UserInputException(
                     Texts.of("practice.no_targets", file.boat().title(), wing.id()), e);
         }
-        return new DrillSetup(
-                drill, file.boat(), wing, aims, AirState.STANDARD, WaterState.sea(TEMPERATURE), wind, seed);
     }
 
     /** As people write it. */

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param pitchMax largest pitch (rad)
  * @param boatSpeedMax speed limit of class or maker (m/s), null where there is none
  * @param gustChanceMax largest chance in a race that a gust passes a limit, for a setup to be recommended (-), null where not said
+ * @param turnChanceMax largest chance that a turn by the safe plan passes a limit, touches down or is blown past the windward heel (-),
+ *     null where not said
  */
 public record Limits(
         double elevatorDownForce,
@@ -24,4 +26,5 @@ public record Limits(
         double pitchMin,
         double pitchMax,
         @Nullable Double boatSpeedMax,
-        @Nullable Double gustChanceMax) {}
+        @Nullable Double gustChanceMax,
+        @Nullable Double turnChanceMax) {}

@@ -5,11 +5,23 @@ import trimwright.boat.WingSpec;
 
 /** The computed trimmer of the simulated races, who knows the targets: the yardstick of every drill. */
 public final class ComputedHand implements WingHand {
+    private final Habits habits;
     private final Trimmer trimmer;
 
     /** @param tack +1 with the wind from starboard, -1 from port */
     public ComputedHand(WingSpec wing, Habits habits, int tack) {
+        this.habits = habits;
         trimmer = new Trimmer(wing.trim(), habits, tack);
+    }
+
+    private ComputedHand(ComputedHand of) {
+        habits = of.habits;
+        trimmer = of.trimmer.copy(habits);
+    }
+
+    /** One that goes on from here by itself. */
+    public ComputedHand copy() {
+        return new ComputedHand(this);
     }
 
     @Override

@@ -18,11 +18,12 @@ public final class DrillCrew {
 
     private final SailingAims aims;
     private final WingHand hand;
-    private final Turns turns = new Turns();
-    private final Driver driver = new Driver();
+    private final Turns turns;
+    private final Driver driver;
     private final FlightController flight;
     private HelmOrder order;
     private double build;
+    private double turnRate = Double.NaN;
     private WingOrder asked = new WingOrder(0, 0, 0, Commands.FlapWork.TRIM, 1, Double.NaN);
     private @Nullable Aim aim;
 
@@ -30,7 +31,32 @@ public final class DrillCrew {
         this.aims = aims;
         this.hand = hand;
         this.order = order;
+        turns = new Turns();
+        driver = new Driver();
         flight = new FlightController(boat, Habits.NONE);
+    }
+
+    private DrillCrew(DrillCrew of, WingHand hand) {
+        aims = of.aims;
+        this.hand = hand;
+        turns = of.turns.copy();
+        driver = of.driver.copy();
+        flight = of.flight.copy(Habits.NONE);
+        order = of.order;
+        build = of.build;
+        turnRate = of.turnRate;
+        asked = of.asked;
+        aim = of.aim;
+    }
+
+    /** A crew that goes on from here by itself, with another hand at the wing. */
+    public DrillCrew copy(WingHand other) {
+        return new DrillCrew(this, other);
+    }
+
+    /** From now on turn no faster than that (rad/s). */
+    public void turnAt(double rate) {
+        turnRate = rate;
     }
 
     /** From now on sail so. */
@@ -56,7 +82,7 @@ public final class DrillCrew {
         turns.proceed(sight, heading, asked.inverted());
         asked = hand.work(sight, now, turn, flight.holdsHeel() ? 0 : 1, dt);
         flight.work(sight, now, asked.side(), turn, turns.coming(), dt);
-        double rudder = driver.steer(sight, heading, Crew.rate(turn), dt);
+        double rudder = driver.steer(sight, heading, rate(turn), dt);
         return new Commands(
                 new Controls(
                         asked.sheet(),
@@ -99,6 +125,7 @@ public final class DrillCrew {
         return order.way() == HelmOrder.Way.UPWIND ? against : -against;
     }
 
+    /** The turn under way; null in straight sailing and while a board goes down before the helm goes over. */
     public @Nullable TurnOrder turning() {
         return turns.active();
     }
@@ -106,6 +133,10 @@ public final class DrillCrew {
     /** Turns that are done. */
     public List<DoneTurn> turns() {
         return List.copyOf(turns.done());
+    }
+
+    private double rate(@Nullable TurnOrder turn) {
+        return turn == null || Double.isNaN(turnRate) ? Crew.rate(turn) : turnRate;
     }
 
     private void build(Sight sight, double best, double dt) {

@@ -14,7 +14,7 @@ import trimwright.weather.AirVelocity;
 import trimwright.weather.WindField;
 
 /** What the crew sees, step by step; its idea of the true wind settles over some seconds. */
-final class Watch {
+public final class Watch {
     /** Time over which that idea settles (s): chosen, as in the simulated races. */
     private static final double WIND_TIME = 3;
 
@@ -28,7 +28,8 @@ final class Watch {
     private double east;
     private AirVelocity air;
 
-    Watch(MotionModel model, WingSpec wing, WindField field, MotionState first) {
+    /** @param first state in which the looking begins, at time 0 */
+    public Watch(MotionModel model, WingSpec wing, WindField field, MotionState first) {
         this.model = model;
         this.wing = wing;
         this.field = field;
@@ -37,8 +38,17 @@ final class Watch {
         east = air.east();
     }
 
+    private Watch(MotionModel model, WingSpec wing, WindField field, double north, double east) {
+        this.model = model;
+        this.wing = wing;
+        this.field = field;
+        this.north = north;
+        this.east = east;
+        air = new AirVelocity(north, east);
+    }
+
     /** Looks; {@link #wind} then is the wind of the same instant. */
-    Sight look(MotionState state, double time, double dt) {
+    public Sight look(MotionState state, double time, double dt) {
         BoatView view = model.view(state);
         air = field.at(view.north(wing.x(), 0, -WING_HEIGHT), view.east(wing.x(), 0, -WING_HEIGHT), time);
         double share = dt / WIND_TIME;
@@ -57,7 +67,15 @@ final class Watch {
                 new Sight.Felt(felt.speed(), felt.angle()));
     }
 
-    LocalWind wind() {
+    /** One that goes on from here by itself, on a copy of the model. */
+    public Watch copy(MotionModel of) {
+        Watch other = new Watch(of, wing, field, north, east);
+        other.air = air;
+        return other;
+    }
+
+    /** The wind that the boat met at the last look. */
+    public LocalWind wind() {
         double speed = Math.max(0.5, air.speed());
         return new LocalWind(WindProfile.overSea(speed), air.north() / speed, air.east() / speed);
     }

@@ -45,7 +45,8 @@ public record Perturbation(double mass, double drag, double moment) {
                         limits.pitchMin(),
                         limits.pitchMax(),
                         limits.boatSpeedMax(),
-                        limits.gustChanceMax()),
+                        limits.gustChanceMax(),
+                        limits.turnChanceMax()),
                 boat.windSensor(),
                 boat.antenna(),
                 boat.handling());

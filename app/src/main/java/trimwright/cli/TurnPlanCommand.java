@@ -1,0 +1,111 @@
+package trimwright.cli;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.boatfile.BoatFiles;
+import trimwright.crew.TurnKind;
+import trimwright.drills.DrillBoats;
+import trimwright.drills.TurnPlanDocument;
+import trimwright.drills.TurnPlanRun;
+import trimwright.prepare.TargetBooks;
+import trimwright.prepare.TargetRequest;
+import trimwright.prepare.TargetRun;
+import trimwright.target.TargetBook;
+import trimwright.text.Progress;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
+import trimwright.turn.TurnSetup;
+import trimwright.units.Units;
+
+/** Finds what to do in a turn, by which cue. */
+@Command(name = "turn-plan")
+public final class TurnPlanCommand implements Callable<Integer> {
+    /** Where the boat file says nothing (-): chosen. */
+    private static final double CHANCE = 0.05;
+
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
+
+    @Mixin
+    private final WingOption wing = new WingOption();
+
+    @Option(names = "--boat", paramLabel = "BOAT", defaultValue = "whimbrel14", descriptionKey = "practice.boat")
+    private String boat;
+
+    @Option(names = "--kind", paramLabel = "KIND", defaultValue = "gybe", descriptionKey = "turnplan.kind")
+    private String kind;
+
+    @Option(names = "--tws", paramLabel = "KN", defaultValue = "14", descriptionKey = "practice.tws")
+    private double tws;
+
+    @Option(names = "--turbulence", paramLabel = "RATIO", defaultValue = "0.07", descriptionKey = "turnplan.turbulence")
+    private double turbulence;
+
+    @Option(names = "--tries", paramLabel = "N", defaultValue = "96", descriptionKey = "turnplan.tries")
+    private int tries;
+
+    @Option(names = "--turns", paramLabel = "N", defaultValue = "60", descriptionKey = "turnplan.turns")
+    private int turns;
+
+    private final Console console;
+    private final TargetBooks books;
+
+    public TurnPlanCommand(Console console, TargetBooks books) {
+        this.console = console;
+        this.books = books;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        NumberCheck.within("--tws", tws, DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND);
+        NumberCheck.within("--turbulence", turbulence, 0, 0.3);
+        NumberCheck.within("--tries", tries, 8, 2000);
+        NumberCheck.within("--turns", turns, 4, 2000);
+        TurnKind turn = kind();
+        BoatFile file = BoatFiles.find(boat);
+        WingSpec spec = wing.of(file.boat());
+        TurnSetup setup =
+                DrillBoats.turn(turn, file, spec, book(file, spec), Units.fromKnots(tws), turbulence);
+        Double own = file.boat().limits().turnChanceMax();
+        TurnPlanRun.Plans plans;
+        try (Progress progress = console.progress(Texts.of("turnplan.progress"), TurnPlanRun.steps(tries), "")) {
+            plans = TurnPlanRun.of(setup, own == null ? CHANCE : own, tries, turns, progress);
+        }
+        if (common.json()) {
+            console.json(TurnPlanDocument.of(file, plans));
+        } else {
+            console.text(TurnPlanDocument.text(plans));
+        }
+        return CommandRunner.DONE;
+    }
+
+    private TurnKind kind() {
+        return Arrays.stream(TurnKind.values())
+                .filter(one -> word(one).equals(kind))
+                .findFirst()
+                .orElseThrow(() -> new UserInputException(Texts.of(
+                        "turnplan.no_kind",
+                        kind,
+                        Arrays.stream(TurnKind.values())
+                                .map(TurnPlanCommand::word)
+                                .collect(Collectors.joining(", ")))));
+    }
+
+    private static String word(TurnKind kind) {
+        return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private TargetBook book(BoatFile file, WingSpec spec) throws InterruptedException {
+        TargetRequest request = TargetRequest.of(file, spec);
+        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
+            return books.of(request, progress);
+        }
+    }
+}

@@ -1,0 +1,125 @@
+package trimwright.drills;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import trimwright.boatfile.BoatFile;
+import trimwright.text.JsonOut;
+import trimwright.text.TextTable;
+import trimwright.text.Texts;
+import trimwright.turn.TurnMoves;
+import trimwright.turn.TurnOutcome;
+import trimwright.turn.TurnTally;
+import trimwright.units.Units;
+
+/** The plans of a turn as {@code turn-plan/1} and as text. */
+public final class TurnPlanDocument {
+    private TurnPlanDocument() {}
+
+    public static ObjectNode of(BoatFile file, TurnPlanRun.Plans plans) {
+        ObjectNode document = JsonOut.document("turn-plan/1", file.hash());
+        document.put("boat", file.boat().name());
+        document.put("wing", plans.setup().wing().id());
+        document.put("kind", TurnCues.word(plans.kind()));
+        document.put("tws_kn", Units.toKnots(plans.setup().wind()));
+        document.put("turbulence_ratio", plans.setup().intensity());
+        document.put("turn_chance_max_ratio", plans.chance());
+        document.set("full", plan(plans, plans.full()));
+        document.set("safe", plan(plans, plans.safe()));
+        document.set("naive", tally(plans.naive()));
+        document.put("abort", Texts.of("turnplan.abort"));
+        document.put("caution", Texts.of("turnplan.caution"));
+        return document;
+    }
+
+    private static ObjectNode plan(TurnPlanRun.Plans plans, TurnPlanRun.Plan plan) {
+        ObjectNode node = JsonOut.mapper().createObjectNode();
+        TurnMoves moves = plan.moves();
+        node.put("lead_s", moves.lead());
+        node.put("ease_deg", Units.toDegrees(moves.ease()));
+        node.put("over_awa_deg", Units.toDegrees(moves.over()));
+        node.put("across_sheet_deg", Units.toDegrees(moves.across()));
+        node.put("on_angle_deg", Units.toDegrees(moves.on()));
+        node.put("power_deg", Units.toDegrees(moves.power()));
+        node.put("rate_deg_per_s", Units.toDegrees(moves.rate()));
+        ArrayNode cues = node.putArray("cues");
+        for (TurnCues.Step step : TurnCues.of(plans.kind(), plan)) {
+            cues.addObject()
+                    .put("cue", step.cue())
+                    .put("move", step.move())
+                    .put("after_s", step.seconds());
+        }
+        node.set("sailed", tally(plan.tally()));
+        return node;
+    }
+
+    private static ObjectNode tally(TurnTally tally) {
+        ObjectNode node = JsonOut.mapper().createObjectNode();
+        node.put("turns", tally.turns().size());
+        node.put("lost_m", tally.metres());
+        node.put("boat_speed_min_kn", Units.toKnots(tally.mean(TurnOutcome::least)));
+        node.put("awa_max_deg", Units.toDegrees(tally.mean(TurnOutcome::widest)));
+        node.put("spoilt_ratio", tally.spoilt());
+        node.put("limit_ratio", tally.limit());
+        node.put("hull_touched_ratio", tally.touched());
+        node.put("windward_heel_ratio", tally.floor());
+        node.put("capsized_ratio", tally.capsized());
+        return node;
+    }
+
+    /** For people. */
+    public static String text(TurnPlanRun.Plans plans) {
+        StringBuilder text = new StringBuilder();
+        text.append(Texts.of(
+                        "turnplan.title",
+                        plans.setup().boat().title(),
+                        plans.setup().wing().id(),
+                        Texts.of("turnplan.kind." + TurnCues.word(plans.kind())),
+                        Units.toKnots(plans.setup().wind()),
+                        100 * plans.setup().intensity()))
+                .append('\n');
+        plan(text, "turnplan.full", plans, plans.full());
+        plan(text, "turnplan.safe", plans, plans.safe());
+        if (plans.safe().tally().spoilt() > plans.chance()) {
+            text.append(Texts.of("turnplan.not_safe", 100 * plans.chance())).append('\n');
+        }
+        text.append('\n').append(sailed(plans));
+        text.append('\n').append(Texts.of("turnplan.abort")).append('\n');
+        return text.append(Texts.of("turnplan.caution")).append('\n').toString();
+    }
+
+    private static void plan(StringBuilder text, String key, TurnPlanRun.Plans plans, TurnPlanRun.Plan plan) {
+        text.append('\n').append(Texts.of(key, 100 * plans.chance())).append('\n');
+        TextTable table = new TextTable(Texts.of("turnplan.head"));
+        for (TurnCues.Step step : TurnCues.of(plans.kind(), plan)) {
+            String after = Double.isNaN(step.seconds()) ? "-" : String.format(Locale.ROOT, "%.1f", step.seconds());
+            table.row(List.of(after, step.cue(), step.move()));
+        }
+        text.append(table.text());
+    }
+
+    private static String sailed(TurnPlanRun.Plans plans) {
+        TextTable table = new TextTable(Texts.of("turnplan.sailed_head"));
+        row(table, "turnplan.row.naive", plans.naive());
+        row(table, "turnplan.row.full", plans.full().tally());
+        row(table, "turnplan.row.safe", plans.safe().tally());
+        return Texts.of("turnplan.sailed", plans.naive().turns().size()) + "\n" + table.text();
+    }
+
+    private static void row(TextTable table, String key, TurnTally tally) {
+        table.row(List.of(
+                Texts.of(key),
+                number("%.0f", tally.metres()),
+                number("%.1f", Units.toKnots(tally.mean(TurnOutcome::least))),
+                number("%.0f", Units.toDegrees(tally.mean(TurnOutcome::widest))),
+                number("%.0f", 100 * tally.limit()),
+                number("%.0f", 100 * tally.touched()),
+                number("%.0f", 100 * tally.floor()),
+                number("%.0f", 100 * tally.capsized())));
+    }
+
+    private static String number(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+}

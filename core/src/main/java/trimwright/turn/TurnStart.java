@@ -1,0 +1,205 @@
+package trimwright.turn;
+
+import java.util.function.Function;
+import trimwright.air.ApparentWind;
+import trimwright.air.TrueWind;
+import trimwright.crew.Aim;
+import trimwright.crew.ComputedHand;
+import trimwright.crew.DoneTurn;
+import trimwright.crew.DrillCrew;
+import trimwright.crew.Habits;
+import trimwright.crew.HelmOrder;
+import trimwright.crew.HelmOrder.Way;
+import trimwright.crew.Sight;
+import trimwright.crew.TurnKind;
+import trimwright.crew.TurnOrder;
+import trimwright.motion.Controls;
+import trimwright.motion.MotionLoads;
+import trimwright.motion.MotionModel;
+import trimwright.motion.MotionState;
+import trimwright.motion.Pose;
+import trimwright.motion.Rates;
+import trimwright.practice.Watch;
+import trimwright.weather.TurbulenceSpectrum;
+import trimwright.weather.WeatherSpec;
+import trimwright.weather.WindField;
+
+/**
+ * A boat that sails straight, wind from starboard, up to the driver's word; from there any number of turns can be tried, each
+ * on a copy. The same setup and chances give the same boat.
+ */
+public final class TurnStart {
+    /** How long after the word a turn counts (s): chosen, by then a sound crew is back on its speed. */
+    public static final double COUNTED = 30;
+
+    private static final double STEP = MotionModel.STEP;
+    private static final int STRIPS = 16;
+    private static final double CAPSIZE = Math.toRadians(40);
+    /** Over a limit by less counts as at it: the crew holds the elevator there. Chosen. */
+    private static final double AT_LIMIT = 1.05;
+
+    private final TurnSetup setup;
+    private final TurnChance chance;
+    private final MotionModel model;
+    private final Watch watch;
+    private final ComputedHand hand;
+    private final DrillCrew crew;
+    private final MotionState state;
+    private final double time;
+
+    public TurnStart(TurnSetup setup, TurnChance chance) {
+        this.setup = setup;
+        this.chance = chance;
+        WeatherSpec weather = new WeatherSpec(
+                setup.wind(), /* from= */ 0, /* height= */ 10, setup.intensity(), TurbulenceSpectrum.KAIMAL, 0, 0, 0);
+        model = new MotionModel(setup.boat(), setup.wing(), setup.air(), setup.water(), STRIPS);
+        hand = new ComputedHand(setup.wing(), Habits.NONE, 1);
+        crew = new DrillCrew(setup.boat(), setup.aims(), hand, new HelmOrder(before(), 1));
+        MotionState now = first();
+        watch = new Watch(model, setup.wing(), new WindField(weather, chance.seed()), now);
+        long steps = Math.round(chance.begin() / STEP);
+        for (long i = 0; i < steps; i++) {
+            Sight sight = watch.look(now, i * STEP, STEP);
+            now = model.step(now, crew.work(sight, STEP), watch.wind(), STEP);
+        }
+        state = now;
+        time = steps * STEP;
+    }
+
+    /**
+     * Turns with the hand that is made from the one that has sailed her up to now.
+     *
+     * @param lead from the word until the driver is told to turn (s)
+     * @param rate of turn (rad/s), NaN for the usual one
+     */
+    public TurnOutcome turn(Function<ComputedHand, ? extends TurnHand> made, double lead, double rate) {
+        return new Sailing(made.apply(hand), lead, rate).outcome();
+    }
+
+    /** Turns by those moves. */
+    public TurnOutcome turn(TurnMoves moves) {
+        return turn(
+                straight -> new PlannedHand(moves, chance, setup.wing(), straight), moves.lead(), moves.rate());
+    }
+
+    /** Turns as one does without a plan. */
+    public TurnOutcome turnNaively() {
+        return turn(straight -> new NaiveHand(setup.wing(), straight), 0, Double.NaN);
+    }
+
+    private final class Sailing {
+        private final TurnHand trimmer;
+        private final MotionModel copy = model.copy();
+        private final Watch sees = watch.copy(copy);
+        private final DrillCrew sails;
+        private double metres;
+        private double least = Double.POSITIVE_INFINITY;
+        private boolean touched;
+        private boolean capsized;
+        private double elevator;
+        private double sheet;
+        private double leeward;
+        private double windward;
+        private double widest;
+        private double helm = Double.NaN;
+
+        Sailing(TurnHand trimmer, double lead, double rate) {
+            this.trimmer = trimmer;
+            sails = crew.copy(trimmer);
+            sails.turnAt(rate);
+            trimmer.hear(time);
+            boolean wasWet = model.loads().hullLift() > 0;
+            long until = Math.round(COUNTED / STEP);
+            long told = Math.round(lead / STEP);
+            MotionState now = state;
+            for (long i = 0; i < until && !capsized; i++) {
+                double at = time + i * STEP;
+                Sight sight = sees.look(now, at, STEP);
+                if (i == told) {
+                    sails.tell(after());
+                }
+                MotionState next = copy.step(now, sails.work(sight, STEP), sees.wind(), STEP);
+                TurnOrder turning = sails.turning();
+                if (turning != null && Double.isNaN(helm)) {
+                    helm = at - time;
+                }
+                add(sight, wasWet);
+                now = next;
+            }
+        }
+
+        private void add(Sight sight, boolean wasWet) {
+            MotionLoads loads = sight.loads();
+            double best = sails.bestProgress(sight);
+            metres += (best - sails.progress(sight)) * STEP;
+            least = Math.min(least, sight.speed());
+            touched |= !wasWet && loads.hullLift() > 0;
+            double down = -Math.min(loads.portElevator(), loads.starboardElevator());
+            elevator += down > AT_LIMIT * setup.boat().limits().elevatorDownForce() ? STEP : 0;
+            double load = Math.abs(loads.turningMoment()) / setup.wing().sheet().lever();
+            sheet += load > AT_LIMIT * setup.wing().sheet().loadMax() ? STEP : 0;
+            double roll = sight.state().pose().roll();
+            double heel = (sight.felt().angle() >= 0 ? 1 : -1) * roll;
+            leeward = Math.max(leeward, -heel);
+            windward = Math.max(windward, heel);
+            widest = Math.max(widest, Math.abs(sight.felt().angle()));
+            capsized = Math.abs(roll) > CAPSIZE;
+        }
+
+        TurnOutcome outcome() {
+            double went = time + helm;
+            double over = trimmer instanceof PlannedHand planned ? planned.over() - went : Double.NaN;
+            double on = trimmer instanceof PlannedHand planned ? planned.on() - went : Double.NaN;
+            double done = Double.NaN;
+            for (DoneTurn turn : sails.turns()) {
+                if (turn.order().start() >= time) {
+                    done = turn.end() - went;
+                    break;
+                }
+            }
+            return new TurnOutcome(
+                    metres, least, touched, capsized, elevator, sheet, leeward, windward, widest, helm, over, on, done);
+        }
+    }
+
+    private Way before() {
+        return setup.kind() == TurnKind.TACK || setup.kind() == TurnKind.BEAR_AWAY ? Way.UPWIND : Way.DOWNWIND;
+    }
+
+    private HelmOrder after() {
+        return switch (setup.kind()) {
+            case TACK -> new HelmOrder(Way.UPWIND, -1);
+            case GYBE -> new HelmOrder(Way.DOWNWIND, -1);
+            case BEAR_AWAY -> new HelmOrder(Way.DOWNWIND, 1);
+            case ROUND_UP -> new HelmOrder(Way.UPWIND, 1);
+        };
+    }
+
+    /** On the foils, near the card's speed and trim. */
+    private MotionState first() {
+        double best = before() == Way.UPWIND
+                ? setup.aims().upwindAngle(setup.wind())
+                : setup.aims().downwindAngle(setup.wind());
+        Aim aim = setup.aims().at(setup.wind(), best);
+        double speed = 0.95 * aim.speed();
+        ApparentWind felt = new TrueWind(setup.wind(), best).apparent(speed, 0);
+        double roll = aim.attitude().heel();
+        double out = setup.boat().crew().yMax();
+        Controls controls = new Controls(
+                Math.max(0, felt.angle() - aim.trim().incidence()),
+                aim.trim().camber(),
+                aim.trim().twist(),
+                aim.trim().twistMid(),
+                Math.toRadians(3),
+                Math.toRadians(3),
+                0,
+                0,
+                0,
+                1,
+                1,
+                out);
+        double height = model.heightFor(Math.max(0.6, aim.attitude().rideHeight()), roll, 0, out);
+        return new MotionState(
+                new Pose(0, 0, height, Math.PI * 2 - best, roll, 0), new Rates(speed, 0, 0, 0, 0, 0), controls);
+    }
+}

@@ -1,0 +1,63 @@
+package trimwright.turn;
+
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What many turns came to.
+ *
+ * @param turns each
+ * @param limit share of turns that passed a limit of the boat file (-)
+ * @param touched share in which a hull touched the water (-)
+ * @param floor share in which she heeled to windward past the floor (-)
+ * @param capsized share that went over (-)
+ * @param spoilt share in which any of these happened (-)
+ */
+public record TurnTally(
+        List<TurnOutcome> turns, double limit, double touched, double floor, double capsized, double spoilt) {
+    /** Beyond the largest windward heel in straight sailing by this a turn has gone past the floor (rad): chosen. */
+    private static final double SPARE = Math.toRadians(10);
+
+    /** Metres that a capsize counts beyond what was lost by then: chosen, more than any turn costs. */
+    private static final double CAPSIZE = 500;
+
+    /** Time past a limit that counts (s): chosen, shorter than a gauge would show. */
+    private static final double SEEN = 0.2;
+
+    /** Of turns of one setup. */
+    public static TurnTally of(TurnSetup setup, List<TurnOutcome> turns) {
+        double floor = setup.boat().limits().heelMax() + SPARE;
+        Predicate<TurnOutcome> limit = turn -> turn.elevator() > SEEN || turn.sheet() > SEEN;
+        Predicate<TurnOutcome> over = turn -> turn.windward() > floor;
+        return new TurnTally(
+                turns,
+                share(turns, limit),
+                share(turns, TurnOutcome::touched),
+                share(turns, over),
+                share(turns, TurnOutcome::capsized),
+                share(turns, limit.or(over).or(TurnOutcome::touched).or(TurnOutcome::capsized)));
+    }
+
+    public TurnTally {
+        turns = List.copyOf(turns);
+    }
+
+    /** Mean metres lost; a capsize counts half a kilometre more, so that none is ever worth it. */
+    public double metres() {
+        return mean(turn -> turn.metres() + (turn.capsized() ? CAPSIZE : 0));
+    }
+
+    /** Mean of a figure over the turns that have it; NaN where none has. */
+    public double mean(ToDoubleFunction<TurnOutcome> figure) {
+        return turns.stream()
+                .mapToDouble(figure)
+                .filter(value -> !Double.isNaN(value))
+                .average()
+                .orElse(Double.NaN);
+    }
+
+    private static double share(List<TurnOutcome> turns, Predicate<TurnOutcome> which) {
+        return (double) turns.stream().filter(which).count() / turns.size();
+    }
+}
