@@ -19,6 +19,12 @@ final class SectionDoubts {
 
     private static final double STEEP = Math.toRadians(9);
 
+    /** Reynolds number (-) under which the curve that the most lift comes from has no values (PressureRule). */
+    private static final double BELOW_RULE = 1e6;
+
+    /** Margin to stall (rad) within which the most lift matters; chosen: a puff's change of angle. */
+    private static final double NEAR_STALL = Math.toRadians(4);
+
     private SectionDoubts() {}
 
     /** Keys of the doubts that at least one strip raises; none for sections that are not from tables. */
@@ -26,6 +32,8 @@ final class SectionDoubts {
         boolean against = false;
         boolean large = false;
         boolean slow = false;
+        boolean belowRule = false;
+        boolean stalled = false;
         for (int i = 0;
                 wing.source() == SectionSource.COMPUTED && i < wing.wing().strips();
                 i++) {
@@ -36,6 +44,8 @@ final class SectionDoubts {
             slow |= wing.reynolds(i) < SLOW
                     && Math.abs(flap) < STRAIGHT
                     && Math.abs(wing.flow().alpha(i)) > STEEP;
+            belowRule |= wing.reynolds(i) < BELOW_RULE && wing.flow().stallMargin(i) < NEAR_STALL;
+            stalled |= wing.flow().stallMargin(i) < 0;
         }
         List<String> doubts = new ArrayList<>();
         if (against) {
@@ -46,6 +56,12 @@ final class SectionDoubts {
         }
         if (slow) {
             doubts.add("slow_straight_flap");
+        }
+        if (belowRule) {
+            doubts.add("slow_near_stall");
+        }
+        if (stalled) {
+            doubts.add("past_stall");
         }
         return doubts;
     }

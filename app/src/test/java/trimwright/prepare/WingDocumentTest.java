@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -173,6 +174,34 @@ class WingDocumentTest {
         Map<WingInput, Double> noSheet = new EnumMap<>(sailing(30));
         noSheet.remove(WingInput.SHEET);
         assertRefused(noSheet, "--sheet is missing");
+    }
+
+    /** Doubts are those of tables; formulas behind the same interface will do to raise them. */
+    @Test
+    void aComputedWingThatIsPastStallInSlowAirSaysBoth() {
+        Sections tabled = new Sections(
+                SectionSource.COMPUTED, Sections.closedForm(wing).family());
+        Map<WingInput, Double> slow = new EnumMap<>(Map.of(
+                WingInput.APPARENT_WIND_SPEED, 7.0,
+                WingInput.APPARENT_WIND_ANGLE, 50.0,
+                WingInput.CAMBER, 15.0,
+                WingInput.SHEET, 5.0));
+        List<String> doubts = doubts(tabled, slow);
+        assertTrue(doubts.containsAll(List.of("slow_near_stall", "past_stall")), doubts.toString());
+        slow.put(WingInput.SHEET, 48.0);
+        assertEquals(List.of(), doubts(tabled, slow));
+        slow.put(WingInput.SHEET, 5.0);
+        slow.put(WingInput.APPARENT_WIND_SPEED, 40.0);
+        assertEquals(List.of("past_stall"), doubts(tabled, slow));
+        assertEquals(List.of(), doubts(Sections.closedForm(wing), slow));
+    }
+
+    private List<String> doubts(Sections sections, Map<WingInput, Double> typed) {
+        List<String> keys = new ArrayList<>();
+        WingDocument.of(boat, wing, sections, WingState.of(wing, typed, WingInput::option))
+                .path("caveats")
+                .forEach(caveat -> keys.add(caveat.asText()));
+        return keys;
     }
 
     private static double scaleOf(String key) {

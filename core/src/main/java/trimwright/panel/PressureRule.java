@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
  * flow, reaches a value that depends on the Reynolds number. A second limit of lift beside the separation of computed layers. It tells
  * the maximum lift, not the angle: real lift reaches that value later.
  *
- * <p>Source: VALAREZO-CHIN, digitised at second hand, the curve for Mach number 0.15. Below a Reynolds number of a million there is no
- * curve: the lowest value is held, which is on the unsafe side for the slow.
+ * <p>Source: VALAREZO-CHIN, digitised at second hand, the curve for Mach number 0.15. It begins at a Reynolds number of a million. Below,
+ * its first stretch is led on (chosen, the cautious side): 6.5 at half a million, where to hold the lowest value would give 8.
  */
 public final class PressureRule {
     /** Reynolds number over a million, and the rise that goes with it. */
@@ -39,7 +39,7 @@ public final class PressureRule {
         double millions = reynolds / 1e6;
         for (int i = 1; i < MILLIONS.length; i++) {
             if (millions < MILLIONS[i]) {
-                double share = Math.max(0, (millions - MILLIONS[i - 1]) / (MILLIONS[i] - MILLIONS[i - 1]));
+                double share = (millions - MILLIONS[i - 1]) / (MILLIONS[i] - MILLIONS[i - 1]);
                 return RISE[i - 1] + share * (RISE[i] - RISE[i - 1]);
             }
         }

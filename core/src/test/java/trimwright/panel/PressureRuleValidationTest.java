@@ -63,6 +63,15 @@ class PressureRuleValidationTest {
         assertTrue(small.alpha() > 0 && large.alpha() < small.alpha());
     }
 
+    /** The source has no curve there; lift at stall must not be taken for larger than such a section's at a million. */
+    @Test
+    void belowTheCurveTheRiseFallsOnAsItsFirstStretch() {
+        double perMillion = PressureRule.rise(2e6) - PressureRule.rise(1e6);
+        assertEquals(PressureRule.rise(1e6) - 0.5 * perMillion, PressureRule.rise(5e5), 1e-12);
+        assertEquals(PressureRule.rise(1e6), PressureRule.rise(1e6 - 1), 1e-5);
+        assertTrue(PressureRule.rise(0) > 0);
+    }
+
     private static PressureRule.Limit limit(WingProfile wing, double flapDegrees) {
         IdealFlow flow = new IdealFlow(wing.elements(Math.toRadians(flapDegrees), 160, TrailingEdge.BLUNT));
         PressureRule.Limit limit = PressureRule.find(flow, 2e6);
