@@ -36,6 +36,11 @@ final class Command {
 
     /** The JSON document that the command prints, or null where physics has no answer. */
     static @Nullable JsonNode answer(TargetBooks books, String... arguments) {
+        return answer(books, new SectionTables(), arguments);
+    }
+
+    /** The same, with tables of computed sections that may be made already. */
+    static @Nullable JsonNode answer(TargetBooks books, SectionTables tables, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Console console = new Console(
@@ -43,7 +48,6 @@ final class Command {
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 ProgressStyle.NONE);
         Folders folders = Folders.from(Map.of(), Path.of("unused"));
-        SectionTables tables = new SectionTables();
         CommandRunner runner = new CommandRunner(
                 List.of(
                         new TargetsCommand(console, books, tables),
