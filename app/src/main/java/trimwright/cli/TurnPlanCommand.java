@@ -71,8 +71,7 @@ public final class TurnPlanCommand implements Callable<Integer> {
         TurnKind turn = kind();
         BoatFile file = BoatFiles.find(boat);
         WingSpec spec = wing.of(file.boat());
-        TurnSetup setup =
-                DrillBoats.turn(turn, file, spec, book(file, spec), Units.fromKnots(tws), turbulence);
+        TurnSetup setup = DrillBoats.turn(turn, file, spec, book(file, spec), Units.fromKnots(tws), turbulence);
         Double own = file.boat().limits().turnChanceMax();
         TurnPlanRun.Plans plans;
         try (Progress progress = console.progress(Texts.of("turnplan.progress"), TurnPlanRun.steps(tries), "")) {

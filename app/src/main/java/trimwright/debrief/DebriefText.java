@@ -68,7 +68,8 @@ public final class DebriefText {
      * @param offset of the times of day that are shown
      */
     public static String of(String title, DebriefReport report, UtcOffset offset) {
-        StringBuilder text = new StringBuilder(title).append('\n')
+        StringBuilder text = new StringBuilder(title)
+                .append('\n')
                 .append(FleetText.of(report))
                 .append(FleetText.found(report));
         for (BoatDebrief boat : report.boats()) {

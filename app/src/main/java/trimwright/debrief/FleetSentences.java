@@ -57,9 +57,8 @@ final class FleetSentences {
 
     private static @Nullable Difference progress(FleetFindings findings, Difference of) {
         return findings.differences().stream()
-                .filter(one -> one.question() == Question.PROGRESS
-                        && one.boat().equals(of.boat())
-                        && one.on() == of.on())
+                .filter(one ->
+                        one.question() == Question.PROGRESS && one.boat().equals(of.boat()) && one.on() == of.on())
                 .findFirst()
                 .orElse(null);
     }
@@ -81,7 +80,8 @@ final class FleetSentences {
     }
 
     private static String head(List<Difference> told, @Nullable Difference progress) {
-        String way = Texts.of("debrief.found.way." + DebriefJson.word(told.get(0).on()));
+        String way =
+                Texts.of("debrief.found.way." + DebriefJson.word(told.get(0).on()));
         Difference.Evidence evidence = told.stream()
                 .map(Difference::evidence)
                 .filter(one -> one.lowWind() != null)
@@ -92,8 +92,7 @@ final class FleetSentences {
         if (low == null || high == null) {
             return way + ":";
         }
-        return Texts.of(
-                "debrief.found.head", way, Units.toKnots(low), Units.toKnots(high), evidence.seconds() / 60);
+        return Texts.of("debrief.found.head", way, Units.toKnots(low), Units.toKnots(high), evidence.seconds() / 60);
     }
 
     private static String clause(Difference one) {

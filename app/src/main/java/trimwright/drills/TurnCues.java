@@ -41,8 +41,7 @@ final class TurnCues {
             steps.add(new Step(wind(moves.over()), over(moves.across()), over));
             steps.add(new Step(wind(-moves.on()), on(moves.power()), on - over));
         } else {
-            steps.add(new Step(
-                    Texts.of("turnplan.cue.true_wind", Math.toDegrees(moves.on())), on(moves.power()), on));
+            steps.add(new Step(Texts.of("turnplan.cue.true_wind", Math.toDegrees(moves.on())), on(moves.power()), on));
         }
         steps.add(new Step(Texts.of("turnplan.cue.held"), Texts.of("turnplan.move.trim"), done - on));
         return steps;

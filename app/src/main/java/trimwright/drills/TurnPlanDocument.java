@@ -45,10 +45,7 @@ public final class TurnPlanDocument {
         node.put("rate_deg_per_s", Units.toDegrees(moves.rate()));
         ArrayNode cues = node.putArray("cues");
         for (TurnCues.Step step : TurnCues.of(plans.kind(), plan)) {
-            cues.addObject()
-                    .put("cue", step.cue())
-                    .put("move", step.move())
-                    .put("after_s", step.seconds());
+            cues.addObject().put("cue", step.cue()).put("move", step.move()).put("after_s", step.seconds());
         }
         node.set("sailed", tally(plan.tally()));
         return node;

@@ -35,7 +35,8 @@ class FleetFindingsTest {
         List<Entry> entries = List.of(
                 entry("Avocet", 0, 0.2), entry("Curlew", MORE, 0.4), entry("Dunlin", 0, 0.6), entry("Godwit", 0, 0.8));
         Scenario scenario = new Scenario(11, weather, Scenario.Wakes.NONE, entries);
-        DebriefReport report = SimulatedDay.of(scenario, 24, folder, SimulatedDayTest.BOOK).debrief(null);
+        DebriefReport report =
+                SimulatedDay.of(scenario, 24, folder, SimulatedDayTest.BOOK).debrief(null);
 
         List<Difference> twist = report.fleet().differences().stream()
                 .filter(one -> one.question() == Question.TWIST && one.on() == PointOfSail.UPWIND)

@@ -30,8 +30,7 @@ class TurnPlanTest {
     private static final WingSpec WING = FILE.boat().wings().get(0);
 
     /** Near what the search finds for a gybe in 15 kn of wind. */
-    private static final TurnMoves GYBE =
-            new TurnMoves(0, rad(-2), rad(16), rad(12), rad(15), rad(8), rad(22));
+    private static final TurnMoves GYBE = new TurnMoves(0, rad(-2), rad(16), rad(12), rad(15), rad(8), rad(22));
 
     @Test
     void aTryLeavesTheStartAsItWas() {
@@ -66,8 +65,7 @@ class TurnPlanTest {
     void bearingAwayWithTheSheetAsItIsIsDearest() {
         TurnSetup setup = setup(TurnKind.BEAR_AWAY);
         TurnTrials trials = new TurnTrials(setup, TurnTrials.seeds(2001, 4));
-        TurnTally eased = TurnTally.of(
-                setup, trials.by(new TurnMoves(1.5, rad(2), 0, 0, rad(100), rad(2), rad(14))));
+        TurnTally eased = TurnTally.of(setup, trials.by(new TurnMoves(1.5, rad(2), 0, 0, rad(100), rad(2), rad(14))));
         assertTrue(eased.metres() < 0.6 * TurnTally.of(setup, trials.naively()).metres());
     }
 
@@ -90,7 +88,12 @@ class TurnPlanTest {
         TurnPlanRun.Plans plans = new TurnPlanRun.Plans(setup, 0.05, naive, plan, plan);
         String text = TurnPlanDocument.text(plans);
         for (String said : List.of(
-                "Full plan", "Safe plan", "16 deg, before it crosses", "12 deg on the new side", "crew's rule", "limits")) {
+                "Full plan",
+                "Safe plan",
+                "16 deg, before it crosses",
+                "12 deg on the new side",
+                "crew's rule",
+                "limits")) {
             assertTrue(text.contains(said), said + " in " + text);
         }
         JsonNode json = TurnPlanDocument.of(FILE, plans);

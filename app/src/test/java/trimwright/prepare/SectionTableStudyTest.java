@@ -61,8 +61,8 @@ class SectionTableStudyTest {
         List<double[]> rows =
                 errors.stream().flatMap(error -> error.rows().stream()).toList();
         int missing = errors.stream().mapToInt(TableError::missing).sum();
-        System.out.println(
-                done + " outlines, " + rows.size() + " places, " + missing + " more where the flow computed directly has no answer");
+        System.out.println(done + " outlines, " + rows.size() + " places, " + missing
+                + " more where the flow computed directly has no answer");
         // Column 6 is the flap angle, 9 the place between the stalls.
         List<double[]> flapUsed = list(rows, row -> row[6] < FLAP_USED && row[9] < 0.9 && row[9] > WITH_FLAP);
         print("flap to 25 degrees, lift with the flap, to 90 % of the way to stall", flapUsed);

@@ -179,8 +179,8 @@ class WingDocumentTest {
     /** Doubts are those of tables; formulas behind the same interface will do to raise them. */
     @Test
     void aComputedWingThatIsPastStallInSlowAirSaysBoth() {
-        Sections tabled = new Sections(
-                SectionSource.COMPUTED, Sections.closedForm(wing).family());
+        Sections tabled =
+                new Sections(SectionSource.COMPUTED, Sections.closedForm(wing).family());
         Map<WingInput, Double> slow = new EnumMap<>(Map.of(
                 WingInput.APPARENT_WIND_SPEED, 7.0,
                 WingInput.APPARENT_WIND_ANGLE, 50.0,

@@ -36,8 +36,7 @@ class ComputedExploreBrowserTest {
 
     @Test
     void eachNumberIsThatOfTheCommandWithTables(@TempDir Path folder) throws InterruptedException {
-        books.sectionsOf(
-                BoatFiles.find("whimbrel14").boat().getWing("tall"), SectionSource.COMPUTED, Progress.NONE);
+        books.sectionsOf(BoatFiles.find("whimbrel14").boat().getWing("tall"), SectionSource.COMPUTED, Progress.NONE);
         Browser browser = new Browser();
         try (browser;
                 Library library = Library.openOrCreate(folder);

@@ -135,8 +135,7 @@ class ExploreBrowserTest {
     }
 
     /** Compares all numbers on the page; 1 where there are some, 0 where page and command find no flow. */
-    private static int compare(
-            Page page, Map<String, String> options, Function<String[], @Nullable JsonNode> command) {
+    private static int compare(Page page, Map<String, String> options, Function<String[], @Nullable JsonNode> command) {
         List<String> arguments = new ArrayList<>(List.of("wing", "--boat", "whimbrel14", "--wing", "tall", "--json"));
         options.forEach((option, value) -> arguments.addAll(List.of(option, value)));
         JsonNode document = command.apply(arguments.toArray(String[]::new));

@@ -49,7 +49,8 @@ final class Comparing {
                 ? List.of(new Tack[] {Tack.STARBOARD}, new Tack[] {Tack.PORT})
                 : List.<Tack[]>of(new Tack[] {Tack.STARBOARD, Tack.PORT});
         List<BlockSums[]> sums = parts.stream().map(this::sums).toList();
-        double[] effects = mean(sums.stream().map(part -> Effects.of(total(part))).toList());
+        double[] effects =
+                mean(sums.stream().map(part -> Effects.of(total(part))).toList());
         double[][] drawn = draw(sums);
         List<Difference> found = new ArrayList<>();
         for (int b = 0; b < effects.length; b++) {
@@ -181,8 +182,10 @@ final class Comparing {
     }
 
     private static double deviation(double[][] drawn, int b) {
-        double[] known =
-                Arrays.stream(drawn).mapToDouble(draw -> draw[b]).filter(v -> !Double.isNaN(v)).toArray();
+        double[] known = Arrays.stream(drawn)
+                .mapToDouble(draw -> draw[b])
+                .filter(v -> !Double.isNaN(v))
+                .toArray();
         if (known.length < DRAWS / 2) {
             return Double.NaN;
         }

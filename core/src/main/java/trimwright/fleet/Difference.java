@@ -39,7 +39,12 @@ public record Difference(
      * @param to instant at which it ends
      */
     public record Evidence(
-            double seconds, double blocks, @Nullable Double lowWind, @Nullable Double highWind, int from, int to) {}
+            double seconds,
+            double blocks,
+            @Nullable Double lowWind,
+            @Nullable Double highWind,
+            int from,
+            int to) {}
 
     Difference told(boolean told) {
         return new Difference(boat, on, question, value, low, high, error, chance, told, evidence);

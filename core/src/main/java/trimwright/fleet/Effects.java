@@ -31,7 +31,8 @@ final class Effects {
             int from = i < n ? there[i] : boats;
             right[i] = sums.right()[from];
             for (int k = 0; k < size; k++) {
-                // Effects are to add up to nothing: the same number everywhere takes the freedom out and moves nothing else.
+                // Effects are to add up to nothing: the same number everywhere takes the freedom out and moves nothing
+                // else.
                 matrix[i][k] = sums.matrix()[from][k < n ? there[k] : boats] + (i < n && k < n ? 1 : 0);
             }
         }

@@ -12,9 +12,8 @@ final class Evidences {
 
     static Difference.Evidence of(Moments moments, int boat, double worth) {
         int second = moments.clock().steps(1);
-        List<Moments.Moment> with = moments.all().stream()
-                .filter(moment -> has(moment, boat))
-                .toList();
+        List<Moments.Moment> with =
+                moments.all().stream().filter(moment -> has(moment, boat)).toList();
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         int[] best = {-1, -1};

@@ -68,8 +68,9 @@ public record FleetFindings(double block, List<Difference> differences) {
                     of[n++] = i;
                 }
             }
-            double[] chances =
-                    Arrays.stream(of, 0, n).mapToDouble(i -> found.get(i).chance()).toArray();
+            double[] chances = Arrays.stream(of, 0, n)
+                    .mapToDouble(i -> found.get(i).chance())
+                    .toArray();
             boolean[] told = FalseDiscoveries.told(chances, FALSE_SHARE);
             for (int k = 0; k < n; k++) {
                 judged.set(of[k], found.get(of[k]).told(told[k]));
@@ -97,7 +98,8 @@ public record FleetFindings(double block, List<Difference> differences) {
             }
         }
         for (double[] row : rows) {
-            double mean = Arrays.stream(row).filter(v -> !Double.isNaN(v)).average().orElse(0);
+            double mean =
+                    Arrays.stream(row).filter(v -> !Double.isNaN(v)).average().orElse(0);
             for (int i = 0; i < row.length; i++) {
                 row[i] -= mean;
             }

@@ -83,12 +83,11 @@ final class TurnsCompared {
     }
 
     private static List<Turn> counted(Pieces pieces, PointOfSail on) {
-        TurnKind kind =
-                switch (on) {
-                    case UPWIND -> TurnKind.TACK;
-                    case DOWNWIND -> TurnKind.GYBE;
-                    case REACHING -> null;
-                };
+        TurnKind kind = switch (on) {
+            case UPWIND -> TurnKind.TACK;
+            case DOWNWIND -> TurnKind.GYBE;
+            case REACHING -> null;
+        };
         return pieces.turns().stream()
                 .filter(turn -> turn.kind() == kind && turn.label() != TurnLabel.MARK && turn.recovery() != null)
                 .toList();

@@ -76,8 +76,8 @@ public final class TurnPlanner {
                 (i, before, after) -> i >= generations - 1);
         double[] found = search.optimize(
                         new MaxEval(GENERATION * (generations + 2)),
-                        new ObjectiveFunction(shares -> price.applyAsDouble(
-                                TurnTally.of(setup, trials.apply(span.at(setup.kind(), shares))))),
+                        new ObjectiveFunction(shares ->
+                                price.applyAsDouble(TurnTally.of(setup, trials.apply(span.at(setup.kind(), shares))))),
                         GoalType.MINIMIZE,
                         new SimpleBounds(new double[size], one),
                         new InitialGuess(begin),

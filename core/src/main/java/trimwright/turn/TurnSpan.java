@@ -20,29 +20,29 @@ record TurnSpan(double[] least, double[] most) {
             value[i] = least[i] + Math.max(0, Math.min(1, shares[i])) * (most[i] - least[i]);
         }
         return switch (kind) {
-            case TACK, GYBE -> new TurnMoves(0, rad(value[0]), rad(value[1]), rad(value[2]), rad(value[3]), rad(value[4]), rad(value[5]));
-            case BEAR_AWAY, ROUND_UP -> new TurnMoves(value[0], rad(value[1]), 0, 0, rad(value[2]), rad(value[3]), rad(value[4]));
+            case TACK, GYBE ->
+                new TurnMoves(
+                        0, rad(value[0]), rad(value[1]), rad(value[2]), rad(value[3]), rad(value[4]), rad(value[5]));
+            case BEAR_AWAY, ROUND_UP ->
+                new TurnMoves(value[0], rad(value[1]), 0, 0, rad(value[2]), rad(value[3]), rad(value[4]));
         };
     }
 
     /** The moves' shares of the span. */
     double[] sharesOf(TurnKind kind, TurnMoves moves) {
-        double[] value =
-                switch (kind) {
-                    case TACK, GYBE ->
-                        new double[] {
-                            deg(moves.ease()),
-                            deg(moves.over()),
-                            deg(moves.across()),
-                            deg(moves.on()),
-                            deg(moves.power()),
-                            deg(moves.rate())
-                        };
-                    case BEAR_AWAY, ROUND_UP ->
-                        new double[] {
-                            moves.lead(), deg(moves.ease()), deg(moves.on()), deg(moves.power()), deg(moves.rate())
-                        };
+        double[] value = switch (kind) {
+            case TACK, GYBE ->
+                new double[] {
+                    deg(moves.ease()),
+                    deg(moves.over()),
+                    deg(moves.across()),
+                    deg(moves.on()),
+                    deg(moves.power()),
+                    deg(moves.rate())
                 };
+            case BEAR_AWAY, ROUND_UP ->
+                new double[] {moves.lead(), deg(moves.ease()), deg(moves.on()), deg(moves.power()), deg(moves.rate())};
+        };
         double[] shares = new double[value.length];
         for (int i = 0; i < shares.length; i++) {
             shares[i] = Math.max(0, Math.min(1, (value[i] - least[i]) / (most[i] - least[i])));

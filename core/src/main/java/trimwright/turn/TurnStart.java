@@ -78,8 +78,7 @@ public final class TurnStart {
 
     /** Turns by those moves. */
     public TurnOutcome turn(TurnMoves moves) {
-        return turn(
-                straight -> new PlannedHand(moves, chance, setup.wing(), straight), moves.lead(), moves.rate());
+        return turn(straight -> new PlannedHand(moves, chance, setup.wing(), straight), moves.lead(), moves.rate());
     }
 
     /** Turns as one does without a plan. */

@@ -51,8 +51,7 @@ class EffectsTest {
     void theOrderOfBoatsAndOfStretchesDoesNotMatter() {
         double[] straight = Effects.of(sums(new int[] {0, 1, 2, 3}, 0.3, 2));
         double[] turned = Effects.of(sums(new int[] {3, 2, 1, 0}, 0.3, 2));
-        assertArrayEquals(
-                straight, new double[] {turned[3], turned[2], turned[1], turned[0]}, 1e-9);
+        assertArrayEquals(straight, new double[] {turned[3], turned[2], turned[1], turned[0]}, 1e-9);
         BlockSums joined = new BlockSums(4);
         joined.add(sums(new int[] {0, 1, 2, 3}, 0.3, 2));
         joined.add(sums(new int[] {0, 1, 2, 3}, 0.3, 3));

@@ -76,8 +76,8 @@ class SectionRobustnessPropertyTest {
     }
 
     private static String told(int asked, int answered, int wrong, int most, int mostInVain) {
-        return "states " + asked + ", answered " + answered + ", no agreement " + (asked - answered) + ", wrong " + wrong
-                + ", most steps " + most + ", of those without agreement " + mostInVain;
+        return "states " + asked + ", answered " + answered + ", no agreement " + (asked - answered) + ", wrong "
+                + wrong + ", most steps " + most + ", of those without agreement " + mostInVain;
     }
 
     /** Every number that a page or a table takes. Bounds: twice the largest lift of such a section, the drag of a plate abeam. */
