@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.crew;
+
+import org.jspecify.annotations.NullMarked;
