@@ -38,8 +38,8 @@ class SectionBookStudyTest {
 
     @Test
     void booksOfTheTwoModels() throws InterruptedException {
-        SectionTables tables =
-                new SectionTables(new TableCache(Path.of(System.getProperty("trimwright.target", "target"), "sections"), note -> {}));
+        SectionTables tables = new SectionTables(
+                new TableCache(Path.of(System.getProperty("trimwright.target", "target"), "sections"), note -> {}));
         for (String id : System.getProperty("trimwright.section.books").split(",")) {
             WingSpec wing = BOAT.boat().getWing(id);
             Sections computed = tables.of(wing, Progress.NONE);
@@ -55,7 +55,8 @@ class SectionBookStudyTest {
 
     /** A book of one wind is a part of the whole book: winds do not know of each other. */
     private static List<TargetPoint> points(WingSpec wing, Sections sections, double wind) throws InterruptedException {
-        TargetGrid grid = new TargetGrid(List.of(wind), TargetRequest.defaultGrid().angles());
+        TargetGrid grid =
+                new TargetGrid(List.of(wind), TargetRequest.defaultGrid().angles());
         TargetRequest request = TargetRequest.of(BOAT, wing, grid, sections.source());
         return TargetRun.of(request, sections.family(), 1, Progress.NONE).listBest();
     }
@@ -103,7 +104,8 @@ class SectionBookStudyTest {
             if (a.isSolved() && b.isSolved() && a.isFoiling() == b.isFoiling()) {
                 double[] change = new double[NUMBERS.size()];
                 for (int k = 0; k < change.length; k++) {
-                    change[k] = NUMBERS.get(k).applyAsDouble(b.getTarget()) - NUMBERS.get(k).applyAsDouble(a.getTarget());
+                    change[k] = NUMBERS.get(k).applyAsDouble(b.getTarget())
+                            - NUMBERS.get(k).applyAsDouble(a.getTarget());
                 }
                 changes.add(change);
             } else if (a.isSolved() || b.isSolved()) {
@@ -114,16 +116,21 @@ class SectionBookStudyTest {
             }
         }
         both += changes.size();
-        same += (int) changes.stream().filter(change -> Math.abs(change[0]) < SAME).count();
+        same += (int)
+                changes.stream().filter(change -> Math.abs(change[0]) < SAME).count();
         StringBuilder line = new StringBuilder();
         for (int k = 0; k < NUMBERS.size(); k++) {
             int column = k;
-            double[] sorted = changes.stream().mapToDouble(change -> change[column]).sorted().toArray();
+            double[] sorted = changes.stream()
+                    .mapToDouble(change -> change[column])
+                    .sorted()
+                    .toArray();
             int n = sorted.length;
             line.append(
                     n == 0
                             ? " - |"
-                            : String.format(Locale.ROOT, " %.2f (%.2f..%.2f) |", sorted[n / 2], sorted[0], sorted[n - 1]));
+                            : String.format(
+                                    Locale.ROOT, " %.2f (%.2f..%.2f) |", sorted[n / 2], sorted[0], sorted[n - 1]));
         }
         System.out.printf(
                 Locale.ROOT,
@@ -159,7 +166,9 @@ class SectionBookStudyTest {
         if (!point.isSolved()) {
             return "none";
         }
-        double[] n = NUMBERS.stream().mapToDouble(number -> number.applyAsDouble(point.getTarget())).toArray();
+        double[] n = NUMBERS.stream()
+                .mapToDouble(number -> number.applyAsDouble(point.getTarget()))
+                .toArray();
         return String.format(
                 Locale.ROOT,
                 "%s %.1f at %.0f, VMG %.1f, camber %.0f, twist %.0f",
