@@ -1,5 +1,5 @@
 // Which key does what, and how to change it.
-import { html, useEffect, useState } from '../dom.js';
+import { html, useEffect, useLayoutEffect, useState } from '../dom.js';
 import { t } from '../text.js';
 import { ACTS, PART, keyName } from './hands.js';
 
@@ -7,7 +7,8 @@ export function Bindings({ hands, mine }) {
   const [asking, setAsking] = useState(null);
   const [, redraw] = useState(0);
   useEffect(() => hands.listen(() => redraw((n) => n + 1)), [hands]);
-  useEffect(() => {
+  // Before the picture: the next key may come sooner than that.
+  useLayoutEffect(() => {
     if (!asking) return undefined;
     const take = (event) => {
       event.preventDefault();
