@@ -28,7 +28,7 @@ public final class CardBooks {
             throws InterruptedException {
         TargetGrid whole = TargetRequest.defaultGrid();
         if (whole.winds().containsAll(winds)) {
-            TargetBook kept = books.findKept(TargetRequest.of(file, wing, whole, section));
+            TargetBook kept = books.find(TargetRequest.of(file, wing, whole, section));
             if (kept != null) {
                 return kept;
             }

@@ -2,6 +2,10 @@ package trimwright.cli;
 
 import java.io.PrintStream;
 import java.util.Locale;
+import trimwright.prepare.TargetBooks;
+import trimwright.prepare.TargetRequest;
+import trimwright.prepare.TargetRun;
+import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
@@ -70,6 +74,13 @@ public final class Console {
             case BAR -> new ProgressBarLine(err, task, total, unit);
             case LINES -> new ProgressLines(err, task, total, unit, System::nanoTime);
         };
+    }
+
+    /** The book of all targets of a wing, with its progress where it has to be computed. */
+    TargetBook book(TargetBooks books, TargetRequest request) throws InterruptedException {
+        try (Progress progress = targetProgress(TargetRun.steps(request))) {
+            return books.of(request, progress);
+        }
     }
 
     /** The same for the targets of so many winds, or of whatever else is computed with them. */

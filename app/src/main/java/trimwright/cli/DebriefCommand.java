@@ -21,10 +21,8 @@ import trimwright.debrief.SessionCourse;
 import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
-import trimwright.prepare.TargetRun;
 import trimwright.store.Library;
 import trimwright.target.TargetBook;
-import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.wind.SpeedSource;
@@ -106,10 +104,7 @@ public final class DebriefCommand implements Callable<Integer> {
     }
 
     private TargetBook targets(BoatFile file, WingSpec spec) throws InterruptedException {
-        TargetRequest request = TargetRequest.of(file, spec, TargetRequest.defaultGrid(), section.source());
-        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
-            return books.of(request, progress);
-        }
+        return console.book(books, TargetRequest.of(file, spec, TargetRequest.defaultGrid(), section.source()));
     }
 
     private @Nullable SpeedSource speedSource() {

@@ -18,7 +18,6 @@ import trimwright.ingest.journal.JournalSource.Protocol;
 import trimwright.live.LiveBoat;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
-import trimwright.prepare.TargetRun;
 import trimwright.recording.EventMode;
 import trimwright.recording.InputAddress;
 import trimwright.recording.Journals;
@@ -30,7 +29,6 @@ import trimwright.segment.FoilingRule;
 import trimwright.store.StoredSession;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
-import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.web.LiveRoutes;
@@ -158,11 +156,8 @@ public final class LiveCommand implements Callable<Integer> {
             return () -> new LiveBoat(null, null, null);
         }
         BoatFile file = BoatFiles.find(boat);
-        TargetRequest request = TargetRequest.of(file, wing.of(file.boat()));
-        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
-            TargetBook book = books.of(request, progress);
-            return () -> new LiveBoat(file.boat(), book, FoilingRule.BySpeed.above(book.slowestFoiling()));
-        }
+        TargetBook book = console.book(books, TargetRequest.of(file, wing.of(file.boat())));
+        return () -> new LiveBoat(file.boat(), book, FoilingRule.BySpeed.above(book.slowestFoiling()));
     }
 
     private void close(Recording run) {

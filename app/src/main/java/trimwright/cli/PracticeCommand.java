@@ -15,9 +15,6 @@ import trimwright.practice.DrillRun;
 import trimwright.practice.DrillSetup;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
-import trimwright.prepare.TargetRun;
-import trimwright.target.TargetBook;
-import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.units.Units;
@@ -63,8 +60,13 @@ public final class PracticeCommand implements Callable<Integer> {
         BoatFile file = BoatFiles.find(boat);
         WingSpec spec = wing.of(file.boat());
         Pilot hand = Pilot.of(pilot);
-        DrillSetup setup =
-                DrillBoats.setup(DrillBoats.drill(drill), file, spec, book(file, spec), Units.fromKnots(tws), seed);
+        DrillSetup setup = DrillBoats.setup(
+                DrillBoats.drill(drill),
+                file,
+                spec,
+                console.book(books, TargetRequest.of(file, spec)),
+                Units.fromKnots(tws),
+                seed);
         DrillResult result = DrillRun.sail(setup, hand.hand(spec));
         if (common.json()) {
             console.json(DrillDocument.of(file, setup, hand.word(), result));
@@ -72,12 +74,5 @@ public final class PracticeCommand implements Callable<Integer> {
             console.text(DrillDocument.text(setup, hand.word(), result));
         }
         return CommandRunner.DONE;
-    }
-
-    private TargetBook book(BoatFile file, WingSpec spec) throws InterruptedException {
-        TargetRequest request = TargetRequest.of(file, spec);
-        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
-            return books.of(request, progress);
-        }
     }
 }

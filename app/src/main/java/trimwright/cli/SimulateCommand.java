@@ -13,13 +13,11 @@ import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
-import trimwright.prepare.TargetRun;
 import trimwright.raceday.DayMaker;
 import trimwright.raceday.MadeDay;
 import trimwright.raceday.ScenarioFile;
 import trimwright.sim.BoatRun;
 import trimwright.sim.Scenario;
-import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
@@ -67,7 +65,7 @@ public final class SimulateCommand implements Callable<Integer> {
         BoatFile file = BoatFiles.find(boat);
         WingSpec spec = wing.of(file.boat());
         int threads = Runtime.getRuntime().availableProcessors();
-        DayMaker maker = new DayMaker(file.boat(), spec, book(file, spec), threads);
+        DayMaker maker = new DayMaker(file.boat(), spec, console.book(books, TargetRequest.of(file, spec)), threads);
         MadeDay day;
         try (Progress progress = console.progress(
                 Texts.of("simulate.progress"), DayMaker.steps(minutes), Texts.of("simulate.progress_unit"))) {
@@ -93,13 +91,6 @@ public final class SimulateCommand implements Callable<Integer> {
             return ScenarioFile.read(scenarioFile);
         }
         throw new UserInputException(Texts.of("simulate.seed_or_scenario"));
-    }
-
-    private TargetBook book(BoatFile file, WingSpec spec) throws InterruptedException {
-        TargetRequest request = TargetRequest.of(file, spec);
-        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
-            return books.of(request, progress);
-        }
     }
 
     private String text(MadeDay day) {

@@ -14,13 +14,11 @@ import trimwright.prepare.SectionTables;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetDocument;
 import trimwright.prepare.TargetRequest;
-import trimwright.prepare.TargetRun;
 import trimwright.prepare.TargetTable;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetGrid;
 import trimwright.target.TargetPoint;
 import trimwright.text.NoAnswerException;
-import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.units.Units;
@@ -114,8 +112,6 @@ public final class TargetsCommand implements Callable<Integer> {
         }
         // Tables first, so that each kind of work shows its own progress.
         section.sections(request.wing(), tables, console);
-        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
-            return books.of(request, progress);
-        }
+        return console.book(books, request);
     }
 }

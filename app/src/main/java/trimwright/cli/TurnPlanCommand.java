@@ -1,9 +1,6 @@
 package trimwright.cli;
 
-import java.util.Arrays;
-import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -14,13 +11,11 @@ import trimwright.crew.TurnKind;
 import trimwright.drills.DrillBoats;
 import trimwright.drills.TurnPlanDocument;
 import trimwright.drills.TurnPlanRun;
+import trimwright.drills.TurnWords;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
-import trimwright.prepare.TargetRun;
-import trimwright.target.TargetBook;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
-import trimwright.text.UserInputException;
 import trimwright.turn.TurnSetup;
 import trimwright.units.Units;
 
@@ -68,10 +63,11 @@ public final class TurnPlanCommand implements Callable<Integer> {
         NumberCheck.within("--turbulence", turbulence, 0, 0.3);
         NumberCheck.within("--tries", tries, 8, 2000);
         NumberCheck.within("--turns", turns, 4, 2000);
-        TurnKind turn = kind();
+        TurnKind turn = TurnWords.kind(kind);
         BoatFile file = BoatFiles.find(boat);
         WingSpec spec = wing.of(file.boat());
-        TurnSetup setup = DrillBoats.turn(turn, file, spec, book(file, spec), Units.fromKnots(tws), turbulence);
+        TurnSetup setup = DrillBoats.turn(
+                turn, file, spec, console.book(books, TargetRequest.of(file, spec)), Units.fromKnots(tws), turbulence);
         Double own = file.boat().limits().turnChanceMax();
         TurnPlanRun.Plans plans;
         try (Progress progress = console.progress(Texts.of("turnplan.progress"), TurnPlanRun.steps(tries), "")) {
@@ -83,28 +79,5 @@ public final class TurnPlanCommand implements Callable<Integer> {
             console.text(TurnPlanDocument.text(plans));
         }
         return CommandRunner.DONE;
-    }
-
-    private TurnKind kind() {
-        return Arrays.stream(TurnKind.values())
-                .filter(one -> word(one).equals(kind))
-                .findFirst()
-                .orElseThrow(() -> new UserInputException(Texts.of(
-                        "turnplan.no_kind",
-                        kind,
-                        Arrays.stream(TurnKind.values())
-                                .map(TurnPlanCommand::word)
-                                .collect(Collectors.joining(", ")))));
-    }
-
-    private static String word(TurnKind kind) {
-        return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private TargetBook book(BoatFile file, WingSpec spec) throws InterruptedException {
-        TargetRequest request = TargetRequest.of(file, spec);
-        try (Progress progress = console.targetProgress(TargetRun.steps(request))) {
-            return books.of(request, progress);
-        }
     }
 }

@@ -2,7 +2,6 @@ package trimwright.drills;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import trimwright.crew.TurnKind;
 import trimwright.text.Texts;
 import trimwright.turn.TurnMoves;
@@ -73,10 +72,5 @@ final class TurnCues {
         return power < NOTHING
                 ? Texts.of("turnplan.move.on")
                 : Texts.of("turnplan.move.on_more", Math.toDegrees(power));
-    }
-
-    /** As people write it. */
-    static String word(TurnKind kind) {
-        return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

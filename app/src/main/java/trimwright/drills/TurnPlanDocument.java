@@ -21,7 +21,7 @@ public final class TurnPlanDocument {
         ObjectNode document = JsonOut.document("turn-plan/1", file.hash());
         document.put("boat", file.boat().name());
         document.put("wing", plans.setup().wing().id());
-        document.put("kind", TurnCues.word(plans.kind()));
+        document.put("kind", TurnWords.of(plans.kind()));
         document.put("tws_kn", Units.toKnots(plans.setup().wind()));
         document.put("turbulence_ratio", plans.setup().intensity());
         document.put("turn_chance_max_ratio", plans.chance());
@@ -72,7 +72,7 @@ public final class TurnPlanDocument {
                         "turnplan.title",
                         plans.setup().boat().title(),
                         plans.setup().wing().id(),
-                        Texts.of("turnplan.kind." + TurnCues.word(plans.kind())),
+                        Texts.of("turnplan.kind." + TurnWords.of(plans.kind())),
                         Units.toKnots(plans.setup().wind()),
                         100 * plans.setup().intensity()))
                 .append('\n');

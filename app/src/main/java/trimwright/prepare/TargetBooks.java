@@ -40,14 +40,8 @@ public final class TargetBooks {
         return source == SectionSource.COMPUTED ? tables.of(wing, progress) : Sections.closedForm(wing);
     }
 
-    /** The book that is asked for, null where it is not kept. */
-    public synchronized @Nullable TargetBook find(TargetRequest request) {
-        TargetBook known = books.get(request);
-        return known != null || cache == null ? known : cache.find(request);
-    }
-
     /** The book of a request if it was made before, null where it would have to be computed. */
-    public synchronized @Nullable TargetBook findKept(TargetRequest request) {
+    public synchronized @Nullable TargetBook find(TargetRequest request) {
         TargetBook known = books.get(request);
         return known != null || cache == null ? known : cache.find(request);
     }

@@ -22,7 +22,6 @@ final class Comparing {
 
     private final Moments moments;
     private final Question question;
-    private final double[] windMean;
     private final int[] blockOf;
     private final int blocks;
 
@@ -33,7 +32,6 @@ final class Comparing {
         int steps = moments.clock().steps(block);
         blocks = moments.clock().size() / steps + 1;
         blockOf = moments.all().stream().mapToInt(moment -> moment.at() / steps).toArray();
-        windMean = windMeans();
     }
 
     /** Questions whose gauge has a zero error that turns its sign with the tack are answered tack by tack. */
@@ -117,11 +115,11 @@ final class Comparing {
             double[] winds = new double[who.length];
             for (int boat : moment.boats()) {
                 double value = moments.value(question, moment, boat);
-                double wind = moments.windOff(moment, boat);
+                double wind = moments.windChange(moment, boat);
                 if (!Double.isNaN(value) && !Double.isNaN(wind)) {
                     who[n] = boat;
                     values[n] = value;
-                    winds[n++] = wind - windMean[boat];
+                    winds[n++] = wind;
                 }
             }
             if (n >= 2) {
@@ -129,25 +127,6 @@ final class Comparing {
             }
         }
         return sums;
-    }
-
-    /** What a boat's own wind stands off the others' on average may be its gauge: only changes of it count. */
-    private double[] windMeans() {
-        double[] sum = new double[moments.boats()];
-        int[] count = new int[moments.boats()];
-        for (Moments.Moment moment : moments.all()) {
-            for (int boat : moment.boats()) {
-                double off = moments.windOff(moment, boat);
-                if (!Double.isNaN(off)) {
-                    sum[boat] += off;
-                    count[boat]++;
-                }
-            }
-        }
-        for (int b = 0; b < sum.length; b++) {
-            sum[b] = count[b] == 0 ? 0 : sum[b] / count[b];
-        }
-        return sum;
     }
 
     /** Blocks of equal length that a boat's seconds are worth. */

@@ -30,6 +30,7 @@ final class Moments {
     private final PointOfSail on;
     private final int second;
     private final List<Moment> moments = new ArrayList<>();
+    private final double[] windMean;
 
     /**
      * One second of one tack.
@@ -62,6 +63,25 @@ final class Moments {
                 add(s, tack, steady);
             }
         }
+        windMean = windMeans();
+    }
+
+    private double[] windMeans() {
+        double[] sum = new double[tracks.size()];
+        int[] count = new int[sum.length];
+        for (Moment moment : moments) {
+            for (int boat : moment.boats()) {
+                double off = windOff(moment, boat);
+                if (!Double.isNaN(off)) {
+                    sum[boat] += off;
+                    count[boat]++;
+                }
+            }
+        }
+        for (int b = 0; b < sum.length; b++) {
+            sum[b] = count[b] == 0 ? 0 : sum[b] / count[b];
+        }
+        return sum;
     }
 
     private void add(int s, Tack tack, Tack[][] steady) {
@@ -123,8 +143,12 @@ final class Moments {
         return on;
     }
 
-    /** Own wind less the middle of the moment's (m/s). */
-    double windOff(Moment moment, int boat) {
+    /** Own wind less the middle of the moment's, less the mean of that (m/s): what a boat's stands off on average may be its gauge. */
+    double windChange(Moment moment, int boat) {
+        return windOff(moment, boat) - windMean[boat];
+    }
+
+    private double windOff(Moment moment, int boat) {
         return tracks.get(boat).mean(Quantity.TWS, moment.at(), moment.at() + second) - moment.wind();
     }
 

@@ -1,7 +1,5 @@
 package trimwright.practice;
 
-import trimwright.air.ApparentWind;
-import trimwright.air.TrueWind;
 import trimwright.crew.Aim;
 import trimwright.crew.ComputedHand;
 import trimwright.crew.DrillCrew;
@@ -9,11 +7,8 @@ import trimwright.crew.Habits;
 import trimwright.crew.Sight;
 import trimwright.crew.WingHand;
 import trimwright.motion.Commands;
-import trimwright.motion.Controls;
 import trimwright.motion.MotionModel;
 import trimwright.motion.MotionState;
-import trimwright.motion.Pose;
-import trimwright.motion.Rates;
 import trimwright.weather.TurbulenceSpectrum;
 import trimwright.weather.WeatherSpec;
 import trimwright.weather.WindField;
@@ -28,6 +23,9 @@ public final class DrillRun {
 
     /** Time that the computed hand has to settle her (s): chosen. */
     public static final double SETTLING = 12;
+
+    /** Share of the card's speed with which she begins (-): chosen. */
+    private static final double SPEED = 0.9;
 
     /** Strips of the wing: as in the simulated races. */
     private static final int STRIPS = 16;
@@ -55,7 +53,7 @@ public final class DrillRun {
                 drill.puffs());
         WindField field = new WindField(weather, setup.seed());
         model = new MotionModel(setup.boat(), setup.wing(), setup.air(), setup.water(), STRIPS);
-        state = first();
+        state = FirstState.onTheFoils(model, setup.boat(), setup.aims(), setup.wind(), drill.way(), SPEED);
         watch = new Watch(model, setup.wing(), field, state);
         WingHand settling = new ComputedHand(setup.wing(), Habits.NONE, 1);
         crew = new DrillCrew(
@@ -105,34 +103,5 @@ public final class DrillRun {
             run.step();
         }
         return run.result();
-    }
-
-    /** On the foils, near the card's speed and trim, wind from starboard. */
-    private MotionState first() {
-        double best = setup.drill().way() == trimwright.crew.HelmOrder.Way.UPWIND
-                ? setup.aims().upwindAngle(setup.wind())
-                : setup.aims().downwindAngle(setup.wind());
-        Aim aim = setup.aims().at(setup.wind(), best);
-        double speed = 0.9 * aim.speed();
-        ApparentWind felt = new TrueWind(setup.wind(), best).apparent(speed, 0);
-        double roll = aim.attitude().heel();
-        double out = setup.boat().crew().yMax();
-        double sheet = Math.max(0, felt.angle() - aim.trim().incidence());
-        Controls controls = new Controls(
-                sheet,
-                aim.trim().camber(),
-                aim.trim().twist(),
-                aim.trim().twistMid(),
-                Math.toRadians(3),
-                Math.toRadians(3),
-                0,
-                0,
-                0,
-                1,
-                1,
-                out);
-        double height = model.heightFor(Math.max(0.6, aim.attitude().rideHeight()), roll, 0, out);
-        return new MotionState(
-                new Pose(0, 0, height, Math.PI * 2 - best, roll, 0), new Rates(speed, 0, 0, 0, 0, 0), controls);
     }
 }

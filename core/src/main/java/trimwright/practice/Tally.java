@@ -12,9 +12,6 @@ final class Tally {
     /** How long after its word a turn counts (s): chosen, by then a sound crew is back on its speed. */
     private static final double TURN = 20;
 
-    /** Heel from which nobody could hold her (rad): chosen, far beyond any that is sailed. */
-    private static final double CAPSIZE = Math.toRadians(40);
-
     private static final class Turn {
         private final double word;
         private double metres;
@@ -26,11 +23,7 @@ final class Tally {
         }
     }
 
-    /** Over a limit by less counts as at it: the crew holds the elevator there. Chosen. */
-    private static final double AT_LIMIT = 1.05;
-
-    private final Boat boat;
-    private final WingSpec wing;
+    private final Bounds bounds;
     private final double length;
     private final List<Turn> turns = new ArrayList<>();
     private double seconds;
@@ -45,8 +38,7 @@ final class Tally {
     private DrillResult.End end = DrillResult.End.SAILED;
 
     Tally(Boat boat, WingSpec wing, Drill drill) {
-        this.boat = boat;
-        this.wing = wing;
+        bounds = new Bounds(boat, wing);
         length = drill.seconds();
         drill.words().forEach(word -> turns.add(new Turn(word)));
     }
@@ -61,14 +53,10 @@ final class Tally {
         double leeward = -sight.tack() * sight.state().pose().roll();
         mostHeel = Math.max(mostHeel, leeward);
         touched += touches ? dt : 0;
-        double down = -Math.min(loads.portElevator(), loads.starboardElevator());
-        elevator += down > AT_LIMIT * boat.limits().elevatorDownForce() ? dt : 0;
-        sheet += Math.abs(loads.turningMoment()) / wing.sheet().lever()
-                        > AT_LIMIT * wing.sheet().loadMax()
-                ? dt
-                : 0;
+        elevator += bounds.isPastElevator(loads) ? dt : 0;
+        sheet += bounds.isPastSheet(loads) ? dt : 0;
         stall += loads.stallMargin() < 0 ? dt : 0;
-        if (Math.abs(sight.state().pose().roll()) > CAPSIZE) {
+        if (Bounds.isCapsized(sight)) {
             end = DrillResult.End.CAPSIZED;
         }
         for (Turn turn : turns) {

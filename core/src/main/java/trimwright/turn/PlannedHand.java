@@ -71,12 +71,12 @@ public final class PlannedHand implements TurnHand {
         inverted = Double.NaN;
     }
 
-    /** When the wind was seen to be where the camber goes over (s), NaN before. */
+    @Override
     public double over() {
         return over.sensed;
     }
 
-    /** When the wind was seen to be where the new trim is sheeted (s), NaN before. */
+    @Override
     public double on() {
         return on.sensed;
     }

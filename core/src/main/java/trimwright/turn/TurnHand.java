@@ -6,4 +6,14 @@ import trimwright.crew.WingHand;
 public interface TurnHand extends WingHand {
     /** The driver says that a turn comes: heard at that time (s). */
     void hear(double time);
+
+    /** When the wind was seen to be where the camber goes over (s), NaN before and for a hand without a plan. */
+    default double over() {
+        return Double.NaN;
+    }
+
+    /** When the wind was seen to be where the new trim is sheeted (s), NaN before and for a hand without a plan. */
+    default double on() {
+        return Double.NaN;
+    }
 }

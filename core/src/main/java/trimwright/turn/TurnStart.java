@@ -1,9 +1,6 @@
 package trimwright.turn;
 
 import java.util.function.Function;
-import trimwright.air.ApparentWind;
-import trimwright.air.TrueWind;
-import trimwright.crew.Aim;
 import trimwright.crew.ComputedHand;
 import trimwright.crew.DoneTurn;
 import trimwright.crew.DrillCrew;
@@ -13,12 +10,11 @@ import trimwright.crew.HelmOrder.Way;
 import trimwright.crew.Sight;
 import trimwright.crew.TurnKind;
 import trimwright.crew.TurnOrder;
-import trimwright.motion.Controls;
 import trimwright.motion.MotionLoads;
 import trimwright.motion.MotionModel;
 import trimwright.motion.MotionState;
-import trimwright.motion.Pose;
-import trimwright.motion.Rates;
+import trimwright.practice.Bounds;
+import trimwright.practice.FirstState;
 import trimwright.practice.Watch;
 import trimwright.weather.TurbulenceSpectrum;
 import trimwright.weather.WeatherSpec;
@@ -34,11 +30,11 @@ public final class TurnStart {
 
     private static final double STEP = MotionModel.STEP;
     private static final int STRIPS = 16;
-    private static final double CAPSIZE = Math.toRadians(40);
-    /** Over a limit by less counts as at it: the crew holds the elevator there. Chosen. */
-    private static final double AT_LIMIT = 1.05;
+    /** Share of the card's speed with which she begins (-): chosen. */
+    private static final double SPEED = 0.95;
 
     private final TurnSetup setup;
+    private final Bounds bounds;
     private final TurnChance chance;
     private final MotionModel model;
     private final Watch watch;
@@ -49,13 +45,14 @@ public final class TurnStart {
 
     public TurnStart(TurnSetup setup, TurnChance chance) {
         this.setup = setup;
+        bounds = new Bounds(setup.boat(), setup.wing());
         this.chance = chance;
         WeatherSpec weather = new WeatherSpec(
                 setup.wind(), /* from= */ 0, /* height= */ 10, setup.intensity(), TurbulenceSpectrum.KAIMAL, 0, 0, 0);
         model = new MotionModel(setup.boat(), setup.wing(), setup.air(), setup.water(), STRIPS);
         hand = new ComputedHand(setup.wing(), Habits.NONE, 1);
         crew = new DrillCrew(setup.boat(), setup.aims(), hand, new HelmOrder(before(), 1));
-        MotionState now = first();
+        MotionState now = FirstState.onTheFoils(model, setup.boat(), setup.aims(), setup.wind(), before(), SPEED);
         watch = new Watch(model, setup.wing(), new WindField(weather, chance.seed()), now);
         long steps = Math.round(chance.begin() / STEP);
         for (long i = 0; i < steps; i++) {
@@ -133,22 +130,20 @@ public final class TurnStart {
             metres += (best - sails.progress(sight)) * STEP;
             least = Math.min(least, sight.speed());
             touched |= !wasWet && loads.hullLift() > 0;
-            double down = -Math.min(loads.portElevator(), loads.starboardElevator());
-            elevator += down > AT_LIMIT * setup.boat().limits().elevatorDownForce() ? STEP : 0;
-            double load = Math.abs(loads.turningMoment()) / setup.wing().sheet().lever();
-            sheet += load > AT_LIMIT * setup.wing().sheet().loadMax() ? STEP : 0;
+            elevator += bounds.isPastElevator(loads) ? STEP : 0;
+            sheet += bounds.isPastSheet(loads) ? STEP : 0;
             double roll = sight.state().pose().roll();
             double heel = (sight.felt().angle() >= 0 ? 1 : -1) * roll;
             leeward = Math.max(leeward, -heel);
             windward = Math.max(windward, heel);
             widest = Math.max(widest, Math.abs(sight.felt().angle()));
-            capsized = Math.abs(roll) > CAPSIZE;
+            capsized = Bounds.isCapsized(sight);
         }
 
         TurnOutcome outcome() {
             double went = time + helm;
-            double over = trimmer instanceof PlannedHand planned ? planned.over() - went : Double.NaN;
-            double on = trimmer instanceof PlannedHand planned ? planned.on() - went : Double.NaN;
+            double over = trimmer.over() - went;
+            double on = trimmer.on() - went;
             double done = Double.NaN;
             for (DoneTurn turn : sails.turns()) {
                 if (turn.order().start() >= time) {
@@ -172,33 +167,5 @@ public final class TurnStart {
             case BEAR_AWAY -> new HelmOrder(Way.DOWNWIND, 1);
             case ROUND_UP -> new HelmOrder(Way.UPWIND, 1);
         };
-    }
-
-    /** On the foils, near the card's speed and trim. */
-    private MotionState first() {
-        double best = before() == Way.UPWIND
-                ? setup.aims().upwindAngle(setup.wind())
-                : setup.aims().downwindAngle(setup.wind());
-        Aim aim = setup.aims().at(setup.wind(), best);
-        double speed = 0.95 * aim.speed();
-        ApparentWind felt = new TrueWind(setup.wind(), best).apparent(speed, 0);
-        double roll = aim.attitude().heel();
-        double out = setup.boat().crew().yMax();
-        Controls controls = new Controls(
-                Math.max(0, felt.angle() - aim.trim().incidence()),
-                aim.trim().camber(),
-                aim.trim().twist(),
-                aim.trim().twistMid(),
-                Math.toRadians(3),
-                Math.toRadians(3),
-                0,
-                0,
-                0,
-                1,
-                1,
-                out);
-        double height = model.heightFor(Math.max(0.6, aim.attitude().rideHeight()), roll, 0, out);
-        return new MotionState(
-                new Pose(0, 0, height, Math.PI * 2 - best, roll, 0), new Rates(speed, 0, 0, 0, 0, 0), controls);
     }
 }

@@ -1,7 +1,6 @@
 package trimwright.target;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.hipparchus.optim.InitialGuess;
@@ -25,16 +24,6 @@ import trimwright.target.search.Answer;
  * each trim, breaches of limits priced. It knows neither slopes nor neighbours of the book.
  */
 final class GlobalSearch {
-    private static final List<Variable> CONTROLS = List.of(
-            Variable.CAMBER,
-            Variable.TWIST,
-            Variable.TWIST_MID_RATIO,
-            Variable.HEEL,
-            Variable.RIDE_HEIGHT,
-            Variable.PITCH,
-            Variable.ELEVATOR_DIFFERENTIAL,
-            Variable.CREW_PLACE);
-
     /** A speed (scaled) that no breach is worth: multipliers of limits are below it. */
     private static final double PRICE = 3;
 
@@ -102,7 +91,9 @@ final class GlobalSearch {
     }
 
     private static double[] of(double[] x) {
-        return CONTROLS.stream().mapToDouble(control -> x[control.ordinal()]).toArray();
+        return NoBetterTrimPropertyTest.CONTROLS.stream()
+                .mapToDouble(control -> x[control.ordinal()])
+                .toArray();
     }
 
     private double loss(double[] trim) {
@@ -146,7 +137,7 @@ final class GlobalSearch {
     private @Nullable Balanced balancedFrom(SailingState from, double[] trim) {
         SailingState state = from;
         for (int i = 0; i < trim.length; i++) {
-            Variable control = CONTROLS.get(i);
+            Variable control = NoBetterTrimPropertyTest.CONTROLS.get(i);
             state = state.with(control, trim[i] * control.scale());
         }
         return balancer.balance(state) instanceof Balanced balanced ? balanced : null;

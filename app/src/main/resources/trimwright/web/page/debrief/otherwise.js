@@ -22,7 +22,7 @@ export function Otherwise({ report, fleet, view, onFocus }) {
         <tr key=${one.sentence} class=${shown && shown.record === one ? 'pick chosen' : 'pick'} tabindex="0"
           onClick=${() => show(i)} onKeyDown=${(e) => e.key === 'Enter' && show(i)}>
           <td><b>${fleet.of(one.boat).letter}</b></td><td class="wrap">${one.sentence}</td></tr>`)}</tbody></table>
-      <p class="quiet">${t('web.debrief.found_note')}</p>`}
+      <p class="quiet">${t('debrief.found.note')} ${t('web.debrief.found_shows')}</p>`}
     ${['upwind', 'downwind'].map((kind) => html`<${Progress} key=${kind} kind=${kind} fleet=${fleet}
       rows=${found.differences.filter((one) => one.question === 'progress' && one.kind === kind)} />`)}`;
 }

@@ -1,0 +1,32 @@
+package trimwright.practice;
+
+import trimwright.boat.Boat;
+import trimwright.boat.WingSpec;
+import trimwright.crew.Sight;
+import trimwright.motion.MotionLoads;
+
+/** What a boat must not pass, as gauges tell it while she sails. */
+public record Bounds(Boat boat, WingSpec wing) {
+    /** Over a limit by less counts as at it: the crew holds the elevator there. Chosen. */
+    private static final double AT_LIMIT = 1.05;
+
+    /** Heel from which nobody could hold her (rad): chosen, far beyond any that is sailed. */
+    private static final double CAPSIZE = Math.toRadians(40);
+
+    /** Whether an elevator pulls down by a twentieth or more beyond the boat file's limit. */
+    public boolean isPastElevator(MotionLoads loads) {
+        double down = -Math.min(loads.portElevator(), loads.starboardElevator());
+        return down > AT_LIMIT * boat.limits().elevatorDownForce();
+    }
+
+    /** Whether the sheet's load at the wing is a twentieth or more beyond the largest that maker or class allows. */
+    public boolean isPastSheet(MotionLoads loads) {
+        return Math.abs(loads.turningMoment()) / wing.sheet().lever()
+                > AT_LIMIT * wing.sheet().loadMax();
+    }
+
+    /** Whether she has heeled so far that nobody could hold her. */
+    public static boolean isCapsized(Sight sight) {
+        return Math.abs(sight.state().pose().roll()) > CAPSIZE;
+    }
+}
