@@ -17,15 +17,14 @@ import trimwright.target.search.Answer;
 
 /** All targets of one wind: both branches at each angle, and the best speeds made good up and down the wind. */
 final class WindTargets {
-    private final Platform platform;
     private final Rungs rungs;
     private final double wind;
     private final List<Double> angles;
     private final Task foiling;
-    private final Task onHulls;
     private final TargetMaker foilingMaker;
     private final TargetMaker hullMaker;
     private final Sweep foilingSweep;
+    private final HullSweep hulls;
     private final Sweep hullSweep;
 
     /** @param rungs of the same platform and held controls, foiling */
@@ -36,16 +35,16 @@ final class WindTargets {
             double wind,
             List<Double> angles,
             Rungs rungs) {
-        this.platform = platform;
         this.rungs = rungs;
         this.wind = wind;
         this.angles = angles;
         foiling = task(platform, held, foils, wind, Branch.FOILING);
-        onHulls = task(platform, held, foils, wind, Branch.DISPLACEMENT);
+        Task onHulls = task(platform, held, foils, wind, Branch.DISPLACEMENT);
         foilingMaker = new TargetMaker(foiling);
         hullMaker = new TargetMaker(onHulls);
         foilingSweep = new Sweep(foiling, angles);
-        hullSweep = new Sweep(onHulls, angles);
+        hulls = new HullSweep(onHulls, angles);
+        hullSweep = hulls.sweep();
     }
 
     /** The foiling answers that lead from an easy wind to any other. */
@@ -60,7 +59,7 @@ final class WindTargets {
 
     List<TargetPoint> find() {
         sweepFoiling();
-        sweepHulls();
+        hulls.go();
         List<TargetPoint> points = new ArrayList<>();
         addBest(TargetMode.UPWIND, points);
         for (int i = 0; i < angles.size(); i++) {
@@ -96,41 +95,6 @@ final class WindTargets {
         }
         foilingSweep.go(first, wider, 1);
         foilingSweep.go(first, wider - 1, -1);
-    }
-
-    /** From close to the wind outwards and from far off it inwards, each until the boat takes off. */
-    private void sweepHulls() {
-        int low = firstFrom(0, 1);
-        if (low < angles.size() && hullSweep.outcomeAt(low) == Outcome.TAKES_OFF) {
-            int high = firstFrom(angles.size() - 1, -1);
-            if (high > low && hullSweep.outcomeAt(high) == Outcome.TAKES_OFF) {
-                hullSweep.noteTakeOff(low, high);
-            }
-        }
-        for (int i = 0; i < angles.size(); i++) {
-            boolean unknown = hullSweep.outcomeAt(i) == Outcome.NONE || hullSweep.outcomeAt(i) == Outcome.NOT_TRIED;
-            if (unknown && EasedWing.isStalledOnHulls(onHulls, angles.get(i))) {
-                hullSweep.noteStalled(i);
-            }
-        }
-    }
-
-    /** Goes inwards until the boat takes off, from a guess wherever no neighbour leads on; returns where it ended. */
-    private int firstFrom(int outermost, int way) {
-        int i = outermost;
-        while (i >= 0 && i < angles.size() && hullSweep.outcomeAt(i) != Outcome.TAKES_OFF) {
-            if (hullSweep.outcomeAt(i) == Outcome.NOT_TRIED) {
-                Answer answer = onHulls.atAngle(angles.get(i), FirstGuess.onHulls(platform, wind, angles.get(i)));
-                hullSweep.note(i, answer);
-                if (hullSweep.outcomeAt(i) == Outcome.FOUND) {
-                    hullSweep.go(answer, i + way, way);
-                }
-            }
-            if (hullSweep.outcomeAt(i) != Outcome.TAKES_OFF) {
-                i += way;
-            }
-        }
-        return i;
     }
 
     /** Whether the boat reaches the foiling state by itself: at its fastest on the hulls it stays on them or takes off. */
