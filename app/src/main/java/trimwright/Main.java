@@ -30,6 +30,7 @@ import trimwright.cli.SectionCommand;
 import trimwright.cli.ServeCommand;
 import trimwright.cli.SessionsCommand;
 import trimwright.cli.SimulateCommand;
+import trimwright.cli.StartPlanCommand;
 import trimwright.cli.TakeOffCommand;
 import trimwright.cli.TargetsCommand;
 import trimwright.cli.TurnPlanCommand;
@@ -87,6 +88,7 @@ public final class Main {
                 new TakeOffCommand(console, books),
                 new TargetsCommand(console, books, tables),
                 new TurnPlanCommand(console, books),
+                new StartPlanCommand(console, books),
                 new WingCommand(console, tables),
                 new WhereCommand(console, folders));
     }

@@ -12,6 +12,7 @@ import trimwright.crew.TurnKind;
 import trimwright.practice.Drill;
 import trimwright.practice.DrillSetup;
 import trimwright.raceday.AimsCard;
+import trimwright.start.StartSetup;
 import trimwright.target.TargetBook;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
@@ -57,6 +58,22 @@ public final class DrillBoats {
         SailingAims aims = aims(file, wing, book);
         return new TurnSetup(
                 kind, file.boat(), wing, aims, AirState.STANDARD, WaterState.sea(TEMPERATURE), wind, intensity);
+    }
+
+    /**
+     * A start in a wind.
+     *
+     * @param book targets of that boat and wing
+     * @param wind at 10 m (m/s)
+     * @param intensity standard deviation of turbulence over the mean wind (-)
+     * @param angle from the course across the line to the wind (rad)
+     * @throws UserInputException where the book has no foiling target
+     */
+    public static StartSetup start(
+            BoatFile file, WingSpec wing, TargetBook book, double wind, double intensity, double angle) {
+        SailingAims aims = aims(file, wing, book);
+        return new StartSetup(
+                file.boat(), wing, aims, AirState.STANDARD, WaterState.sea(TEMPERATURE), wind, intensity, angle);
     }
 
     private static SailingAims aims(BoatFile file, WingSpec wing, TargetBook book) {

@@ -105,22 +105,28 @@ public final class DrillCrew {
         return aim;
     }
 
-    /** Best angle for progress in the wind as the crew knows it (rad), tack-free. */
+    /** Best angle for progress in the wind as the crew knows it, or the one that is ordered (rad), tack-free. */
     public double bestAngle(Sight sight) {
-        return order.way() == HelmOrder.Way.UPWIND
-                ? aims.upwindAngle(sight.windSpeed())
-                : aims.downwindAngle(sight.windSpeed());
+        return switch (order.way()) {
+            case UPWIND -> aims.upwindAngle(sight.windSpeed());
+            case DOWNWIND -> aims.downwindAngle(sight.windSpeed());
+            case COURSE -> order.angle();
+        };
     }
 
     /** Progress that the card promises at the best angle in the wind as the crew knows it (m/s). */
     public double bestProgress(Sight sight) {
         double angle = bestAngle(sight);
-        return aims.at(sight.windSpeed(), angle).speed() * Math.abs(StrictMath.cos(angle));
+        double speed = aims.at(sight.windSpeed(), angle).speed();
+        return order.way() == HelmOrder.Way.COURSE ? speed : speed * Math.abs(StrictMath.cos(angle));
     }
 
     /** Progress now, in the sense of the order (m/s). */
     public double progress(Sight sight) {
         double off = Angles.signed(sight.windFrom() - sight.course());
+        if (order.way() == HelmOrder.Way.COURSE) {
+            return sight.speed() * StrictMath.cos(off - order.tack() * order.angle());
+        }
         double against = sight.speed() * StrictMath.cos(off);
         return order.way() == HelmOrder.Way.UPWIND ? against : -against;
     }
@@ -145,10 +151,12 @@ public final class DrillCrew {
         build += Math.min(1, dt / (wanted > build ? 1.0 : 2.5)) * (wanted - build);
     }
 
-    /** A slow boat takes a better angle for speed first. */
+    /** A slow boat takes a better angle for speed first, unless her course is given. */
     private double built(double best) {
-        return order.way() == HelmOrder.Way.UPWIND
-                ? Math.max(best, Math.min(WIDEST, best + build * BUILD_UP))
-                : Math.min(best, Math.max(Math.PI - WIDEST, best - build * BUILD_DOWN));
+        return switch (order.way()) {
+            case UPWIND -> Math.max(best, Math.min(WIDEST, best + build * BUILD_UP));
+            case DOWNWIND -> Math.min(best, Math.max(Math.PI - WIDEST, best - build * BUILD_DOWN));
+            case COURSE -> best;
+        };
     }
 }

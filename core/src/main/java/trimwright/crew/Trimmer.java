@@ -35,7 +35,7 @@ final class Trimmer {
     private static final double FREE_HEEL = Math.toRadians(2.5);
 
     /** Ease from the aim that takes all power out of the wing (rad): chosen. */
-    private static final double LUFFED = Math.toRadians(20);
+    static final double LUFFED = Math.toRadians(20);
 
     /** Rate and most of hauling for power (rad/s, rad): chosen. */
     private static final double HAULING = Math.toRadians(2);

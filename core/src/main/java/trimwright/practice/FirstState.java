@@ -27,10 +27,16 @@ public final class FirstState {
      */
     public static MotionState onTheFoils(
             MotionModel model, Boat boat, SailingAims aims, double wind, Way way, double share) {
-        double best = way == Way.UPWIND ? aims.upwindAngle(wind) : aims.downwindAngle(wind);
-        Aim aim = aims.at(wind, best);
+        return onTheFoils(
+                model, boat, aims, wind, way == Way.UPWIND ? aims.upwindAngle(wind) : aims.downwindAngle(wind), share);
+    }
+
+    /** The same at a true wind angle from the course (rad). */
+    public static MotionState onTheFoils(
+            MotionModel model, Boat boat, SailingAims aims, double wind, double angle, double share) {
+        Aim aim = aims.at(wind, angle);
         double speed = share * aim.speed();
-        ApparentWind felt = new TrueWind(wind, best).apparent(speed, 0);
+        ApparentWind felt = new TrueWind(wind, angle).apparent(speed, 0);
         double roll = aim.attitude().heel();
         double out = boat.crew().yMax();
         Controls controls = new Controls(
@@ -48,6 +54,6 @@ public final class FirstState {
                 out);
         double height = model.heightFor(Math.max(LEAST_HEIGHT, aim.attitude().rideHeight()), roll, 0, out);
         return new MotionState(
-                new Pose(0, 0, height, Math.PI * 2 - best, roll, 0), new Rates(speed, 0, 0, 0, 0, 0), controls);
+                new Pose(0, 0, height, Math.PI * 2 - angle, roll, 0), new Rates(speed, 0, 0, 0, 0, 0), controls);
     }
 }

@@ -50,6 +50,7 @@ class ArchitectureTest {
                     Set.of("units", "air", "water", "boat", "wing", "chance", "weather", "course", "motion", "crew")),
             Map.entry("practice", Set.of("units", "air", "water", "boat", "weather", "motion", "crew")),
             Map.entry("turn", Set.of("air", "water", "boat", "chance", "weather", "motion", "crew", "practice")),
+            Map.entry("start", Set.of("air", "water", "boat", "weather", "motion", "crew", "practice", "units")),
             Map.entry("magnetic", Set.of()),
             Map.entry("track", Set.of("units")),
             Map.entry("ingest", Set.of("units", "track")),

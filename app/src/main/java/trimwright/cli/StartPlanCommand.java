@@ -1,0 +1,80 @@
+package trimwright.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
+import trimwright.boatfile.BoatFiles;
+import trimwright.drills.DrillBoats;
+import trimwright.drills.StartPlanDocument;
+import trimwright.drills.StartPlanRun;
+import trimwright.drills.StartPlanText;
+import trimwright.prepare.TargetBooks;
+import trimwright.prepare.TargetRequest;
+import trimwright.start.StartPlan;
+import trimwright.start.StartSetup;
+import trimwright.text.Progress;
+import trimwright.text.Texts;
+import trimwright.units.Units;
+
+/** Says what to know before a start: seconds to the line, how slowly she can be held, how seconds are lost. */
+@Command(name = "start-plan")
+public final class StartPlanCommand implements Callable<Integer> {
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
+
+    @Mixin
+    private final WingOption wing = new WingOption();
+
+    @Option(names = "--boat", paramLabel = "BOAT", defaultValue = "whimbrel14", descriptionKey = "practice.boat")
+    private String boat;
+
+    @Option(names = "--tws", paramLabel = "KN", defaultValue = "14", descriptionKey = "practice.tws")
+    private double tws;
+
+    @Option(names = "--twa", paramLabel = "DEG", defaultValue = "100", descriptionKey = "startplan.twa")
+    private double twa;
+
+    @Option(names = "--turbulence", paramLabel = "RATIO", defaultValue = "0.07", descriptionKey = "turnplan.turbulence")
+    private double turbulence;
+
+    @Option(names = "--boats", paramLabel = "N", defaultValue = "12", descriptionKey = "startplan.boats")
+    private int boats;
+
+    private final Console console;
+    private final TargetBooks books;
+
+    public StartPlanCommand(Console console, TargetBooks books) {
+        this.console = console;
+        this.books = books;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        NumberCheck.within("--tws", tws, DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND);
+        NumberCheck.within("--twa", twa, 40, 160);
+        NumberCheck.within("--turbulence", turbulence, 0, 0.3);
+        NumberCheck.within("--boats", boats, 4, 400);
+        BoatFile file = BoatFiles.find(boat);
+        WingSpec spec = wing.of(file.boat());
+        StartSetup setup = DrillBoats.start(
+                file,
+                spec,
+                console.book(books, TargetRequest.of(file, spec)),
+                Units.fromKnots(tws),
+                turbulence,
+                Units.fromDegrees(twa));
+        StartPlan plan;
+        try (Progress progress = console.progress(Texts.of("startplan.progress"), StartPlanRun.steps(boats), "")) {
+            plan = StartPlanRun.of(setup, boats, progress);
+        }
+        if (common.json()) {
+            console.json(StartPlanDocument.of(file, plan, boats));
+        } else {
+            console.text(StartPlanText.of(plan, boats));
+        }
+        return CommandRunner.DONE;
+    }
+}
