@@ -12,9 +12,6 @@ final class HermiteTable {
     /** Value at an end of an interval along x, its slopes by x, y, xy, z, xz. */
     private static final int PER_END = 6;
 
-    /** Where the ends of lift are in a workspace. */
-    static final int LIFT = 2 * PER_END;
-
     private static final int ALONG_Y = TableAxis.WEIGHTS;
     private static final int ALONG_Z = 2 * TableAxis.WEIGHTS;
 
@@ -135,11 +132,18 @@ final class HermiteTable {
         /** Along x, y, z: {@link TableAxis#weights}. */
         final double[] weights = new double[3 * TableAxis.WEIGHTS];
 
-        /** Both ends of an interval along x, see {@link #end}: of any quantity, then those of lift. */
-        final double[] ends = new double[4 * PER_END];
+        /** Both ends of an interval along x, see {@link #end}: of one quantity after the other. */
+        final double[] ends = new double[2 * PER_END];
 
-        /** Interval along x that the ends of lift are of, -1 for none: they stay while only the angle of attack changes. */
-        int liftInterval = -1;
+        /** Interval along x that the rows below are of, -1 for none: they stay while only the angle of attack changes. */
+        int rowInterval = -1;
+
+        /** Value and slope along x of one quantity at both ends of that interval. */
+        double begin;
+
+        double beginX;
+        double end;
+        double endX;
 
         final double[] value = new double[4];
         int i;
@@ -158,11 +162,13 @@ final class HermiteTable {
         /** 1, or -1 where the state is the mirror's. */
         double side;
 
-        /** Derivatives of the place between both stalls by angle of attack, flap angle, log Reynolds number. */
+        /** Place between both stalls (-1 to 1), and its derivative by angle of attack. */
+        double s;
+
         double sA;
 
-        double sF;
-        double sR;
+        /** Derivative of the size of the angle from the middle by that angle. */
+        double sizeX;
     }
 
     /** Sets a workspace's place along y and z, which several tables over the same nodes may share. */
@@ -181,79 +187,97 @@ final class HermiteTable {
 
     /** A quantity at the place of a workspace: value, derivatives by x, y, z. */
     void at(int quantity, Spot spot, double[] out) {
-        fillEnds(quantity, spot, 0);
-        between(spot, 0, out);
+        double[] w = spot.weights;
+        double[] ends = spot.ends;
+        end(quantity, spot.i, spot, 0);
+        end(quantity, spot.i + 1, spot, PER_END);
+        int to = PER_END;
+        out[0] = w[0] * ends[0] + w[1] * ends[1] + w[2] * ends[to] + w[3] * ends[to + 1];
+        out[1] = w[4] * ends[0] + w[5] * ends[1] + w[6] * ends[to] + w[7] * ends[to + 1];
+        out[2] = w[0] * ends[2] + w[1] * ends[3] + w[2] * ends[to + 2] + w[3] * ends[to + 3];
+        out[3] = w[0] * ends[4] + w[1] * ends[5] + w[2] * ends[to + 4] + w[3] * ends[to + 5];
     }
 
-    /** Puts both ends of the interval along x that a workspace's place is in at a place among its ends. */
-    void fillEnds(int quantity, Spot spot, int at) {
-        end(quantity, spot.i, spot, at);
-        end(quantity, spot.i + 1, spot, at + PER_END);
+    /** Value and derivative by x alone, of one and the same quantity as long as y and z stay: half the work, or next to none. */
+    void along(int quantity, Spot spot, double[] out) {
+        if (spot.rowInterval != spot.i) {
+            int corner = place(spot.i, spot.j, spot.k) + quantity * PER_NODE;
+            double[] w = spot.weights;
+            spot.begin = value(corner, 0, 2, 3, 6, w);
+            spot.beginX = value(corner, 1, 4, 5, 7, w);
+            spot.end = value(corner + stepX, 0, 2, 3, 6, w);
+            spot.endX = value(corner + stepX, 1, 4, 5, 7, w);
+            spot.rowInterval = spot.i;
+        }
+        double[] w = spot.weights;
+        out[0] = w[0] * spot.begin + w[1] * spot.beginX + w[2] * spot.end + w[3] * spot.endX;
+        out[1] = w[4] * spot.begin + w[5] * spot.beginX + w[6] * spot.end + w[7] * spot.endX;
+    }
+
+    /** A quantity at the first node along x and a workspace's place along y and z: value, slopes by y and z. */
+    void across(int quantity, Spot spot, double[] out) {
+        int corner = place(0, spot.j, spot.k) + quantity * PER_NODE;
+        double[] w = spot.weights;
+        int next = corner + stepZ;
+        double v0 = mix(corner, 0, 2, w, ALONG_Y);
+        double s0 = mix(corner, 3, 6, w, ALONG_Y);
+        double v1 = mix(next, 0, 2, w, ALONG_Y);
+        double s1 = mix(next, 3, 6, w, ALONG_Y);
+        out[0] = w[ALONG_Z] * v0 + w[ALONG_Z + 1] * s0 + (w[ALONG_Z + 2] * v1 + w[ALONG_Z + 3] * s1);
+        out[1] = w[ALONG_Z] * mix(corner, 0, 2, w, ALONG_Y + 4)
+                + w[ALONG_Z + 1] * mix(corner, 3, 6, w, ALONG_Y + 4)
+                + (w[ALONG_Z + 2] * mix(next, 0, 2, w, ALONG_Y + 4) + w[ALONG_Z + 3] * mix(next, 3, 6, w, ALONG_Y + 4));
+        out[2] = w[ALONG_Z + 4] * v0 + w[ALONG_Z + 5] * s0 + (w[ALONG_Z + 6] * v1 + w[ALONG_Z + 7] * s1);
+    }
+
+    /** What a row along x has at a node: of the four kinds of slope there, plain, by y, by z, by both. */
+    private double value(int corner, int plain, int byY, int byZ, int byYz, double[] w) {
+        int next = corner + stepZ;
+        return w[ALONG_Z] * mix(corner, plain, byY, w, ALONG_Y)
+                + w[ALONG_Z + 1] * mix(corner, byZ, byYz, w, ALONG_Y)
+                + (w[ALONG_Z + 2] * mix(next, plain, byY, w, ALONG_Y)
+                        + w[ALONG_Z + 3] * mix(next, byZ, byYz, w, ALONG_Y));
+    }
+
+    /** Between two nodes along y, from the kinds of slope there, plain and by y, with weights from a place on. */
+    private double mix(int corner, int plain, int byY, double[] w, int from) {
+        int next = corner + stepY;
+        return w[from] * node[corner + plain]
+                + w[from + 1] * node[corner + byY]
+                + (w[from + 2] * node[next + plain] + w[from + 3] * node[next + byY]);
     }
 
     /** A quantity at a node along x and a workspace's place along y and z: value, slopes by x, y, xy, z, xz. */
-    void end(int quantity, int i, Spot spot, int at) {
+    private void end(int quantity, int i, Spot spot, int at) {
         double[] w = spot.weights;
         double[] out = spot.ends;
-        double value = 0;
-        double byX = 0;
-        double byY = 0;
-        double byXy = 0;
-        double byZ = 0;
-        double byXz = 0;
         int corner = place(i, spot.j, spot.k) + quantity * PER_NODE;
-        for (int k = 0; k < 2; k++) {
-            // Value and z slope at this end of the interval in z, each with its derivatives by x, y and both.
-            double v = 0;
-            double vx = 0;
-            double vy = 0;
-            double vxy = 0;
-            double s = 0;
-            double sx = 0;
-            double sy = 0;
-            double sxy = 0;
-            for (int j = 0; j < 2; j++) {
-                int a = corner + j * stepY + k * stepZ;
-                double y0 = w[ALONG_Y + 2 * j];
-                double y1 = w[ALONG_Y + 1 + 2 * j];
-                double y4 = w[ALONG_Y + 4 + 2 * j];
-                double y5 = w[ALONG_Y + 5 + 2 * j];
-                v += y0 * node[a] + y1 * node[a + 2];
-                vx += y0 * node[a + 1] + y1 * node[a + 4];
-                vy += y4 * node[a] + y5 * node[a + 2];
-                vxy += y4 * node[a + 1] + y5 * node[a + 4];
-                s += y0 * node[a + 3] + y1 * node[a + 6];
-                sx += y0 * node[a + 5] + y1 * node[a + 7];
-                sy += y4 * node[a + 3] + y5 * node[a + 6];
-                sxy += y4 * node[a + 5] + y5 * node[a + 7];
-            }
-            double z0 = w[ALONG_Z + 2 * k];
-            double z1 = w[ALONG_Z + 1 + 2 * k];
-            double z4 = w[ALONG_Z + 4 + 2 * k];
-            double z5 = w[ALONG_Z + 5 + 2 * k];
-            value += z0 * v + z1 * s;
-            byX += z0 * vx + z1 * sx;
-            byY += z0 * vy + z1 * sy;
-            byXy += z0 * vxy + z1 * sxy;
-            byZ += z4 * v + z5 * s;
-            byXz += z4 * vx + z5 * sx;
-        }
-        out[at] = value;
-        out[at + 1] = byX;
-        out[at + 2] = byY;
-        out[at + 3] = byXy;
-        out[at + 4] = byZ;
-        out[at + 5] = byXz;
-    }
-
-    /** A quantity between two ends along x, which are at a place among a workspace's: value, derivatives by x, y, z. */
-    static void between(Spot spot, int at, double[] out) {
-        double[] w = spot.weights;
-        double[] ends = spot.ends;
-        int to = at + PER_END;
-        out[0] = w[0] * ends[at] + w[1] * ends[at + 1] + w[2] * ends[to] + w[3] * ends[to + 1];
-        out[1] = w[4] * ends[at] + w[5] * ends[at + 1] + w[6] * ends[to] + w[7] * ends[to + 1];
-        out[2] = w[0] * ends[at + 2] + w[1] * ends[at + 3] + w[2] * ends[to + 2] + w[3] * ends[to + 3];
-        out[3] = w[0] * ends[at + 4] + w[1] * ends[at + 5] + w[2] * ends[to + 4] + w[3] * ends[to + 5];
+        int next = corner + stepZ;
+        double z0 = w[ALONG_Z];
+        double z1 = w[ALONG_Z + 1];
+        double z2 = w[ALONG_Z + 2];
+        double z3 = w[ALONG_Z + 3];
+        double v0 = mix(corner, 0, 2, w, ALONG_Y);
+        double s0 = mix(corner, 3, 6, w, ALONG_Y);
+        double v1 = mix(next, 0, 2, w, ALONG_Y);
+        double s1 = mix(next, 3, 6, w, ALONG_Y);
+        double vx0 = mix(corner, 1, 4, w, ALONG_Y);
+        double sx0 = mix(corner, 5, 7, w, ALONG_Y);
+        double vx1 = mix(next, 1, 4, w, ALONG_Y);
+        double sx1 = mix(next, 5, 7, w, ALONG_Y);
+        out[at] = z0 * v0 + z1 * s0 + (z2 * v1 + z3 * s1);
+        out[at + 1] = z0 * vx0 + z1 * sx0 + (z2 * vx1 + z3 * sx1);
+        out[at + 2] = z0 * mix(corner, 0, 2, w, ALONG_Y + 4)
+                + z1 * mix(corner, 3, 6, w, ALONG_Y + 4)
+                + (z2 * mix(next, 0, 2, w, ALONG_Y + 4) + z3 * mix(next, 3, 6, w, ALONG_Y + 4));
+        out[at + 3] = z0 * mix(corner, 1, 4, w, ALONG_Y + 4)
+                + z1 * mix(corner, 5, 7, w, ALONG_Y + 4)
+                + (z2 * mix(next, 1, 4, w, ALONG_Y + 4) + z3 * mix(next, 5, 7, w, ALONG_Y + 4));
+        double z4 = w[ALONG_Z + 4];
+        double z5 = w[ALONG_Z + 5];
+        double z6 = w[ALONG_Z + 6];
+        double z7 = w[ALONG_Z + 7];
+        out[at + 4] = z4 * v0 + z5 * s0 + (z6 * v1 + z7 * s1);
+        out[at + 5] = z4 * vx0 + z5 * sx0 + (z6 * vx1 + z7 * sx1);
     }
 }

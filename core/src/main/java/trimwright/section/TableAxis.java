@@ -51,9 +51,10 @@ final class TableAxis {
         out[from + 1] = u * v * v * length;
         out[from + 2] = u * u * (1 + 2 * v);
         out[from + 3] = -u * u * v * length;
-        out[from + 4] = -6 * u * v / length;
+        double rise = 6 * u * v / length;
+        out[from + 4] = -rise;
         out[from + 5] = v * (v - 2 * u);
-        out[from + 6] = 6 * u * v / length;
+        out[from + 6] = rise;
         out[from + 7] = u * (u - 2 * v);
     }
 }

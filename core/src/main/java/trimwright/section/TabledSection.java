@@ -179,15 +179,17 @@ final class TabledSection implements SectionModel {
                 Math.min(Math.abs(flapAngle), limits.y().last()),
                 Math.max(limits.z().first(), Math.min(limits.z().last(), logRe)),
                 spot);
-        limits.end(HALF, 0, spot, 0);
-        spot.half = spot.ends[0];
-        spot.halfF = spot.ends[2];
-        spot.halfR = spot.ends[4];
-        limits.end(MIDDLE, 0, spot, 0);
-        spot.middle = spot.ends[0];
-        spot.middleF = spot.ends[2];
-        spot.middleR = spot.ends[4];
-        spot.liftInterval = -1;
+        double[] v = spot.value;
+        limits.across(HALF, spot, v);
+        spot.half = v[0];
+        spot.halfF = v[1];
+        spot.halfR = v[2];
+        limits.across(MIDDLE, spot, v);
+        spot.middle = v[0];
+        spot.middleF = v[1];
+        spot.middleR = v[2];
+        spot.sA = 1 / spot.half;
+        spot.rowInterval = -1;
     }
 
     @Override
@@ -204,24 +206,13 @@ final class TabledSection implements SectionModel {
         double sizeX = Math.abs(x) < SIDE ? x / SIDE : Math.signum(x);
         out.stallMargin = half - size;
         out.stallMarginAlpha = -side * sizeX;
-        out.stallMarginFlap = side * (spot.halfF + sizeX * spot.middleF);
-        out.stallMarginLogRe = spot.halfR + sizeX * spot.middleR;
-
-        double s = x / half;
-        spot.sA = 1 / half;
-        spot.sF = -(spot.middleF + s * spot.halfF) / half;
-        spot.sR = -(spot.middleR + s * spot.halfR) / half;
-        table.placeX(Math.max(table.x().first(), Math.min(table.x().last(), s)), spot);
+        spot.sizeX = sizeX;
+        spot.s = x / half;
+        table.placeX(Math.max(table.x().first(), Math.min(table.x().last(), spot.s)), spot);
         double[] v = spot.value;
-        if (spot.liftInterval != spot.i) {
-            table.fillEnds(SectionQuantity.LIFT.ordinal(), spot, HermiteTable.LIFT);
-            spot.liftInterval = spot.i;
-        }
-        HermiteTable.between(spot, HermiteTable.LIFT, v);
+        table.along(SectionQuantity.LIFT.ordinal(), spot, v);
         out.cl = side * v[0];
         out.clAlpha = v[1] * spot.sA;
-        out.clFlap = v[2] + v[1] * spot.sF;
-        out.clLogRe = side * (v[3] + v[1] * spot.sR);
         if (plate.isMixed(out)) {
             // The plate mixes into everything at once.
             rest(sin, cos, out);
@@ -236,28 +227,35 @@ final class TabledSection implements SectionModel {
         }
     }
 
-    /** Drag, moment and hinge moment, after lift. */
+    /** Slopes of stall margin and lift by flap angle and Reynolds number, drag, moment and hinge moment, after lift. */
     private void rest(double sin, double cos, SectionPoint out) {
         HermiteTable.Spot spot = out.spot();
         double side = spot.side;
+        out.stallMarginFlap = side * (spot.halfF + spot.sizeX * spot.middleF);
+        out.stallMarginLogRe = spot.halfR + spot.sizeX * spot.middleR;
+        double sF = -(spot.middleF + spot.s * spot.halfF) / spot.half;
+        double sR = -(spot.middleR + spot.s * spot.halfR) / spot.half;
         double[] v = spot.value;
+        table.at(SectionQuantity.LIFT.ordinal(), spot, v);
+        out.clFlap = v[2] + v[1] * sF;
+        out.clLogRe = side * (v[3] + v[1] * sR);
         table.at(SectionQuantity.LOG_DRAG.ordinal(), spot, v);
         out.cd = Exponential.of(v[0]);
         out.cdAlpha = side * out.cd * v[1] * spot.sA;
-        out.cdFlap = side * out.cd * (v[2] + v[1] * spot.sF);
-        out.cdLogRe = out.cd * (v[3] + v[1] * spot.sR);
+        out.cdFlap = side * out.cd * (v[2] + v[1] * sF);
+        out.cdLogRe = out.cd * (v[3] + v[1] * sR);
         table.at(SectionQuantity.HINGE.ordinal(), spot, v);
         out.hinge = side * v[0];
         out.hingeAlpha = v[1] * spot.sA;
-        out.hingeFlap = v[2] + v[1] * spot.sF;
-        out.hingeLogRe = side * (v[3] + v[1] * spot.sR);
+        out.hingeFlap = v[2] + v[1] * sF;
+        out.hingeLogRe = side * (v[3] + v[1] * sR);
 
         // From the quarter chord to the turning axis by the force across the chord.
         table.at(SectionQuantity.QUARTER_MOMENT.ordinal(), spot, v);
         double across = out.cl * cos + out.cd * sin;
         out.cm = side * v[0] + arm * across;
         out.cmAlpha = v[1] * spot.sA + arm * (out.clAlpha * cos + out.cdAlpha * sin - out.cl * sin + out.cd * cos);
-        out.cmFlap = v[2] + v[1] * spot.sF + arm * (out.clFlap * cos + out.cdFlap * sin);
-        out.cmLogRe = side * (v[3] + v[1] * spot.sR) + arm * (out.clLogRe * cos + out.cdLogRe * sin);
+        out.cmFlap = v[2] + v[1] * sF + arm * (out.clFlap * cos + out.cdFlap * sin);
+        out.cmLogRe = side * (v[3] + v[1] * sR) + arm * (out.clLogRe * cos + out.cdLogRe * sin);
     }
 }

@@ -30,9 +30,9 @@ final class Influence {
         PlacedPlate below = placed.plate();
         plate = below == null ? null : PlateFlow.of(below, trail.clone());
         int n = placed.wing().strips();
-        x = new double[n][n];
-        y = new double[n][n];
-        clear = new double[placed.hasSea() ? n + 1 : 0][n];
+        x = Rows.of(n, n);
+        y = Rows.of(n, n);
+        clear = Rows.of(placed.hasSea() ? n + 1 : 0, n);
     }
 
     /** For a placed wing and a trailing direction of unit length, parallel to the sea. */

@@ -29,8 +29,8 @@ public final class PlacedWing {
         imageY = new double[images + 1];
         imageAlong = new double[images + 1];
         imageDepth = new double[images + 1];
-        imageNearness = new double[images + 1][n];
-        imageBound = new double[images + 1][n];
+        imageNearness = Rows.of(images + 1, n);
+        imageBound = Rows.of(images + 1, n);
         lineDistance = new double[n];
         if (hasSea()) {
             placeImage(StrictMath.sin(heel), StrictMath.cos(heel));

@@ -31,8 +31,6 @@ final class StripFlow {
     final double[] vx;
     final double[] vy;
     final double[] speed;
-    final double[] alpha;
-
     /** Of the angles of attack. */
     private final double[] sin;
 
@@ -61,7 +59,6 @@ final class StripFlow {
         vx = new double[n];
         vy = new double[n];
         speed = new double[n];
-        alpha = new double[n];
         sin = new double[n];
         cos = new double[n];
         error = new double[n];
@@ -105,12 +102,16 @@ final class StripFlow {
         return sum;
     }
 
-    /** Angles of attack, drag, moments and exact stall margins at the last {@link #update}. */
+    /** Drag, moments, exact stall margins and all slopes at the last {@link #update}. */
     void complete() {
         for (int i = 0; i < n; i++) {
-            alpha[i] = StrictMath.atan2(sin[i], cos[i]);
             wing.section(i).complete(sin[i], cos[i], point[i]);
         }
+    }
+
+    /** Angle of attack of a strip at the last {@link #update} (rad). */
+    double alpha(int strip) {
+        return StrictMath.atan2(sin[strip], cos[strip]);
     }
 
     /** Derivatives of the errors by the circulations, a column for each of these. */

@@ -51,7 +51,7 @@ public final class Wing {
             chord[i] = stationAt(spec, height[i]).chord();
             section[i] = family.sectionOf(shapeAt(spec, height[i]));
         }
-        leg = new double[strips + 1][strips];
+        leg = Rows.of(strips + 1, strips);
         for (int k = 0; k <= strips; k++) {
             for (int i = 0; i < strips; i++) {
                 leg[k][i] = 1 / (4 * Math.PI * (node[k] - height[i]));

@@ -121,7 +121,6 @@ final class WingEquations {
             margin[i] = Math.PI;
         }
         double[] none = new double[n];
-        return new WingSolved(
-                wing, null, WingForce.NONE, 0, 0, 0, 0, new double[n], new double[n], flap, none, none, margin, none);
+        return new WingSolved(wing, null, WingForce.NONE, 0, 0, 0, 0, new double[n], flap, none, none, margin, none);
     }
 }

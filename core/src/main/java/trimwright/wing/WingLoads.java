@@ -65,7 +65,6 @@ final class WingLoads {
                 stallStrip,
                 iterations,
                 flow.gamma,
-                flow.alpha,
                 flow.flap,
                 cl,
                 cd,

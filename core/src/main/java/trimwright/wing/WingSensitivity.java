@@ -18,8 +18,8 @@ public final class WingSensitivity {
         int controls = WingControl.values().length;
         force = new WingForce[controls];
         Arrays.fill(force, WingForce.NONE);
-        stallMargin = new double[controls][solved.strips()];
-        hingeMoment = new double[controls][solved.strips()];
+        stallMargin = Rows.of(controls, solved.strips());
+        hingeMoment = Rows.of(controls, solved.strips());
     }
 
     /** Derivative of force and moment (N, N m per unit of the control). */

@@ -12,7 +12,6 @@ public final class WingSolved implements WingAnswer {
     private final int stallStrip;
     private final int iterations;
     private final double[] circulation;
-    private final double[] alpha;
     private final double[] flap;
     private final double[] cl;
     private final double[] cd;
@@ -28,7 +27,6 @@ public final class WingSolved implements WingAnswer {
             int stallStrip,
             int iterations,
             double[] circulation,
-            double[] alpha,
             double[] flap,
             double[] cl,
             double[] cd,
@@ -42,7 +40,6 @@ public final class WingSolved implements WingAnswer {
         this.stallStrip = stallStrip;
         this.iterations = iterations;
         this.circulation = circulation;
-        this.alpha = alpha;
         this.flap = flap;
         this.cl = cl;
         this.cd = cd;
@@ -103,7 +100,7 @@ public final class WingSolved implements WingAnswer {
 
     /** Angle of attack of the main element, the wing's own downwash included (rad). */
     public double alpha(int strip) {
-        return alpha[strip];
+        return flow == null ? 0 : flow.alpha(strip);
     }
 
     public double flapAngle(int strip) {
