@@ -6,7 +6,7 @@ package trimwright.section;
  */
 public interface SectionModel {
     /**
-     * Fills {@code out}; allocates nothing, since the wing calls it millions of times.
+     * Fills {@code out}; makes no objects, since the wing calls it millions of times (Java's own sine may).
      *
      * @param alpha angle of the stream to the main element's chord (rad), any; positive lifts
      * @param flapAngle of the flap's chord to the main element's (rad), any; positive adds to the lift of positive alpha

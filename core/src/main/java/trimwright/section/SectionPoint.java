@@ -1,7 +1,5 @@
 package trimwright.section;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * The section's answer at one point, overwritten by each evaluation: a workspace, not a value to keep. Coefficients are
  * per dynamic pressure and TOTAL chord; {@code ...Alpha}, {@code ...Flap} are derivatives per rad, {@code ...LogRe} per
@@ -51,15 +49,6 @@ public final class SectionPoint {
     /** What the attached flow hands from one of its steps to the next. */
     final AttachedState attached = new AttachedState();
 
-    private HermiteTable.@Nullable Spot spot;
-
-    /** For sections from tables: kept here, since sections are shared by threads; made at the first evaluation. */
-    HermiteTable.Spot spot() {
-        HermiteTable.Spot kept = spot;
-        if (kept == null) {
-            kept = new HermiteTable.Spot();
-            spot = kept;
-        }
-        return kept;
-    }
+    /** What a section from tables keeps between its steps: here, since sections are shared by threads. */
+    final HermiteTable.Spot spot = new HermiteTable.Spot();
 }

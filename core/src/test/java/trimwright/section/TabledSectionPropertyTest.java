@@ -3,6 +3,8 @@ package trimwright.section;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -38,6 +40,22 @@ class TabledSectionPropertyTest {
                 assertEquals(once.cmFlap, steps.cmFlap);
                 assertEquals(once.hingeLogRe, steps.hingeLogRe);
             }
+        }
+    }
+
+    @Test
+    void evenTheFirstAnswerInAPointMakesNoObjects() {
+        ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        // The first round loads classes, which counts too. The steps, since Java's own sine may make an array.
+        for (int round = 0; round < 2; round++) {
+            SectionPoint point = new SectionPoint();
+            threads.getCurrentThreadAllocatedBytes();
+            long before = threads.getCurrentThreadAllocatedBytes();
+            SECTION.hold(0.3, 2e6, point);
+            SECTION.lift(0.05, 0.99875, point);
+            SECTION.complete(0.05, 0.99875, point);
+            long made = threads.getCurrentThreadAllocatedBytes() - before;
+            assertTrue(round == 0 || made == 0, made + " bytes");
         }
     }
 
