@@ -117,18 +117,23 @@ final class Sweep {
         return x;
     }
 
-    /** The answer with the most speed against the wind or down it, null where none has any. */
-    @Nullable
-    Answer best(TargetMode mode) {
-        Answer best = null;
+    /** Index of the answer with the most speed against the wind or down it, -1 where none has any. */
+    int bestOf(TargetMode mode) {
+        int best = -1;
         double most = 0;
-        for (Answer answer : answers) {
+        for (int i = 0; i < answers.length; i++) {
+            Answer answer = answers[i];
             double speed = answer == null ? 0 : Goal.speed(mode).speed(SailingState.ofScaled(answer.x()));
-            if (answer != null && speed > most) {
-                best = answer;
+            if (speed > most) {
+                best = i;
                 most = speed;
             }
         }
         return best;
+    }
+
+    /** Angle (rad) of a place in the list, the nearer end's beyond it. */
+    double angleAt(int i) {
+        return angles[Math.max(0, Math.min(angles.length - 1, i))];
     }
 }

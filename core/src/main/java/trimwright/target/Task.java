@@ -95,6 +95,11 @@ final class Task {
         return answer.isConverged() ? answer : Search.from(problem, neighbour.x(), Accuracy.FINE);
     }
 
+    /** Best state at a true wind angle (rad) by the speed along the wind, from a neighbour's. */
+    Answer alongWindAt(TargetMode mode, double angle, Answer neighbour) {
+        return Search.from(problem(Goal.speed(mode), fixedAt(angle)), neighbour.x(), neighbour, Accuracy.FINE);
+    }
+
     /** Righting moment over weight times length (-). */
     double momentOf(SailingState state) {
         return platform.rightingMoment(state, conditions, platform.waterLoad(state, conditions))
@@ -154,10 +159,14 @@ final class Task {
 
     /** The problem of the best state at a true wind angle (rad). */
     TrimProblem at(double angle) {
+        return problem(Goal.speed(TargetMode.ANGLE), fixedAt(angle));
+    }
+
+    private Map<Variable, Double> fixedAt(double angle) {
         Map<Variable, Double> fixed = new EnumMap<>(Variable.class);
         fixed.putAll(held);
         fixed.put(Variable.TRUE_WIND_ANGLE, angle);
-        return problem(Goal.speed(TargetMode.ANGLE), fixed);
+        return fixed;
     }
 
     private TrimProblem problem(Goal goal, Map<Variable, Double> fixed) {

@@ -120,8 +120,7 @@ final class WindTargets {
     }
 
     private TargetPoint best(TargetMode mode, TargetMaker maker, Sweep sweep) {
-        Answer start = sweep.best(mode);
-        Answer answer = start == null ? null : maker.task().alongWind(mode, start);
+        Answer answer = new BestAlong(maker.task(), sweep, mode).find();
         double angle = mode == TargetMode.UPWIND ? Math.PI / 4 : 3 * Math.PI / 4;
         if (answer != null && answer.isConverged()) {
             angle = SailingState.ofScaled(answer.x()).get(Variable.TRUE_WIND_ANGLE);
