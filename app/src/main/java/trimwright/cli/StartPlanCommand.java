@@ -40,7 +40,11 @@ public final class StartPlanCommand implements Callable<Integer> {
     @Option(names = "--turbulence", paramLabel = "RATIO", defaultValue = "0.07", descriptionKey = "turnplan.turbulence")
     private double turbulence;
 
-    @Option(names = "--boats", paramLabel = "N", defaultValue = "12", descriptionKey = "startplan.boats")
+    @Option(
+            names = "--boats",
+            paramLabel = "N",
+            defaultValue = "" + StartPlanRun.BOATS,
+            descriptionKey = "startplan.boats")
     private int boats;
 
     private final Console console;
@@ -54,7 +58,7 @@ public final class StartPlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         NumberCheck.within("--tws", tws, DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND);
-        NumberCheck.within("--twa", twa, 40, 160);
+        NumberCheck.within("--twa", twa, StartPlanRun.LEAST_ANGLE_DEG, StartPlanRun.MOST_ANGLE_DEG);
         NumberCheck.within("--turbulence", turbulence, 0, 0.3);
         NumberCheck.within("--boats", boats, 4, 400);
         BoatFile file = BoatFiles.find(boat);

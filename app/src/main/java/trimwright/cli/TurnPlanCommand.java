@@ -22,9 +22,6 @@ import trimwright.units.Units;
 /** Finds what to do in a turn, by which cue. */
 @Command(name = "turn-plan")
 public final class TurnPlanCommand implements Callable<Integer> {
-    /** Where the boat file says nothing (-): chosen. */
-    private static final double CHANCE = 0.05;
-
     @Mixin
     private final CommonOptions common = new CommonOptions();
 
@@ -43,10 +40,18 @@ public final class TurnPlanCommand implements Callable<Integer> {
     @Option(names = "--turbulence", paramLabel = "RATIO", defaultValue = "0.07", descriptionKey = "turnplan.turbulence")
     private double turbulence;
 
-    @Option(names = "--tries", paramLabel = "N", defaultValue = "96", descriptionKey = "turnplan.tries")
+    @Option(
+            names = "--tries",
+            paramLabel = "N",
+            defaultValue = "" + TurnPlanRun.TRIES,
+            descriptionKey = "turnplan.tries")
     private int tries;
 
-    @Option(names = "--turns", paramLabel = "N", defaultValue = "60", descriptionKey = "turnplan.turns")
+    @Option(
+            names = "--turns",
+            paramLabel = "N",
+            defaultValue = "" + TurnPlanRun.CHECKED,
+            descriptionKey = "turnplan.turns")
     private int turns;
 
     private final Console console;
@@ -68,10 +73,9 @@ public final class TurnPlanCommand implements Callable<Integer> {
         WingSpec spec = wing.of(file.boat());
         TurnSetup setup = DrillBoats.turn(
                 turn, file, spec, console.book(books, TargetRequest.of(file, spec)), Units.fromKnots(tws), turbulence);
-        Double own = file.boat().limits().turnChanceMax();
         TurnPlanRun.Plans plans;
         try (Progress progress = console.progress(Texts.of("turnplan.progress"), TurnPlanRun.steps(tries), "")) {
-            plans = TurnPlanRun.of(setup, own == null ? CHANCE : own, tries, turns, progress);
+            plans = TurnPlanRun.of(setup, TurnPlanRun.chanceOf(file), tries, turns, progress);
         }
         if (common.json()) {
             console.json(TurnPlanDocument.of(file, plans));

@@ -12,6 +12,14 @@ import trimwright.text.Progress;
 
 /** Plans a start: many boats in gusts of their own, each question put to all of them at once on all processors. */
 public final class StartPlanRun {
+    /** Boats where nothing is said: chosen, their spread is told to some tenths. */
+    public static final int BOATS = 12;
+
+    /** Courses across the line that a boat with a foiling card can be held on (deg): chosen. */
+    public static final double LEAST_ANGLE_DEG = 40;
+
+    public static final double MOST_ANGLE_DEG = 160;
+
     private StartPlanRun() {}
 
     /** Steps that the work announces. */

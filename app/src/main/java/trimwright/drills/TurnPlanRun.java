@@ -3,6 +3,7 @@ package trimwright.drills;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import trimwright.boatfile.BoatFile;
 import trimwright.crew.TurnKind;
 import trimwright.prepare.InParallel;
 import trimwright.text.Progress;
@@ -15,6 +16,14 @@ import trimwright.turn.TurnTrials;
 
 /** Finds the two plans of a turn and sails them, beside a turn without a plan, in gusts that the search has not seen. */
 public final class TurnPlanRun {
+    /** Tries of moves for each plan, and turns in unseen gusts by which it is judged: chosen. */
+    public static final int TRIES = 96;
+
+    public static final int CHECKED = 60;
+
+    /** Largest chance of a spoilt turn where the boat file says nothing (-): chosen. */
+    private static final double CHANCE = 0.05;
+
     /** Turns of a try: chosen. */
     private static final int SEARCHED = 12;
 
@@ -40,6 +49,12 @@ public final class TurnPlanRun {
 
     /** Moves with what they came to in unseen gusts. */
     public record Plan(TurnMoves moves, TurnTally tally) {}
+
+    /** Largest chance of a spoilt turn that the safe plan may have (-): the boat file's. */
+    public static double chanceOf(BoatFile file) {
+        Double own = file.boat().limits().turnChanceMax();
+        return own == null ? CHANCE : own;
+    }
 
     /** Steps that the search announces. */
     public static long steps(int tries) {

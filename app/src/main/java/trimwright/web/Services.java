@@ -45,6 +45,7 @@ public final class Services {
                 new TargetRoutes(targets),
                 new CardRoutes(boats, targets, Clock.system(ZoneId.systemDefault())),
                 new SetupRoutes(boats, books),
+                new PlanRoutes(boats, targets),
                 new ExploreRoutes(boats, targets),
                 new PracticeRoutes(boats, targets),
                 new SessionRoutes(sessions, debriefs));

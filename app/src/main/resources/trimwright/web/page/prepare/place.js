@@ -13,6 +13,7 @@ import { PointPanel } from './point.js';
 import { LaneTable } from './table.js';
 import { Cards } from './cards.js';
 import { Choose } from './choose.js';
+import { Plans } from './plans.js';
 
 export function Place({ choice }) {
   const [turn, setTurn] = useState(0);
@@ -86,6 +87,7 @@ function Targets({ boat, choice }) {
       <${PointPanel} boat=${boat} wing=${wing} point=${point} />
       <${LaneTable} lane=${lanes.find((one) => one.tws === point?.tws_kn)} chosen=${point} />
       <${Cards} boat=${boat} wing=${wing} point=${point} section=${sectionPart(sections)} />
+      <${Plans} key=${`${boat.id} ${wing.id}`} boat=${boat} wing=${wing} tws=${point?.tws_kn} />
       <${Choose} key=${boat.id} boat=${boat} tws=${point?.tws_kn} />
     </div>`;
 }
