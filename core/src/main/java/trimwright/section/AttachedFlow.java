@@ -128,7 +128,7 @@ final class AttachedFlow {
     /** Lift, and the stall margin where it is negative; where it is positive, a positive number that is not above it. */
     void lift(double sinAlpha, double cosAlpha, SectionPoint out) {
         // Endings: A by alpha, D by flap angle, R by log Reynolds number.
-        AttachedState at = out.attached;
+        AttachedState at = out.attached();
         double d = at.d;
         double dD = at.dD;
 
@@ -198,7 +198,7 @@ final class AttachedFlow {
 
     /** All else, after {@link #lift} at the same angle of attack. */
     void complete(double sinAlpha, double cosAlpha, SectionPoint out) {
-        AttachedState at = out.attached;
+        AttachedState at = out.attached();
         double d = at.d;
         double dD = at.dD;
         putStallMargin(out);
@@ -236,7 +236,7 @@ final class AttachedFlow {
     }
 
     private void putStallMargin(SectionPoint out) {
-        AttachedState at = out.attached;
+        AttachedState at = out.attached();
         double theta = StrictMath.atan2(at.sin, at.cos);
         double stallMax = STALL_LOAD / slope / Math.sqrt(1 - at.q * at.q);
         double reach = Math.sqrt(theta * theta + SIDE * SIDE);

@@ -18,6 +18,11 @@ public final class ClosedFormSection implements SectionModel {
     }
 
     @Override
+    public SectionPoint newPoint() {
+        return SectionPoint.ofClosedForm();
+    }
+
+    @Override
     public void evaluate(double alpha, double flapAngle, double reynolds, SectionPoint out) {
         double sin = StrictMath.sin(alpha);
         double cos = StrictMath.cos(alpha);
@@ -29,7 +34,7 @@ public final class ClosedFormSection implements SectionModel {
     @Override
     public void hold(double flapAngle, double reynolds, SectionPoint out) {
         SectionModel.super.hold(flapAngle, reynolds, out);
-        attached.hold(flapAngle, reynolds, out.attached);
+        attached.hold(flapAngle, reynolds, out.attached());
     }
 
     @Override

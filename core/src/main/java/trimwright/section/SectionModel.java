@@ -14,6 +14,11 @@ public interface SectionModel {
      */
     void evaluate(double alpha, double flapAngle, double reynolds, SectionPoint out);
 
+    /** A workspace with room for what this kind of section keeps between the three steps. */
+    default SectionPoint newPoint() {
+        return new SectionPoint();
+    }
+
     /**
      * First of three steps to the same answer as {@link #evaluate}, for those who look for the angle of attack: notes in
      * {@code out} what stays meanwhile.
@@ -27,8 +32,9 @@ public interface SectionModel {
     }
 
     /**
-     * Second step, as often as it takes: lift at an angle of attack, and the stall margin where it is negative. Where it is
-     * positive it may yet be too small; that and the rest of {@code out} wait for {@link #complete}.
+     * Second step, as often as it takes: lift at an angle of attack and its slope by that, and the same of the stall margin where it is
+     * negative. Where it is positive it may yet be too small; that and the rest of {@code out}, all other slopes among it, wait
+     * for {@link #complete}.
      *
      * @param sin of the angle of attack; a stream's components give it sooner than the angle itself
      * @param cos of the angle of attack

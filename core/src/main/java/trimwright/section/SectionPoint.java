@@ -1,5 +1,7 @@
 package trimwright.section;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The section's answer at one point, overwritten by each evaluation: a workspace, not a value to keep. Coefficients are
  * per dynamic pressure and TOTAL chord; {@code ...Alpha}, {@code ...Flap} are derivatives per rad, {@code ...LogRe} per
@@ -46,9 +48,46 @@ public final class SectionPoint {
 
     public double reynolds;
 
-    /** What the attached flow hands from one of its steps to the next. */
-    final AttachedState attached = new AttachedState();
+    private @Nullable AttachedState attached;
+    private HermiteTable.@Nullable Spot spot;
 
-    /** What a section from tables keeps between its steps: here, since sections are shared by threads. */
-    final HermiteTable.Spot spot = new HermiteTable.Spot();
+    /** For sections of any kind. */
+    public SectionPoint() {
+        this(new AttachedState(), new HermiteTable.Spot());
+    }
+
+    private SectionPoint(@Nullable AttachedState attached, HermiteTable.@Nullable Spot spot) {
+        this.attached = attached;
+        this.spot = spot;
+    }
+
+    /** For sections in closed form: less memory, which costs a wing as much time as arithmetic; the rest is made if needed. */
+    static SectionPoint ofClosedForm() {
+        return new SectionPoint(new AttachedState(), null);
+    }
+
+    /** The same for sections from tables. */
+    static SectionPoint ofTables() {
+        return new SectionPoint(null, new HermiteTable.Spot());
+    }
+
+    /** What the attached flow in closed form keeps between its steps: here, since sections are shared by threads. */
+    AttachedState attached() {
+        AttachedState kept = attached;
+        if (kept == null) {
+            kept = new AttachedState();
+            attached = kept;
+        }
+        return kept;
+    }
+
+    /** The same of a section from tables. */
+    HermiteTable.Spot spot() {
+        HermiteTable.Spot kept = spot;
+        if (kept == null) {
+            kept = new HermiteTable.Spot();
+            spot = kept;
+        }
+        return kept;
+    }
 }

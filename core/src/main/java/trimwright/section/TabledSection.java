@@ -160,6 +160,11 @@ final class TabledSection implements SectionModel {
     }
 
     @Override
+    public SectionPoint newPoint() {
+        return SectionPoint.ofTables();
+    }
+
+    @Override
     public void evaluate(double alpha, double flapAngle, double reynolds, SectionPoint out) {
         double sin = StrictMath.sin(alpha);
         double cos = StrictMath.cos(alpha);
@@ -173,7 +178,7 @@ final class TabledSection implements SectionModel {
         SectionModel.super.hold(flapAngle, reynolds, out);
         // Endings: A by alpha, F by flap angle, R by log Reynolds number, of the state mirrored to a positive flap
         // angle.
-        HermiteTable.Spot spot = out.spot;
+        HermiteTable.Spot spot = out.spot();
         double logRe = Logarithm.of(Math.max(reynolds, 1));
         limits.placeYz(
                 Math.min(Math.abs(flapAngle), limits.y().last()),
@@ -194,7 +199,7 @@ final class TabledSection implements SectionModel {
 
     @Override
     public void lift(double sin, double cos, SectionPoint out) {
-        HermiteTable.Spot spot = out.spot;
+        HermiteTable.Spot spot = out.spot();
         double alpha = Arc.angle(sin, cos);
         double side = out.flapAngle < 0 || out.flapAngle == 0 && alpha < 0 ? -1 : 1;
         spot.side = side;
@@ -229,7 +234,7 @@ final class TabledSection implements SectionModel {
 
     /** Slopes of stall margin and lift by flap angle and Reynolds number, drag, moment and hinge moment, after lift. */
     private void rest(double sin, double cos, SectionPoint out) {
-        HermiteTable.Spot spot = out.spot;
+        HermiteTable.Spot spot = out.spot();
         double side = spot.side;
         out.stallMarginFlap = side * (spot.halfF + spot.sizeX * spot.middleF);
         out.stallMarginLogRe = spot.halfR + spot.sizeX * spot.middleR;

@@ -73,7 +73,7 @@ final class StripFlow {
         for (int i = 0; i < n; i++) {
             flap[i] = setting.flapAngle(wing.flapShare(i));
             reynolds[i] = Math.sqrt(air.x(i) * air.x(i) + air.y(i) * air.y(i)) * wing.stripChord(i) / viscosity;
-            point[i] = new SectionPoint();
+            point[i] = wing.section(i).newPoint();
             wing.section(i).hold(flap[i], reynolds[i], point[i]);
         }
     }
