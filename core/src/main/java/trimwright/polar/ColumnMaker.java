@@ -1,5 +1,7 @@
 package trimwright.polar;
 
+import java.util.Collection;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.hipparchus.analysis.interpolation.AkimaSplineInterpolator;
@@ -127,6 +129,9 @@ public final class ColumnMaker {
     private void draw(int j, SectionQuantity quantity, NavigableMap<Double, ViscousPoint> answers) {
         NavigableMap<Double, Double> known = new TreeMap<>();
         answers.forEach((alpha, point) -> known.put(alpha, of(quantity, point)));
+        if (quantity == SectionQuantity.LIFT) {
+            makeRise(known.subMap(low[j], true, high[j], true));
+        }
         if (j == 0) {
             // The straight section at negative angles is the mirror image; at none it has neither lift nor moments.
             answers.forEach((alpha, point) -> known.put(0 - alpha, quantity.mirror() * of(quantity, point)));
@@ -134,10 +139,8 @@ public final class ColumnMaker {
                 known.put(0.0, 0.0);
             }
         }
-        double[] angle =
-                known.keySet().stream().mapToDouble(Double::doubleValue).toArray();
-        double[] number =
-                known.values().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] angle = numbers(known.keySet());
+        double[] number = numbers(known.values());
         PolynomialSplineFunction curve = new AkimaSplineInterpolator().interpolate(angle, number);
         double[] row = value[quantity.ordinal()][j];
         int last = row.length - 1;
@@ -155,6 +158,18 @@ public final class ColumnMaker {
         if (j == 0 && quantity.mirror() < 0) {
             row[last / 2] = 0;
         }
+    }
+
+    private static void makeRise(NavigableMap<Double, Double> lift) {
+        double[] rising = Rising.of(numbers(lift.keySet()), numbers(lift.values()));
+        int i = 0;
+        for (Map.Entry<Double, Double> entry : lift.entrySet()) {
+            entry.setValue(rising[i++]);
+        }
+    }
+
+    private static double[] numbers(Collection<Double> list) {
+        return list.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private static boolean isGap(NavigableMap<Double, Double> known, double alpha) {
@@ -187,7 +202,7 @@ public final class ColumnMaker {
         double range = high[last] - low[last];
         low[j] = low[last];
         high[j] = Math.max(high[last] - beyond, low[last] + 0.5 * range);
-        double[] place = grid.places().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] place = numbers(grid.places());
         for (SectionQuantity quantity : SectionQuantity.values()) {
             double[][] rows = value[quantity.ordinal()];
             double[] row = rows[last];

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import trimwright.layer.LayerSide;
 import trimwright.layer.ViscousAnswer;
 import trimwright.layer.ViscousFlow;
 import trimwright.layer.ViscousPoint;
@@ -11,7 +12,7 @@ import trimwright.layer.ViscousPoint;
 /**
  * Flow about one outline at one Reynolds number from stall to stall: followed angle by angle from where it is easy, up and
  * down, each from the answer before, until lift reaches a given maximum or no longer grows, or layers and outer flow no longer
- * agree.
+ * agree. A flap that lets go does not end it as long as the main element's flow holds on.
  */
 final class FlowRange {
     /** Steps of angle of attack (rad), chosen: the longest, and the shortest tried where there is no agreement. */
@@ -32,6 +33,20 @@ final class FlowRange {
 
     /** Growth of drag from one answer to the next that tells of another kind of flow, a wing's stall: chosen. */
     private static final double BREAK = 2.5;
+
+    /**
+     * Beyond the end of a walk an answer with the flap let go is looked for, at most so many half steps away. The main element's
+     * turbulent layer must hold on as far aft as before, but for so much (of the chord), and the new walk must end at this share of
+     * the lift or more. Chosen.
+     */
+    private static final int CROSSING = 6;
+
+    private static final double HOLDS = 0.03;
+
+    /** Only where the flap's upper layer has left it before this place (of the chord) may it be the flap that lets go: chosen. */
+    private static final double LEFT = 0.9;
+
+    private static final double KEPT = 0.8;
 
     private final ViscousFlow flow;
     private final double reynolds;
@@ -55,14 +70,51 @@ final class FlowRange {
     }
 
     /**
-     * Goes from the outermost answer toward stall.
+     * Goes from the outermost answer toward stall. Where the flap alone lets go, lift falls by a step and grows again: that is
+     * not yet stall.
      *
      * @param way 1 up, -1 down
      * @param most lift (-) on that way, positive, at which the section stalls at the latest; may be infinite
      * @return angle of attack of stall (rad): where lift is {@code most}, or of most lift found, or the last with an answer
      */
     double toStall(int way, double most) {
-        double best = walk(way > 0 ? points.lastKey() : points.firstKey(), way, most);
+        double end = toBreak(way > 0 ? points.lastKey() : points.firstKey(), way, most);
+        ViscousPoint before = points.get(end);
+        if (before == null
+                || way * before.lift() >= most
+                || before.surface().elements() < 2
+                || before.separation(1, LayerSide.UPPER) > LEFT) {
+            return end;
+        }
+        LayerSide side = way > 0 ? LayerSide.UPPER : LayerSide.LOWER;
+        for (int i = 1; i <= CROSSING; i++) {
+            double beyond = end + way * i * 0.5 * STEP;
+            // From a guess at whole steps only: it takes long.
+            ViscousPoint found = Math.abs(beyond) > FARTHEST ? null : i % 2 == 0 ? find(beyond) : solve(beyond);
+            if (found != null && found.separation(0, side) > before.separation(0, side) - HOLDS) {
+                double further = toBreak(beyond, way, most);
+                boolean grows = way * (further - beyond) >= STEP;
+                if (grows && (!points.containsKey(further) || way * lift(further) > KEPT * way * before.lift())) {
+                    return further;
+                }
+            }
+        }
+        return end;
+    }
+
+    /** The answer at an angle (rad), from the nearest ones or else from a guess; null if there is none. */
+    private @Nullable ViscousPoint find(double alpha) {
+        ViscousPoint point = solve(alpha);
+        if (point == null && flow.at(alpha, reynolds, null) instanceof ViscousPoint found) {
+            points.put(alpha, found);
+            point = found;
+        }
+        return point;
+    }
+
+    /** Goes on from an answer as long as lift grows. */
+    private double toBreak(double from, int way, double most) {
+        double best = walk(from, way, most);
         double beyond = leap(best, way, most);
         // An angle without an answer of its own lies between two where the given lift is passed.
         while (beyond != best && points.containsKey(beyond)) {
@@ -177,7 +229,8 @@ final class FlowRange {
         return known(alpha).drag();
     }
 
-    private ViscousPoint known(double alpha) {
+    /** The answer at an angle that is known to have one. */
+    ViscousPoint known(double alpha) {
         ViscousPoint point = points.get(alpha);
         if (point == null) {
             throw new IllegalStateException("no answer at " + alpha);
