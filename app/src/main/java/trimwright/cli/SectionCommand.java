@@ -125,7 +125,7 @@ public final class SectionCommand implements Callable<Integer> {
         FlowRequest request = new FlowRequest(
                 name,
                 elements,
-                Steps.parse("--alpha", alpha, -30, 30).stream()
+                Steps.parse("--alpha", alpha, -180, 180).stream()
                         .map(Units::fromDegrees)
                         .toList(),
                 NumberCheck.within("--reynolds", reynolds, 1e4, 1e8),
@@ -147,6 +147,9 @@ public final class SectionCommand implements Callable<Integer> {
                             : Texts.of("section.viscous_title", name, reynolds, critical));
             console.text(FlowDocument.table(rows));
             console.line(FlowDocument.limitLine(request));
+            if (rows.stream().anyMatch(FlowRow::isPastStall)) {
+                console.line(Texts.of("section.caveat.past_stall"));
+            }
         }
     }
 

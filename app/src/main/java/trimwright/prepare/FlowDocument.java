@@ -47,6 +47,10 @@ public final class FlowDocument {
                 point.put("lift_coefficient", row.lift())
                         .put("drag_coefficient", row.drag())
                         .put("moment_coefficient", row.moment());
+                ArrayNode caveats = point.putArray("caveats");
+                if (row.isPastStall()) {
+                    caveats.add("past_stall");
+                }
                 ArrayNode elements = point.putArray("elements");
                 for (FlowRow.Element element : row.elements()) {
                     elements.addObject()
@@ -90,7 +94,8 @@ public final class FlowDocument {
             text.append(',').append(fixed("lift_coefficient", row.lift()));
             text.append(',').append(fixed("drag_coefficient", row.drag()));
             text.append(',').append(fixed("moment_coefficient", row.moment()));
-            FlowRow.Element first = row.isSolved() ? row.elements().get(0) : null;
+            FlowRow.Element first =
+                    row.elements().isEmpty() ? null : row.elements().get(0);
             text.append(',').append(fixed("x_ratio", first == null ? Double.NaN : first.upperTransition()));
             text.append(',').append(fixed("x_ratio", first == null ? Double.NaN : first.lowerTransition()));
             text.append(',').append(fixed("x_ratio", first == null ? Double.NaN : first.upperSeparation()));
@@ -110,7 +115,8 @@ public final class FlowDocument {
             cells.add(decimal(row.drag(), 5));
             cells.add(decimal(row.lift() / row.drag(), 1));
             cells.add(decimal(row.moment(), 4));
-            FlowRow.Element first = row.isSolved() ? row.elements().get(0) : null;
+            FlowRow.Element first =
+                    row.elements().isEmpty() ? null : row.elements().get(0);
             cells.add(first == null ? "-" : decimal(first.upperTransition(), 3));
             cells.add(first == null ? "-" : decimal(first.lowerTransition(), 3));
             cells.add(row.isSolved() ? remark(row) : String.valueOf(row.reason()));
@@ -120,6 +126,9 @@ public final class FlowDocument {
     }
 
     private static String remark(FlowRow row) {
+        if (row.isPastStall()) {
+            return Texts.of("section.past_stall");
+        }
         List<String> remarks = new ArrayList<>();
         for (int k = 0; k < row.elements().size(); k++) {
             FlowRow.Element element = row.elements().get(k);

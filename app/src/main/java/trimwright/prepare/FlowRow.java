@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param lift coefficient (-)
  * @param drag coefficient (-), NaN in an ideal fluid
  * @param moment about a quarter of that chord behind the first element's nose (-), positive nose up
- * @param elements by element
+ * @param elements by element; none past the stall of the layers, where the row goes over to a separated plate
  * @param reason why there is no answer, null where there is one
  */
 public record FlowRow(
@@ -42,6 +42,11 @@ public record FlowRow(
 
     public FlowRow {
         elements = List.copyOf(elements);
+    }
+
+    /** Whether the answer is not the layers' but goes over to a separated plate. */
+    public boolean isPastStall() {
+        return isSolved() && elements.isEmpty();
     }
 
     public boolean isSolved() {

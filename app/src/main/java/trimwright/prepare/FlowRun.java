@@ -10,12 +10,16 @@ import trimwright.layer.ViscousPoint;
 import trimwright.panel.IdealFlow;
 import trimwright.panel.NoFlowException;
 import trimwright.panel.SurfaceFlow;
+import trimwright.polar.PastStall;
 import trimwright.profile.Contour;
 import trimwright.text.NoAnswerException;
 import trimwright.text.Texts;
 
 /** Computes the flow of a request, angle by angle, each from the answer before. */
 public final class FlowRun {
+    /** Farther angles of attack (rad) are not asked of the layers: no section holds its flow there. Chosen. */
+    private static final double FARTHEST = Math.toRadians(30);
+
     private FlowRun() {}
 
     /**
@@ -44,17 +48,28 @@ public final class FlowRun {
         ViscousFlow flow = new ViscousFlow(request.elements(), request.critical());
         List<FlowRow> rows = new ArrayList<>();
         ViscousPoint near = null;
+        PastStall past = null;
+        boolean isPastKnown = false;
         for (double alpha : request.alphas()) {
-            ViscousAnswer answer = flow.at(alpha, request.reynolds(), near);
+            ViscousAnswer answer = Math.abs(alpha) > FARTHEST ? null : flow.at(alpha, request.reynolds(), near);
             if (answer instanceof ViscousPoint point) {
                 rows.add(row(request, alpha, point.surface(), point));
                 near = point;
-            } else {
-                rows.add(new FlowRow(
-                        alpha, Double.NaN, Double.NaN, Double.NaN, List.of(), Texts.of("section.no_agreement")));
+                continue;
             }
+            if (!isPastKnown) {
+                past = PastStall.of(request.elements(), flow, request.reynolds());
+                isPastKnown = true;
+            }
+            rows.add(pastStall(alpha, past == null ? null : past.at(alpha)));
         }
         return rows;
+    }
+
+    private static FlowRow pastStall(double alpha, PastStall.@Nullable Coefficients there) {
+        return there == null
+                ? new FlowRow(alpha, Double.NaN, Double.NaN, Double.NaN, List.of(), Texts.of("section.no_agreement"))
+                : new FlowRow(alpha, there.lift(), there.drag(), there.moment(), List.of(), null);
     }
 
     private static FlowRow row(FlowRequest request, double alpha, SurfaceFlow surface, @Nullable ViscousPoint point) {

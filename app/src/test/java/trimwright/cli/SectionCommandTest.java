@@ -80,6 +80,23 @@ class SectionCommandTest {
         assertTrue(lift > 0.8 * most && lift < 0.99 * most, lift + " of " + most);
     }
 
+    /** Hoerner's plate of endless span abeam of the stream: 1/(0.222 + 0.283) = 1.98 (trimwright.section.Plate names the source). */
+    @Test
+    void pastStallItGoesOverToAPlateAndSaysSo() throws JsonProcessingException {
+        JsonNode points = json("section", "--profile", "naca0012", "--alpha", "4,90,180", "--json")
+                .path("points");
+        assertEquals(0, points.get(0).path("caveats").size());
+        JsonNode abeam = points.get(1);
+        assertEquals("past_stall", abeam.path("caveats").path(0).asText());
+        assertEquals(0, abeam.path("elements").size());
+        assertEquals(1.98, abeam.path("drag_coefficient").asDouble(), 0.03);
+        assertEquals(0, abeam.path("lift_coefficient").asDouble(), 0.01);
+        assertEquals(0, points.get(2).path("lift_coefficient").asDouble(), 0.01);
+        assertTrue(points.get(2).path("drag_coefficient").asDouble() > 0.002);
+        String table = run("section", "--profile", "naca0012", "--alpha", "-60").out();
+        assertTrue(table.contains("flat plate"), table);
+    }
+
     @Test
     void whatIsWrongIsOneLine() throws IOException {
         Path words = Files.writeString(home.resolve("words.dat"), "1 0\n0.5 0.1\nnot a point\n");
@@ -90,7 +107,7 @@ class SectionCommandTest {
         wrong("line 3", "section", "--coordinates", words.toString(), "--alpha", "2");
         wrong("9 points", "section", "--coordinates", few.toString(), "--alpha", "2");
         wrong("no such file", "section", "--coordinates", home.resolve("none").toString(), "--alpha", "2");
-        wrong("--alpha", "section", "--profile", "naca0012", "--alpha", "45");
+        wrong("--alpha", "section", "--profile", "naca0012", "--alpha", "190");
         wrong("--reynolds", "section", "--profile", "naca0012", "--alpha", "4", "--reynolds", "0");
         wrong("--ncrit", "section", "--profile", "naca0012", "--alpha", "4", "--ncrit", "nan");
         wrong("--boat", "section", "--profile", "naca0012", "--alpha", "4", "--section", "computed");

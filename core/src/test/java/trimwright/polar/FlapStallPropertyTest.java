@@ -35,7 +35,8 @@ class FlapStallPropertyTest {
                 REYNOLDS);
         assertTrue(range.begin(-0.45 * FLAP));
         double stall = range.toStall(1, 2.9);
-        assertEquals(stall, COLUMN.high(2), Math.toRadians(2.5), "the rule's lift is not reached, so it does not matter");
+        assertEquals(
+                stall, COLUMN.high(2), Math.toRadians(2.5), "the rule's lift is not reached, so it does not matter");
         ViscousPoint there = range.solve(stall);
         assertTrue(there != null && there.separation(0, LayerSide.UPPER) > 0.5, "main element");
         assertTrue(there.separation(1, LayerSide.UPPER) < 0.65, "flap");
@@ -49,7 +50,8 @@ class FlapStallPropertyTest {
                     COLUMN.value(SectionQuantity.LIFT, 2, i) >= COLUMN.value(SectionQuantity.LIFT, 2, i - 1) - 1e-9,
                     "place " + i);
         }
-        assertTrue(COLUMN.value(SectionQuantity.LOG_DRAG, 2, last) > COLUMN.value(SectionQuantity.LOG_DRAG, 1, last) + 1);
+        assertTrue(
+                COLUMN.value(SectionQuantity.LOG_DRAG, 2, last) > COLUMN.value(SectionQuantity.LOG_DRAG, 1, last) + 1);
     }
 
     /** Worked out by hand: each counts by the way to its neighbours, 1, 3, 3, 1 and 1, 2, 1. */
