@@ -12,8 +12,10 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
+import trimwright.drills.DrillBoats;
 import trimwright.ingest.journal.JournalSource.Protocol;
 import trimwright.live.LiveBoat;
 import trimwright.prepare.TargetBooks;
@@ -25,6 +27,7 @@ import trimwright.recording.LiveBoard;
 import trimwright.recording.Recording;
 import trimwright.recording.Replay;
 import trimwright.recording.SteadyClock;
+import trimwright.response.SpeedResponse;
 import trimwright.segment.FoilingRule;
 import trimwright.store.StoredSession;
 import trimwright.target.TargetBook;
@@ -156,8 +159,13 @@ public final class LiveCommand implements Callable<Integer> {
             return () -> new LiveBoat(null, null, null);
         }
         BoatFile file = BoatFiles.find(boat);
-        TargetBook book = console.book(books, TargetRequest.of(file, wing.of(file.boat())));
-        return () -> new LiveBoat(file.boat(), book, FoilingRule.BySpeed.above(book.slowestFoiling()));
+        WingSpec carried = wing.of(file.boat());
+        TargetBook book = console.book(books, TargetRequest.of(file, carried));
+        SpeedResponse response = DrillBoats.response(file, carried, book);
+        if (response == null) {
+            console.note(Texts.of("live.no_response", file.boat().title()));
+        }
+        return () -> new LiveBoat(file.boat(), book, FoilingRule.BySpeed.above(book.slowestFoiling()), response);
     }
 
     private void close(Recording run) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import trimwright.air.AirState;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
@@ -13,6 +14,8 @@ import trimwright.practice.Drill;
 import trimwright.practice.DrillSetup;
 import trimwright.raceday.AimsCard;
 import trimwright.start.StartSetup;
+import trimwright.response.ResponseFit;
+import trimwright.response.SpeedResponse;
 import trimwright.target.TargetBook;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
@@ -74,6 +77,22 @@ public final class DrillBoats {
         SailingAims aims = aims(file, wing, book);
         return new StartSetup(
                 file.boat(), wing, aims, AirState.STANDARD, WaterState.sea(TEMPERATURE), wind, intensity, angle);
+    }
+
+    /**
+     * How the boat's speed follows the wind, fitted to the motion model; some seconds of work.
+     *
+     * @param book targets of that boat and wing
+     * @return null where the book has no foiling target, or she holds hers in no wind that is tried
+     */
+    public static @Nullable SpeedResponse response(BoatFile file, WingSpec wing, TargetBook book) {
+        SailingAims aims;
+        try {
+            aims = AimsCard.of(book);
+        } catch (IllegalArgumentException e) {
+            return null;
+        }
+        return ResponseFit.of(file.boat(), wing, aims, AirState.STANDARD, WaterState.sea(TEMPERATURE));
     }
 
     private static SailingAims aims(BoatFile file, WingSpec wing, TargetBook book) {

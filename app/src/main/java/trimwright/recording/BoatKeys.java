@@ -34,7 +34,12 @@ final class BoatKeys {
         keys.knots("aws_kn", wind.aws());
         keys.degrees("awa_deg", wind.awa(), 0);
         keys.knots("target_kn", figures.aim().target());
-        keys.number("share_ratio", figures.aim().share(), 3);
+        keys.knots("reachable_kn", figures.aim().reachable().value());
+        keys.knots("reachable_low_kn", figures.aim().reachable().low());
+        keys.knots("reachable_high_kn", figures.aim().reachable().high());
+        keys.number("share_ratio", figures.aim().share().value(), 3);
+        keys.number("share_low_ratio", figures.aim().share().low(), 3);
+        keys.number("share_high_ratio", figures.aim().share().high(), 3);
         List<@Nullable Double> tail = new ArrayList<>();
         figures.aim().tail().forEach(share -> tail.add(rounded(share, 3)));
         into.put("boat." + boat + ".tail_ratio", tail);

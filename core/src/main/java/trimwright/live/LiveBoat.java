@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
+import trimwright.response.SpeedResponse;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.Tack;
 import trimwright.target.Target;
@@ -40,14 +41,8 @@ public final class LiveBoat {
     /** Beyond it she is over on her side (rad, chosen: far above any heel that is sailed at). */
     private static final double CAPSIZED = Math.toRadians(45);
 
-    /** Seconds of boat speed, of target, and of the tail that is shown (chosen; 30 s so that a puff does not read as slow). */
-    private static final int SPEED_SECONDS = 10;
-
-    private static final int TARGET_SECONDS = 30;
-    private static final int TAIL_SECONDS = 20;
-
-    /** Fewest seconds that make a mean (chosen). */
-    private static final int FEWEST = 5;
+    /** Target's change with the wind's where the book does not tell (-, chosen: targets of the shipped boat reaching). */
+    private static final double USUAL_SLOPE = 1.5;
 
     private final @Nullable Boat boat;
     private final @Nullable TargetBook book;
@@ -56,10 +51,9 @@ public final class LiveBoat {
     private final Map<String, LiveChannel> chosen = new LinkedHashMap<>();
     private final LiveWind wind;
     private final Steering steering = new Steering();
-    private final LiveSpan speeds = new LiveSpan(SPEED_SECONDS);
-    private final LiveSpan made = new LiveSpan(SPEED_SECONDS);
-    private final LiveSpan targets = new LiveSpan(TARGET_SECONDS);
-    private final LiveSpan tail = new LiveSpan(TAIL_SECONDS);
+    private final LiveSpan speeds = new LiveSpan(LiveAim.SPEED_SECONDS);
+    private final LiveSpan made = new LiveSpan(LiveAim.SPEED_SECONDS);
+    private final LiveAim aim;
     private long next = Long.MIN_VALUE;
     private double variation = Double.NaN;
     private double secondSum;
@@ -73,9 +67,23 @@ public final class LiveBoat {
      * @param bySpeed when she flies, for boats that log no ride height; null where nothing tells
      */
     public LiveBoat(@Nullable Boat boat, @Nullable TargetBook book, FoilingRule.@Nullable BySpeed bySpeed) {
+        this(boat, book, bySpeed, null);
+    }
+
+    /**
+     * As above, with the boat's response: then speed is judged against what is reachable.
+     *
+     * @param response null where it is not known
+     */
+    public LiveBoat(
+            @Nullable Boat boat,
+            @Nullable TargetBook book,
+            FoilingRule.@Nullable BySpeed bySpeed,
+            @Nullable SpeedResponse response) {
         this.boat = boat;
         this.book = book;
         this.bySpeed = bySpeed;
+        aim = new LiveAim(response);
         wind = new LiveWind(boat);
     }
 
@@ -170,18 +178,30 @@ public final class LiveBoat {
                 ? null
                 : book.find(tws, twa).target();
         if (state(now) == LiveState.EYES_OUT) {
-            // A mean over a turn says nothing about the straight line behind it.
-            List.of(speeds, made, targets, tail).forEach(LiveSpan::clear);
+            List.of(speeds, made).forEach(LiveSpan::clear);
+            aim.clear();
             return;
         }
         speeds.add(speed);
         made.add(speed * Math.abs(StrictMath.cos(twa)));
-        targets.add(target == null ? Double.NaN : target.boatSpeed());
-        tail.add(share());
+        aim.add(speed, new LiveFigures.Estimate(boatSpeed(target), targetError(tws, twa)), tws, twa);
     }
 
-    private double share() {
-        return speeds.mean(FEWEST) / targets.mean(FEWEST);
+    private static double boatSpeed(@Nullable Target target) {
+        return target == null ? Double.NaN : target.boatSpeed();
+    }
+
+    /** What the wind's standard error makes of the target (m/s); where the book ends beside it, the usual slope's. */
+    private double targetError(double tws, double twa) {
+        TargetBook known = book;
+        if (known == null || target == null) {
+            return Double.NaN;
+        }
+        double error = wind.error();
+        double more = boatSpeed(known.find(tws + error, twa).target());
+        double less = boatSpeed(known.find(tws - error, twa).target());
+        double half = Math.abs(more - less) / 2;
+        return Double.isNaN(half) ? USUAL_SLOPE * error : half;
     }
 
     private double fresh(String path, long now) {
@@ -255,7 +275,7 @@ public final class LiveBoat {
         // Roll is positive to starboard; with wind from starboard that is to windward.
         double heel = tack == null ? Double.NaN : tack.sign() * fresh(Paths.ROLL, now);
         LiveFigures.Motion motion = new LiveFigures.Motion(
-                speed(now), source, heading(now), made.mean(FEWEST), heel, fresh(Paths.RIDE_HEIGHT, now));
+                speed(now), source, heading(now), made.mean(LiveAim.FEWEST), heel, fresh(Paths.RIDE_HEIGHT, now));
         LiveFigures.Wind winds = new LiveFigures.Wind(
                 freshTws(now),
                 isWindFresh(now) ? wind.direction() : Double.NaN,
@@ -263,8 +283,7 @@ public final class LiveBoat {
                 fresh(Paths.AWS, now),
                 awa(now),
                 tack);
-        LiveFigures.Aim aim = new LiveFigures.Aim(targets.mean(FEWEST), share(), tail.toList());
-        return new LiveFigures(now, state(now), motion, winds, aim, trim(now, tack), faults(now));
+        return new LiveFigures(now, state(now), motion, winds, aim.figures(), trim(now, tack), faults(now));
     }
 
     private LiveFigures.Trim trim(long now, @Nullable Tack tack) {

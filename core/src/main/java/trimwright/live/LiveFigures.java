@@ -49,15 +49,37 @@ public record LiveFigures(
             @Nullable Tack tack) {}
 
     /**
-     * Speed against the target at the angle sailed.
+     * Speed against what is reachable at the angle sailed.
      *
      * @param target mean of the last 30 s of wind and angle (m/s)
-     * @param share mean speed of 10 s over it (-)
+     * @param reachable targets passed through the boat's response, mean of 10 s; NaN where no response is known
+     * @param share mean speed of 10 s over {@code reachable}, or over {@code target} where no response is known
      * @param tail shares of the last 20 s, oldest first (-)
      */
-    public record Aim(double target, double share, List<Double> tail) {
+    public record Aim(double target, Estimate reachable, Estimate share, List<Double> tail) {
         public Aim {
             tail = List.copyOf(tail);
+        }
+    }
+
+    /**
+     * A figure with its standard error, in one unit.
+     *
+     * @param value NaN where not known
+     * @param error of the value, above or at zero; NaN where not known
+     */
+    public record Estimate(double value, double error) {
+        /** Not known. */
+        public static final Estimate NONE = new Estimate(Double.NaN, Double.NaN);
+
+        /** Two standard errors below. */
+        public double low() {
+            return value - 2 * error;
+        }
+
+        /** Two standard errors above. */
+        public double high() {
+            return value + 2 * error;
         }
     }
 

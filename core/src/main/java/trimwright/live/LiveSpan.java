@@ -38,6 +38,12 @@ final class LiveSpan {
         return count < fewest ? Double.NaN : sum / count;
     }
 
+    /** The first of so many values; NaN while there are fewer. */
+    double oldest(int many) {
+        Double first = values.peekFirst();
+        return values.size() < many || first == null ? Double.NaN : first;
+    }
+
     List<Double> toList() {
         return new ArrayList<>(values);
     }

@@ -11,7 +11,7 @@ import trimwright.motion.MotionModel;
 import trimwright.motion.MotionState;
 import trimwright.units.Angles;
 import trimwright.weather.AirVelocity;
-import trimwright.weather.WindField;
+import trimwright.weather.MovingAir;
 
 /** What the crew sees, step by step; its idea of the true wind settles over some seconds. */
 public final class Watch {
@@ -23,13 +23,13 @@ public final class Watch {
 
     private final MotionModel model;
     private final WingSpec wing;
-    private final WindField field;
+    private final MovingAir field;
     private double north;
     private double east;
     private AirVelocity air;
 
     /** @param first state in which the looking begins, at time 0 */
-    public Watch(MotionModel model, WingSpec wing, WindField field, MotionState first) {
+    public Watch(MotionModel model, WingSpec wing, MovingAir field, MotionState first) {
         this.model = model;
         this.wing = wing;
         this.field = field;
@@ -38,7 +38,7 @@ public final class Watch {
         east = air.east();
     }
 
-    private Watch(MotionModel model, WingSpec wing, WindField field, double north, double east) {
+    private Watch(MotionModel model, WingSpec wing, MovingAir field, double north, double east) {
         this.model = model;
         this.wing = wing;
         this.field = field;

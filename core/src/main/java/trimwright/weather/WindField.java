@@ -6,7 +6,7 @@ import trimwright.chance.RandomStream;
  * Wind over a course at its reference height: mean, slow shifts, puffs and turbulence, all frozen into the air and carried
  * over the course by the mean wind; or, where the specification says so, at all places what passes its origin. Same specification and seed, same wind, whoever asks and in whatever order.
  */
-public final class WindField {
+public final class WindField implements MovingAir {
     private final WeatherSpec spec;
     private final double towardsNorth;
     private final double towardsEast;
@@ -42,7 +42,7 @@ public final class WindField {
         return spec;
     }
 
-    /** Velocity of the air at a place (m north and east of the origin) and time (s from the field's zero). */
+    @Override
     public AirVelocity at(double north, double east, double time) {
         boolean alike = spec.unrest() == WeatherSpec.Unrest.EVERYWHERE_ALIKE;
         double along = (alike ? 0 : north * towardsNorth + east * towardsEast) - spec.speed() * time;

@@ -30,6 +30,7 @@ public final class LiveWind {
     private int blocks;
     private double speed = Double.NaN;
     private double direction = Double.NaN;
+    private double error = Double.NaN;
     private long blockNanos = Long.MIN_VALUE;
 
     /** @param boat where the sensor stands, or null where that is not known */
@@ -88,8 +89,10 @@ public final class LiveWind {
         double[] e = java.util.Arrays.copyOf(east, blocks);
         WindNoise noise = WindNoise.of(n, e, BLOCK);
         LocalLevel model = new LocalLevel(noise.scatter(), noise.walk() * BLOCK);
-        double levelNorth = model.filter(n).level()[blocks - 1];
+        LocalLevel.Estimate norths = model.filter(n);
+        double levelNorth = norths.level()[blocks - 1];
         double levelEast = model.filter(e).level()[blocks - 1];
+        error = Math.sqrt(norths.variance()[blocks - 1]);
         speed = StrictMath.hypot(levelNorth, levelEast);
         direction = Double.isNaN(speed) ? Double.NaN : Angles.compass(StrictMath.atan2(levelEast, levelNorth));
     }
@@ -102,6 +105,11 @@ public final class LiveWind {
     /** Filtered, where the wind comes from (rad). */
     public double direction() {
         return direction;
+    }
+
+    /** Standard error of a component of the filtered wind (m/s); NaN before the first reading. */
+    public double error() {
+        return error;
     }
 
     /** Beginning of the last block, {@link Long#MIN_VALUE} before the first. */

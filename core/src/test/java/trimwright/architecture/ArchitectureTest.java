@@ -51,6 +51,9 @@ class ArchitectureTest {
             Map.entry("practice", Set.of("units", "air", "water", "boat", "weather", "motion", "crew")),
             Map.entry("turn", Set.of("air", "water", "boat", "chance", "weather", "motion", "crew", "practice")),
             Map.entry("start", Set.of("air", "water", "boat", "weather", "motion", "crew", "practice", "units")),
+            Map.entry(
+                    "response",
+                    Set.of("units", "air", "water", "boat", "weather", "motion", "crew", "practice")),
             Map.entry("magnetic", Set.of()),
             Map.entry("track", Set.of("units")),
             Map.entry("ingest", Set.of("units", "track")),
@@ -58,7 +61,10 @@ class ArchitectureTest {
             Map.entry("segment", Set.of("units", "boat", "track", "wind", "course")),
             Map.entry("fleet", Set.of("units", "chance", "wind", "segment")),
             Map.entry(
-                    "live", Set.of("units", "air", "boat", "track", "ingest", "wind", "segment", "platform", "target")),
+                    "live",
+                    Set.of(
+                            "units", "air", "boat", "track", "ingest", "wind", "segment", "platform", "target",
+                            "response")),
             Map.entry(
                     "compare",
                     Set.of("units", "air", "boat", "track", "wind", "segment", "platform", "target", "course"))));

@@ -8,8 +8,13 @@ import { faultTexts } from '../live/faults.js';
 import { markKey, useMark } from '../live/mark.js';
 
 const degrees = (name, decimals) => ({ name, show: (values) => fixed(values[name], decimals) });
+const reachableBetween = (values) =>
+  Number.isFinite(values.reachable_kn)
+    ? t('web.coach.reachable_between', { low: fixed(values.reachable_low_kn, 1), high: fixed(values.reachable_high_kn, 1), target: fixed(values.target_kn, 1) })
+    : undefined;
 const COLUMNS = [
   { name: 'speed_kn', show: (values) => fixed(values.speed_kn, 1) },
+  { name: 'reachable_kn', show: (values) => fixed(values.reachable_kn, 1), more: reachableBetween },
   { name: 'share_ratio', show: (values) => percent(values.share_ratio, 0) },
   { name: 'vmg_kn', show: (values) => fixed(values.vmg_kn, 1) },
   { name: 'tws_kn', show: (values) => fixed(values.tws_kn, 1) },
@@ -51,7 +56,7 @@ export function Place() {
           <tbody>${boats.map(({ boat, values }) => html`
             <tr key=${boat} class=${boat === state.own ? 'chosen' : ''}>
               <td><b>${boat}</b></td><td>${t(`web.coach.state.${values.state}`)}</td>
-              ${COLUMNS.map((column) => html`<td class="n" key=${column.name}>${column.show(values)}</td>`)}
+              ${COLUMNS.map((column) => html`<td class="n" key=${column.name} title=${column.more?.(values)}>${column.show(values)}</td>`)}
               <td class="wrap">${faultTexts(values).join(', ')}</td>
             </tr>`)}</tbody>
         </table>

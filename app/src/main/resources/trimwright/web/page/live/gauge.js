@@ -10,22 +10,30 @@ const BAND = [0.98, 1.02];
 const place = (value, from, to) => Math.min(1, Math.max(0, (value - from) / (to - from)));
 const percent = (part) => `${(100 * part).toFixed(1)}%`;
 
-/** One gauge: aim band, tick, tail of the last seconds. */
-export function SpeedGauge({ share, tail }) {
+/** One gauge: aim band, tick, tail of the last seconds, and from where to where the share may lie (two standard errors). */
+export function SpeedGauge({ values }) {
+  const share = values.share_ratio;
+  const tail = values.tail_ratio ?? [];
+  const [low, high] = [values.share_low_ratio, values.share_high_ratio];
+  const sure = Number.isFinite(low) && Number.isFinite(high);
+  const reachable = Number.isFinite(values.reachable_kn);
+  const parts = { share: Math.round(100 * share), low: Math.round(100 * low), high: Math.round(100 * high) };
+  const said = t(reachable && sure ? 'web.live.gauge_reachable' : 'web.live.gauge', parts);
   const known = Number.isFinite(share);
   const at = (value) => place(value, FROM, TO);
   const past = tail.filter(Number.isFinite);
   const oldest = past.length ? past[0] : share;
   const left = Math.min(at(oldest), at(share));
   return html`
-    <div class=${`gauge${known ? '' : ' unknown'}`} role="img" aria-label=${known ? t('web.live.gauge', { share: Math.round(100 * share) }) : t('web.live.gauge_unknown')}>
+    <div class=${`gauge${known ? '' : ' unknown'}`} role="img" aria-label=${known ? said : t('web.live.gauge_unknown')}>
       <div class="track">
         <div class="band" style=${{ left: percent(at(BAND[0])), width: percent(at(BAND[1]) - at(BAND[0])) }}></div>
         ${known && html`
           <div class="tail" style=${{ left: percent(left), width: percent(Math.abs(at(oldest) - at(share))) }}></div>
+          ${sure && html`<div class="error" style=${{ left: percent(at(low)), width: percent(at(high) - at(low)) }}></div>`}
           <div class="tick" style=${{ left: percent(at(share)) }}></div>`}
       </div>
-      <div class="ends"><span>${t('web.live.slower')}</span><b>${t('web.live.on_target')}</b><span>${t('web.live.faster')}</span></div>
+      <div class="ends"><span>${t('web.live.slower')}</span><b>${t(reachable ? 'web.live.on_reachable' : 'web.live.on_target')}</b><span>${t('web.live.faster')}</span></div>
     </div>`;
 }
 

@@ -72,7 +72,7 @@ function Straight({ what, values }) {
   const off = what === 'off_foils';
   return html`
     <main class="straight">
-      <${SpeedGauge} share=${values.share_ratio} tail=${values.tail_ratio ?? []} />
+      <${SpeedGauge} values=${values} />
       <div class="figures">
         <${Figure} name="speed" value=${values.speed_kn} decimals=${1} unit="kn" />
         ${off ? html`<${Figure} name="awa" value=${values.awa_deg} decimals=${0} unit="\u00b0" />`

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.response;
+
+import org.jspecify.annotations.NullMarked;
