@@ -3,6 +3,8 @@ package trimwright.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -15,6 +17,7 @@ import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
+import trimwright.call.TalkCard;
 import trimwright.drills.DrillBoats;
 import trimwright.ingest.journal.JournalSource.Protocol;
 import trimwright.live.LiveBoat;
@@ -24,9 +27,11 @@ import trimwright.recording.EventMode;
 import trimwright.recording.InputAddress;
 import trimwright.recording.Journals;
 import trimwright.recording.LiveBoard;
+import trimwright.recording.LiveCalls;
 import trimwright.recording.Recording;
 import trimwright.recording.Replay;
 import trimwright.recording.SteadyClock;
+import trimwright.recording.TalkCards;
 import trimwright.response.SpeedResponse;
 import trimwright.segment.FoilingRule;
 import trimwright.store.StoredSession;
@@ -83,6 +88,15 @@ public final class LiveCommand implements Callable<Integer> {
     @Option(names = "--rate", paramLabel = "N", defaultValue = "1", descriptionKey = "trimwright.live.rate")
     private double rate = 1;
 
+    @Option(names = "--talk-card", paramLabel = "FILE", descriptionKey = "trimwright.live.talk_card")
+    private @Nullable Path talkCard;
+
+    @Option(names = "--calls", descriptionKey = "trimwright.live.calls")
+    private boolean calls;
+
+    @Option(names = "--gun", paramLabel = "UTC", descriptionKey = "trimwright.live.gun")
+    private @Nullable String gun;
+
     @Option(names = "--port", paramLabel = "N", defaultValue = PORT, descriptionKey = "trimwright.live.port")
     private int port;
 
@@ -115,14 +129,33 @@ public final class LiveCommand implements Callable<Integer> {
             throw new UserInputException(Texts.of(replay == null ? "live.no_input" : "live.two_inputs"));
         }
         Path folder = library.folder(folders);
-        LiveBoard board =
-                new LiveBoard(boats(), own.isEmpty() ? firstBoat(addresses) : own, mode, replay == null ? 0 : rate);
+        LiveCalls caller = caller(mode);
+        LiveBoard board = new LiveBoard(
+                boats(), own.isEmpty() ? firstBoat(addresses) : own, mode, replay == null ? 0 : rate, caller);
         if (replay == null) {
             record(addresses, mode, board, folder);
         } else {
             replay(replay, board, folder);
         }
         return CommandRunner.DONE;
+    }
+
+    /** Calls need a boat file; in a race they need the event's leave, too. */
+    private @Nullable LiveCalls caller(EventMode mode) {
+        TalkCard card = talkCard == null ? TalkCards.usual() : TalkCards.read(talkCard);
+        long start = Long.MIN_VALUE;
+        if (gun != null) {
+            try {
+                start = Instant.parse(gun).toEpochMilli() * 1_000_000;
+            } catch (DateTimeParseException e) {
+                throw new UserInputException(Texts.of("live.bad_gun", gun), e);
+            }
+        }
+        if (boat == null) {
+            return null;
+        }
+        LiveCalls.Allowed allowed = mode == EventMode.PRACTICE || calls ? LiveCalls.Allowed.YES : LiveCalls.Allowed.NO;
+        return new LiveCalls(BoatFiles.find(boat).boat().limits(), card, allowed, start);
     }
 
     private static String firstBoat(List<InputAddress> addresses) {

@@ -10,8 +10,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import trimwright.call.Call;
 import trimwright.ingest.journal.JournalSource;
 import trimwright.live.LiveBoat;
+import trimwright.live.LiveFigures;
 import trimwright.live.StreamDecoder;
 
 /**
@@ -28,6 +30,7 @@ public final class LiveBoard implements Follower {
     private final Map<String, Object> fixed = new LinkedHashMap<>();
     private final Map<JournalSource, StreamDecoder> decoders = new HashMap<>();
     private final Map<String, LiveBoat> boats = new LinkedHashMap<>();
+    private final @Nullable LiveCalls calls;
     private volatile @Nullable Recorder recorder;
     private volatile Map<String, Object> state = Map.of();
     private volatile long nowNanos;
@@ -38,6 +41,17 @@ public final class LiveBoard implements Follower {
      * @param rate of a replay, 0 for a recording
      */
     public LiveBoard(Supplier<LiveBoat> newBoat, String own, EventMode mode, double rate) {
+        this(newBoat, own, mode, rate, null);
+    }
+
+    /**
+     * As above, with calls to the trimmer.
+     *
+     * @param calls null for none
+     */
+    public LiveBoard(
+            Supplier<LiveBoat> newBoat, String own, EventMode mode, double rate, @Nullable LiveCalls calls) {
+        this.calls = calls;
         this.newBoat = newBoat;
         this.own = own;
         this.mode = mode;
@@ -77,7 +91,11 @@ public final class LiveBoard implements Follower {
             boat.getValue().advance(now);
             if (mode.showsOthers() || boat.getKey().equals(shown)) {
                 names.add(boat.getKey());
-                BoatKeys.put(boat.getKey(), boat.getValue().figures(), fresh);
+                LiveFigures figures = boat.getValue().figures();
+                BoatKeys.put(boat.getKey(), figures, fresh);
+                if (calls != null && boat.getKey().equals(shown)) {
+                    call(calls, figures, nearest(boat.getValue()), fresh);
+                }
             }
         }
         fresh.put("own", shown);
@@ -87,6 +105,27 @@ public final class LiveBoard implements Follower {
             recording(watched.state(), fresh);
         }
         state = Collections.unmodifiableMap(fresh);
+    }
+
+    /** Distance from a boat to the nearest other one (m); NaN where none may be shown or none is near enough to be known. */
+    private double nearest(LiveBoat from) {
+        double nearest = Double.NaN;
+        if (mode.showsOthers()) {
+            for (LiveBoat boat : boats.values()) {
+                double apart = boat == from ? Double.NaN : from.distanceTo(boat);
+                nearest = nearest <= apart || Double.isNaN(apart) ? nearest : apart;
+            }
+        }
+        return nearest;
+    }
+
+    private void call(LiveCalls caller, LiveFigures figures, double nearest, Map<String, Object> fresh) {
+        Call call = caller.step(figures, nearest);
+        Recorder watched = recorder;
+        if (call != null && watched != null) {
+            watched.keepCall(call.timeNanos(), Notes.call(call, caller.say(call)));
+        }
+        caller.put(fresh);
     }
 
     /** Her name as it is written in the data, where it was heard; upper and lower case do not matter. */

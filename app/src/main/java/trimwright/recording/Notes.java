@@ -2,6 +2,7 @@ package trimwright.recording;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import trimwright.call.Call;
 
 /** Notes of a journal: a word, a tab, what there is to say. The words are part of {@code journal/1}. */
 final class Notes {
@@ -27,6 +28,23 @@ final class Notes {
 
     static byte[] mark(double seconds, String text) {
         return String.format(Locale.ROOT, "%.0f\t%s", seconds, text).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** A call and the state that made it: kind, degrees, loss and its error (m/s), value and aim (rad, N m), promise (m/s), words. */
+    static byte[] call(Call call, String said) {
+        return of(
+                "call",
+                String.format(
+                        Locale.ROOT,
+                        "%s\t%d\t%.3f\t%.3f\t%.4f\t%.4f\t%.3f\t%s",
+                        TalkCards.word(call.kind()),
+                        call.degrees(),
+                        call.lost(),
+                        call.lostError(),
+                        call.value(),
+                        call.aim(),
+                        call.promise(),
+                        said));
     }
 
     private static byte[] of(String word, String text) {

@@ -81,6 +81,11 @@ public final class Recorder implements Arrivals, AutoCloseable {
         waiting.put(new Item(null, RecordKind.MARK, clock.nanos(), Notes.mark(seconds, text)));
     }
 
+    /** Keeps a call that was made; only for the follower, on the recorder's own thread. */
+    void keepCall(long nanos, byte[] note) {
+        journal.say(RecordKind.NOTE, nanos, note);
+    }
+
     /** How the recording stands. */
     public RecorderState state() {
         return state;

@@ -50,12 +50,12 @@ final class LiveSail {
     private long steps;
 
     /**
-     * @param true_ the boat that sails
+     * @param sailed the boat that sails
      * @param known the one in the boat file
      * @param noisy 1 with the instruments' noise, 0 without
      */
     LiveSail(
-            Boat true_,
+            Boat sailed,
             Boat known,
             WingSpec wing,
             SailingAims aims,
@@ -69,8 +69,8 @@ final class LiveSail {
         this.known = known;
         this.live = live;
         this.noisy = noisy;
-        model = new MotionModel(true_, wing, AirState.STANDARD, WATER, STRIPS);
-        state = FirstState.onTheFoils(model, true_, aims, wind, way, 0.95);
+        model = new MotionModel(sailed, wing, AirState.STANDARD, WATER, STRIPS);
+        state = FirstState.onTheFoils(model, sailed, aims, wind, way, 0.95);
         watch = new Watch(model, wing, air, state);
         crew = new DrillCrew(known, aims, hand, new HelmOrder(way, 1));
         noise = RandomStream.of(seed, "noise of instruments");
@@ -79,10 +79,6 @@ final class LiveSail {
     /** Time since the beginning (s). */
     double time() {
         return steps * STEP;
-    }
-
-    DrillCrew crew() {
-        return crew;
     }
 
     /** One step; what the crew saw at its beginning. */

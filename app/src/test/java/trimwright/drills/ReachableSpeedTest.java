@@ -3,6 +3,7 @@ package trimwright.drills;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import trimwright.air.AirState;
 import trimwright.boat.Boat;
@@ -37,7 +38,7 @@ class ReachableSpeedTest {
 
     @Test
     void aStepGustNeverShowsAPerfectlyTrimmedBoatTwoPerCentUnder() {
-        for (Way way : Way.values()) {
+        for (Way way : List.of(Way.UPWIND, Way.DOWNWIND)) {
             for (double wind : new double[] {14, 18}) {
                 for (double gust : new double[] {3, 6}) {
                     double[] shares = shares(way, Units.fromKnots(wind), Units.fromKnots(gust));

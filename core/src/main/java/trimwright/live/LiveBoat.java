@@ -41,6 +41,15 @@ public final class LiveBoat {
     /** Beyond it she is over on her side (rad, chosen: far above any heel that is sailed at). */
     private static final double CAPSIZED = Math.toRadians(45);
 
+    /** Mean radius (m): of the sphere with the area of the WGS84 ellipsoid. */
+    private static final double EARTH = 6_371_007;
+
+    /** Standard error of a moment from load cells over its size (-, chosen: cells and where they stand on the boat). */
+    private static final double CELL_ERROR = 0.01;
+
+    /** Share of the largest moment that is aimed at, at most (-, chosen: gusts of a breeze pass the rest). */
+    private static final double MOMENT_AIM = 0.95;
+
     /** Target's change with the wind's where the book does not tell (-, chosen: targets of the shipped boat reaching). */
     private static final double USUAL_SLOPE = 1.5;
 
@@ -263,6 +272,15 @@ public final class LiveBoat {
         return !told ? LiveState.STRAIGHT : up ? LiveState.ON_FOILS : LiveState.OFF_FOILS;
     }
 
+    /** Distance to another boat by what both satellite receivers say now (m); NaN where one does not. */
+    public double distanceTo(LiveBoat other) {
+        long now = next == Long.MIN_VALUE ? 0 : next - STEP;
+        double latitude = fresh(Paths.LATITUDE, now);
+        double north = other.fresh(Paths.LATITUDE, now) - latitude;
+        double east = (other.fresh(Paths.LONGITUDE, now) - fresh(Paths.LONGITUDE, now)) * StrictMath.cos(latitude);
+        return EARTH * StrictMath.hypot(north, east);
+    }
+
     /** As she is at the last step. */
     public LiveFigures figures() {
         long now = next == Long.MIN_VALUE ? 0 : next - STEP;
@@ -283,7 +301,7 @@ public final class LiveBoat {
                 fresh(Paths.AWS, now),
                 awa(now),
                 tack);
-        return new LiveFigures(now, state(now), motion, winds, aim.figures(), trim(now, tack), faults(now));
+        return new LiveFigures(now, state(now), motion, winds, aim.figures(), trim(now, tack), load(now), faults(now));
     }
 
     private LiveFigures.Trim trim(long now, @Nullable Tack tack) {
@@ -312,6 +330,18 @@ public final class LiveBoat {
                         bands.sheet().low(),
                         at.trim().sheet(),
                         bands.sheet().high()));
+    }
+
+    private LiveFigures.Load load(long now) {
+        double read = Math.abs(fresh(Paths.HEELING_MOMENT, now));
+        LiveFigures.Estimate moment = new LiveFigures.Estimate(read, CELL_ERROR * read);
+        Target at = target;
+        if (at == null || !isWindFresh(now)) {
+            return new LiveFigures.Load(moment, Double.NaN, Double.NaN, Double.NaN);
+        }
+        double limit = at.loads().rightingMoment() / at.loads().rightingMomentRatio();
+        double aimed = Math.min(at.loads().rightingMoment(), MOMENT_AIM * limit);
+        return new LiveFigures.Load(moment, aimed, limit, at.attitude().heel());
     }
 
     private static Gauge alone(double value) {

@@ -9,10 +9,18 @@ import trimwright.wind.SpeedSource;
  * A boat at an instant. NaN where a figure is not known or not fresh.
  *
  * @param timeNanos of the instant (ns since 1970 UTC by the recorder's clock)
+ * @param load moment and heel against their aims
  * @param faults instruments that were heard and cannot be used now
  */
 public record LiveFigures(
-        long timeNanos, LiveState state, Motion motion, Wind wind, Aim aim, Trim trim, List<SensorFault> faults) {
+        long timeNanos,
+        LiveState state,
+        Motion motion,
+        Wind wind,
+        Aim aim,
+        Trim trim,
+        Load load,
+        List<SensorFault> faults) {
     public LiveFigures {
         faults = List.copyOf(faults);
     }
@@ -81,6 +89,19 @@ public record LiveFigures(
         public double high() {
             return value + 2 * error;
         }
+    }
+
+    /**
+     * What is carried.
+     *
+     * @param moment heeling moment as load cells give it (N m); NaN without them, and then nothing may call for more or less
+     * @param aim moment to carry (N m), below the limit
+     * @param limit largest moment that the boat file's limits allow in this wind and attitude (N m)
+     * @param heelAim (rad), positive to windward
+     */
+    public record Load(Estimate moment, double aim, double limit, double heelAim) {
+        /** Nothing known. */
+        public static final Load NONE = new Load(Estimate.NONE, Double.NaN, Double.NaN, Double.NaN);
     }
 
     /** The wing's three controls against their bands at the target. */

@@ -40,7 +40,7 @@ public record SpeedResponse(List<Row> upwind, List<Row> downwind) {
         Row below = rows.get(0);
         for (Row row : rows) {
             if (row.wind() >= wind) {
-                return row == below ? row : between(below, row, wind);
+                return row.wind() > below.wind() ? between(below, row, wind) : row;
             }
             below = row;
         }

@@ -51,6 +51,9 @@ public final class Paths {
     /** Bottom of the hulls above the water (m). */
     public static final String RIDE_HEIGHT = "navigation.rideHeight";
 
+    /** Heeling moment as load cells give it (N m), free of the tack. */
+    public static final String HEELING_MOMENT = "sails.wing.heelingMoment";
+
     private static final Set<String> ALL = Set.of(
             AWA,
             AWS,
@@ -82,7 +85,8 @@ public final class Paths {
             TWIST,
             SHEET,
             SHEET_LOAD,
-            RIDE_HEIGHT);
+            RIDE_HEIGHT,
+            HEELING_MOMENT);
 
     private Paths() {}
 

@@ -65,6 +65,7 @@ class ArchitectureTest {
                     Set.of(
                             "units", "air", "boat", "track", "ingest", "wind", "segment", "platform", "target",
                             "response")),
+            Map.entry("call", Set.of("units", "boat", "segment", "live")),
             Map.entry(
                     "compare",
                     Set.of("units", "air", "boat", "track", "wind", "segment", "platform", "target", "course"))));

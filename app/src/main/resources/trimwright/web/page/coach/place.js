@@ -46,6 +46,7 @@ export function Place() {
         <span class="grow"></span>
         <span class="quiet">${t('web.live.key.is', { key: markKey() })}</span>
         <b role="status">${mark.result && t(`web.live.mark.${mark.result}`)}</b></div>
+      ${state['call.silence'] && html`<p><b>${t('web.coach.call')}:</b> ${state['call.text'] ? `${state['call.text']} (${state['call.time_utc'].slice(11, 19)} UTC)` : t('web.coach.call.none')} <span class="quiet">${t(`web.coach.silence.${state['call.silence']}`)}</span></p>`}
       ${state.event === 'racing' && html`<p class="quiet">${t('web.live.racing_hides')}</p>`}
       <section class="panel scroller">
         <table>

@@ -1,10 +1,12 @@
-// The one key: marks the last seconds. Which key it is can be chosen; a pedal or thumb switch that types one serves.
+// The one key: a press marks the last seconds, held for a second it silences calls for a minute. Which key it is can be chosen; a pedal or thumb switch that types one serves.
 import { useEffect, useState } from '../dom.js';
 import { getJson } from '../api.js';
+import { mute } from './call.js';
 
 const KEPT = 'trimwright.live.key';
 const USUAL = 'm';
 const SHOWN = 2000;
+const HELD = 1000;
 
 export const markKey = () => localStorage.getItem(KEPT) ?? USUAL;
 
@@ -14,6 +16,7 @@ export function useMark() {
   const [choosing, setChoosing] = useState(false);
   useEffect(() => {
     let timer = 0;
+    let holding = 0;
     const show = (what) => {
       setResult(what);
       clearTimeout(timer);
@@ -27,6 +30,16 @@ export function useMark() {
         setChoosing(false);
       } else if (event.key === markKey()) {
         event.preventDefault();
+        holding = setTimeout(() => {
+          holding = 0;
+          mute();
+        }, HELD);
+      }
+    };
+    const release = (event) => {
+      if (event.key === markKey() && holding) {
+        clearTimeout(holding);
+        holding = 0;
         getJson('/api/live/mark', { method: 'POST' }).then(
           (answer) => show(answer.kept ? 'kept' : 'not_kept'),
           () => show('failed'),
@@ -34,8 +47,11 @@ export function useMark() {
       }
     };
     window.addEventListener('keydown', press);
+    window.addEventListener('keyup', release);
     return () => {
       clearTimeout(timer);
+      clearTimeout(holding);
+      window.removeEventListener('keyup', release);
       window.removeEventListener('keydown', press);
     };
   }, [choosing]);

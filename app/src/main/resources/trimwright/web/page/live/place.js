@@ -6,6 +6,7 @@ import { createStream, valuesOf } from './stream.js';
 import { size } from './size.js';
 import { useMark } from './mark.js';
 import { SpeedGauge, TrimBar } from './gauge.js';
+import { Speak, silenceText, useCall } from './call.js';
 import { Faults } from './faults.js';
 import { Key, Ruler } from './dock.js';
 
@@ -19,19 +20,20 @@ export function Place() {
   const { state, heard } = useStore(stream);
   const { pixels } = useStore(size);
   const mark = useMark();
+  const call = useCall(state);
   const values = state ? valuesOf(state, state.own) : {};
   const what = !heard || !state ? 'no_link' : (values.state ?? 'no_data');
   return html`
     <div class=${`live ${what}`} style=${{ '--mm': `${pixels}px` }}>
-      <${Strip} state=${state} what=${what} result=${mark.result} />
-      <${Body} what=${what} values=${values} mark=${mark} />
+      <${Strip} state=${state} what=${what} result=${mark.result} call=${call} />
+      <${Body} what=${what} values=${values} mark=${mark} call=${call} />
       ${what !== 'eyes_out' && html`<${Faults} values=${values} />`}
       <p class="lookout"><b>${t('web.caution.mark')}</b> ${t('web.live.caution')}</p>
     </div>`;
 }
 
 /** What is always to be known: the event's mode, whose data, whether they are kept. */
-function Strip({ state, what, result }) {
+function Strip({ state, what, result, call }) {
   if (!state) return html`<header class="strip"><b>${t('web.shell.name')}</b></header>`;
   const replay = state.replay_rate_ratio > 0;
   const lost = state.disk_fault;
@@ -42,18 +44,20 @@ function Strip({ state, what, result }) {
       ${replay ? html`<b>${t('web.live.replay', { rate: state.replay_rate_ratio })}</b>`
         : lost ? html`<b class="alarm">${t('web.live.not_recording')}</b>` : html`<span>${t('web.live.recording')}</span>`}
       ${what === 'off_foils' && html`<b class="event">${t('web.live.off_foils')}</b>`}
+      ${call.tone !== 'none' && html`<b class="alarm">${t(`web.live.tone.${call.tone}`)}</b>`}
+      ${call.muted > 0 ? html`<b>${t('web.live.calls.muted', { seconds: call.muted })}</b>` : html`<span>${silenceText(state)}</span>`}
       ${result && what !== 'eyes_out' && html`<b class="marked">${t(`web.live.mark.${result}`)}</b>`}
     </header>`;
 }
 
-function Body({ what, values, mark }) {
+function Body({ what, values, mark, call }) {
   switch (what) {
     case 'eyes_out':
       return html`<main class="word">${t('web.live.eyes_out')}</main>`;
     case 'no_link':
       return html`<main class="word">${t('web.live.no_link')}</main>`;
     case 'no_data':
-      return html`<main class="dock"><div class="word">${t('web.live.no_data')}</div><${Ruler} /><${Key} mark=${mark} /></main>`;
+      return html`<main class="dock"><div class="word">${t('web.live.no_data')}</div><${Ruler} /><${Key} mark=${mark} /><${Speak} /></main>`;
     case 'dock':
       return html`
         <main class="dock">
@@ -61,18 +65,18 @@ function Body({ what, values, mark }) {
             <${Figure} name="tws" value=${values.tws_kn} decimals=${0} unit="kn" />
             <${Figure} name="twd" value=${values.twd_deg} decimals=${0} unit="\u00b0" digits=${3} />
           </div>
-          <${Ruler} /><${Key} mark=${mark} />
+          <${Ruler} /><${Key} mark=${mark} /><${Speak} />
         </main>`;
     default:
-      return html`<${Straight} what=${what} values=${values} />`;
+      return html`<${Straight} what=${what} values=${values} call=${call} />`;
   }
 }
 
-function Straight({ what, values }) {
+function Straight({ what, values, call }) {
   const off = what === 'off_foils';
   return html`
     <main class="straight">
-      <${SpeedGauge} values=${values} />
+      ${call.shown ? html`<div class="call" role="status">${call.shown}</div>` : html`<${SpeedGauge} values=${values} />`}
       <div class="figures">
         <${Figure} name="speed" value=${values.speed_kn} decimals=${1} unit="kn" />
         ${off ? html`<${Figure} name="awa" value=${values.awa_deg} decimals=${0} unit="\u00b0" />`

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.call;
+
+import org.jspecify.annotations.NullMarked;
