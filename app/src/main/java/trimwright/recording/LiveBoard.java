@@ -49,8 +49,7 @@ public final class LiveBoard implements Follower {
      *
      * @param calls null for none
      */
-    public LiveBoard(
-            Supplier<LiveBoat> newBoat, String own, EventMode mode, double rate, @Nullable LiveCalls calls) {
+    public LiveBoard(Supplier<LiveBoat> newBoat, String own, EventMode mode, double rate, @Nullable LiveCalls calls) {
         this.calls = calls;
         this.newBoat = newBoat;
         this.own = own;

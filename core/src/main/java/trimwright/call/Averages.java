@@ -8,6 +8,9 @@ final class Averages {
     /** Seconds: the least that a call may speak of. */
     static final int SECONDS = 20;
 
+    /** Fewest known seconds among them that make a mean (chosen): a book has no target at some winds and angles. */
+    private static final int FEWEST = 12;
+
     /** Values of which one cannot tell the errors apart: that of a filtered wind is forgotten in some ten seconds. */
     private static final double INDEPENDENT = 2;
 
@@ -79,24 +82,32 @@ final class Averages {
         row[at + 3] = gauge.high();
     }
 
-    /** NaN where any of the seconds is not known. */
+    /** Of the seconds that are known; NaN where these are too few. */
     private double mean(Of what) {
         double sum = 0;
+        int known = 0;
         for (double[] row : values) {
-            sum += row[what.ordinal()];
+            if (!Double.isNaN(row[what.ordinal()])) {
+                sum += row[what.ordinal()];
+                known++;
+            }
         }
-        return sum / SECONDS;
+        return known < FEWEST ? Double.NaN : sum / known;
     }
 
     /** Standard error of a mean from the scatter of its values. */
     private double scatter(Of what) {
         double mean = mean(what);
         double sum = 0;
+        int known = 0;
         for (double[] row : values) {
             double off = row[what.ordinal()] - mean;
-            sum += off * off;
+            if (!Double.isNaN(off)) {
+                sum += off * off;
+                known++;
+            }
         }
-        return Math.sqrt(sum / (SECONDS - 1) / INDEPENDENT);
+        return Math.sqrt(sum / Math.max(1, known - 1) / INDEPENDENT);
     }
 
     /** How far speed lay under what is reachable (m/s). */

@@ -55,6 +55,9 @@ public final class Caller {
             return CallAnswer.of(silence);
         }
         averages.add(figures);
+        if (!isJudged(figures)) {
+            return CallAnswer.of(Silence.NO_TARGET);
+        }
         if (tone == Tone.LIMIT) {
             return CallAnswer.of(Silence.LIMIT);
         }
@@ -119,9 +122,12 @@ public final class Caller {
         if (around.boundary() <= rules.boundary()) {
             return Silence.BOUNDARY;
         }
-        boolean judged = !Double.isNaN(figures.aim().share().value())
+        return null;
+    }
+
+    private static boolean isJudged(LiveFigures figures) {
+        return !Double.isNaN(figures.aim().share().value())
                 && !Double.isNaN(figures.aim().reachable().error());
-        return judged ? null : Silence.NO_TARGET;
     }
 
     private @Nullable Call due(long now) {

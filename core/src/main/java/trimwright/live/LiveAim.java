@@ -79,9 +79,7 @@ final class LiveAim {
     }
 
     LiveFigures.Aim figures() {
-        Estimate now = reachable == null
-                ? Estimate.NONE
-                : new Estimate(reached.mean(FEWEST), errors.mean(FEWEST));
+        Estimate now = reachable == null ? Estimate.NONE : new Estimate(reached.mean(FEWEST), errors.mean(FEWEST));
         return new LiveFigures.Aim(targets.mean(FEWEST), now, share(), tail.toList());
     }
 }

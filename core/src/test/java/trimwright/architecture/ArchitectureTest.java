@@ -51,9 +51,7 @@ class ArchitectureTest {
             Map.entry("practice", Set.of("units", "air", "water", "boat", "weather", "motion", "crew")),
             Map.entry("turn", Set.of("air", "water", "boat", "chance", "weather", "motion", "crew", "practice")),
             Map.entry("start", Set.of("air", "water", "boat", "weather", "motion", "crew", "practice", "units")),
-            Map.entry(
-                    "response",
-                    Set.of("units", "air", "water", "boat", "weather", "motion", "crew", "practice")),
+            Map.entry("response", Set.of("units", "air", "water", "boat", "weather", "motion", "crew", "practice")),
             Map.entry("magnetic", Set.of()),
             Map.entry("track", Set.of("units")),
             Map.entry("ingest", Set.of("units", "track")),
@@ -63,7 +61,15 @@ class ArchitectureTest {
             Map.entry(
                     "live",
                     Set.of(
-                            "units", "air", "boat", "track", "ingest", "wind", "segment", "platform", "target",
+                            "units",
+                            "air",
+                            "boat",
+                            "track",
+                            "ingest",
+                            "wind",
+                            "segment",
+                            "platform",
+                            "target",
                             "response")),
             Map.entry("call", Set.of("units", "boat", "segment", "live")),
             Map.entry(
