@@ -12,17 +12,20 @@ import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
 import trimwright.course.Course;
 import trimwright.coursefile.CourseFiles;
+import trimwright.debrief.CrewLines;
 import trimwright.debrief.Debrief;
 import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefRequest;
 import trimwright.debrief.KeptDebriefs;
+import trimwright.debrief.QuickDocument;
 import trimwright.debrief.SessionCourse;
 import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.store.Library;
 import trimwright.target.TargetBook;
+import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.wind.SpeedSource;
@@ -58,6 +61,9 @@ public final class DebriefCommand implements Callable<Integer> {
     @Option(names = "--course", paramLabel = "COURSE", descriptionKey = "debrief.course_option")
     private @Nullable Path course;
 
+    @Mixin
+    private final QuickOption quick = new QuickOption();
+
     private final Console console;
     private final Folders folders;
     private final TargetBooks books;
@@ -70,6 +76,7 @@ public final class DebriefCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
+        quick.check();
         WindOptions wind = new WindOptions(
                 WindOptions.DEFAULT.longestGap(),
                 speedSource(),
@@ -85,7 +92,12 @@ public final class DebriefCommand implements Callable<Integer> {
             if (printed == null) {
                 printed = kept.print(request, make(shelf, request));
             }
-            console.text(common.json() ? printed.json() : printed.text());
+            if (quick.isAsked()) {
+                QuickDocument six = quick.of(printed.json(), new CrewLines(shelf.folder()));
+                console.text(common.json() ? JsonOut.text(six.json()) : six.text());
+            } else {
+                console.text(common.json() ? printed.json() : printed.text());
+            }
         }
         return CommandRunner.DONE;
     }

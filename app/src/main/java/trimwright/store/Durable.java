@@ -10,11 +10,11 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
 /** Files that are on the disk, whole, before anybody can see them under their final name. */
-final class Durable {
+public final class Durable {
     private Durable() {}
 
     /** Replaces the file in one step: a reader sees the old text or the new, and a power cut leaves one of them. */
-    static void replace(Path file, String text) {
+    public static void replace(Path file, String text) {
         Path aside = file.resolveSibling("." + file.getFileName() + ".new");
         try {
             Files.writeString(aside, text, StandardCharsets.UTF_8);

@@ -1,5 +1,12 @@
 package trimwright.web;
 
+import trimwright.text.UserInputException;
+import trimwright.text.Texts;
+import trimwright.debrief.QuickDocument;
+import trimwright.debrief.CrewLines;
+import trimwright.debrief.CrewLine;
+import java.io.IOException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
@@ -23,6 +30,9 @@ import trimwright.wind.WindOptions;
 final class DebriefShelf implements AutoCloseable {
     /** Chosen: one reference and another; a long day of six boats takes some 200 MB. */
     private static final int KEPT = 2;
+
+    /** What fits on a phone and in a head (characters): chosen. */
+    private static final int LONGEST_LINE = 80;
 
     private final SessionShelf sessions;
     private final BoatShelf boats;
@@ -59,6 +69,52 @@ final class DebriefShelf implements AutoCloseable {
     void answer(Context ctx, SessionInfo session) {
         Against against = against(ctx);
         work.answer(ctx, against.key(session), steps(against), progress -> make(session, against, progress));
+    }
+
+    /** Six lines of the boat that the request calls its own; 202 while the debrief is being made. */
+    void answerQuick(Context ctx, SessionInfo session) {
+        MadeDebrief made = made(ctx, session);
+        if (made != null) {
+            ctx.status(200);
+            Json.send(ctx, new QuickDocument(tree(made), Query.text(ctx, "own"), lines()).json());
+        }
+    }
+
+    /** Keeps what the boat's crew says that it will change. */
+    void keepLine(Context ctx, SessionInfo session) {
+        JsonNode said = Json.body(ctx);
+        MadeDebrief made = made(ctx, session);
+        if (made != null) {
+            String text = said.path("text").asText().strip();
+            if (text.isEmpty() || text.length() > LONGEST_LINE) {
+                throw new UserInputException(Texts.of("quick.too_long", LONGEST_LINE));
+            }
+            String own = Query.text(ctx, "own");
+            lines().keep(CrewLine.of(tree(made), own, said.path("cause").asText(), text));
+            answerQuick(ctx, session);
+        }
+    }
+
+    private @Nullable MadeDebrief made(Context ctx, SessionInfo session) {
+        String key = against(ctx).key(session);
+        MadeDebrief made = work.find(key);
+        if (made == null) {
+            answer(ctx, session);
+            made = work.find(key);
+        }
+        return made;
+    }
+
+    private static JsonNode tree(MadeDebrief made) {
+        try {
+            return JsonOut.mapper().readTree(made.document());
+        } catch (IOException e) {
+            throw new IllegalStateException("a debrief that was just printed cannot be read", e);
+        }
+    }
+
+    private CrewLines lines() {
+        return new CrewLines(sessions.folder());
     }
 
     /** The series of a boat, or null where the debrief that the request speaks of is not made yet. */

@@ -23,6 +23,8 @@ final class PageRoutes implements Routes {
             "/library",
             "/debrief",
             "/debrief/{session}",
+            "/quick",
+            "/quick/{session}",
             "/live",
             "/coach");
     private static final Pattern FILE_NAME = Pattern.compile("(?:[a-z-]+/)?[a-z-]+\\.(js|css|svg)");

@@ -1,6 +1,7 @@
 package trimwright.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,11 @@ final class SessionShelf {
     /** The list, as {@code trimwright sessions --json} writes it. */
     ObjectNode list() {
         return SessionsDocument.of(library.folder(), library.sessions());
+    }
+
+    /** Where the library is. */
+    Path folder() {
+        return library.folder();
     }
 
     SessionInfo get(String id) {

@@ -29,6 +29,11 @@ export async function getJson(path, options) {
   return (await ask(path, options)).json();
 }
 
+/** Sends something to be kept. */
+export async function send(path, body) {
+  return (await ask(path, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) })).json();
+}
+
 /** As getJson, with the status: 202 means that the work is still going on. */
 export async function getWork(path, options) {
   const answer = await ask(path, options);

@@ -1,5 +1,5 @@
 // Debrief: one session, its boats leg by leg and over time.
-import { html, useMemo, useState } from '../dom.js';
+import { html, useEffect, useMemo, useState } from '../dom.js';
 import { choose, follow } from '../address.js';
 import { getJson, query } from '../api.js';
 import { useStore } from '../store.js';
@@ -41,7 +41,7 @@ export function Place({ item, choice }) {
   const references = referencesOf(boats.value);
   const named = choice.boat && references.find((one) => one.boat === choice.boat && one.wing === choice.wing);
   const reference = named || usualReference(references, judge.value);
-  return html`<${Session} key=${session.value.session} session=${session.value} of=${choice.of} see=${choice.see} besides=${choice.beside} references=${references} reference=${reference} />`;
+  return html`<${Session} key=${session.value.session} session=${session.value} of=${choice.of} see=${choice.see} at=${choice.at} lasts=${choice.lasts} besides=${choice.beside} references=${references} reference=${reference} />`;
 }
 
 function NoSession() {
@@ -49,10 +49,15 @@ function NoSession() {
     <section class="panel empty"><p>${t('web.debrief.none')}</p><p><a href="/library" onClick=${follow}>${t('web.place.library')}</a></p></section>`;
 }
 
-function Session({ session, of, see, besides, references, reference }) {
+function Session({ session, of, see, at, lasts, besides, references, reference }) {
   const boat = (session.boats.find((one) => one.boat === of) ?? session.boats[0]).boat;
   const fleet = useMemo(() => createFleet(session.boats.map((one) => one.boat)), [session]);
   const view = useMemo(() => createView(secondsOf(session.start_utc), secondsOf(session.end_utc), createClock(session)), [session]);
+  // Opened at a moment, seconds from the session's begin.
+  useEffect(() => {
+    const from = view.whole.from + Number(at);
+    if (at && Number.isFinite(from)) view.show(from - 15, from + 15 + (Number(lasts) || 0));
+  }, [view, at, lasts]);
   const against = { boat: reference.boat, wing: reference.wing };
   const { report, work, fault } = useReport(session.session, against);
   const found = report?.boats.find((one) => one.boat === boat) ?? null;
@@ -154,6 +159,7 @@ function Head({ session, boat, view, channels, chosen, setPicked, references, re
       <${ReferencePicker} references=${references} reference=${reference} />
       <output class="window-shown">${view.clock.timeOfDay(from)} \u2013 ${view.clock.timeOfDay(to)} <span title=${view.clock.how()}>${view.clock.name()}</span> (${duration(to - from)})</output>
       ${view.clock.hasLocal && html`<button aria-pressed=${view.clock.get().utc ? 'true' : 'false'} onClick=${view.clock.turn}>${t('web.clock.utc')}</button>`}
+      <a href=${`/quick/${encodeURIComponent(session.session)}${query({ of: boat, boat: reference.boat, wing: reference.wing })}`} onClick=${follow}>${t('web.place.quick')}</a>
       <button onClick=${view.all} disabled=${whole}>${t('web.debrief.whole')}</button>
       <span class="grow"></span>
       ${channels && html`<${ChannelPicker} channels=${channels} chosen=${chosen} setPicked=${setPicked} />`}
