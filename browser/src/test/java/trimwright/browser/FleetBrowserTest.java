@@ -78,6 +78,35 @@ class FleetBrowserTest {
         assertThat(beat.locator("path.line")).hasCount(2);
     }
 
+    /** On a telephone: the six lines are those of the command, the crew's line is kept, a line opens the debrief at its moment. */
+    @Test
+    void betweenRacesSixLinesSayWhatTheCommandSays() {
+        JsonNode quick = Command.json(
+                SharedBooks.get(),
+                "debrief",
+                session.id(),
+                "--quick",
+                "--own",
+                "Dunlin",
+                "--json",
+                "--library",
+                library.folder().toString());
+        Page page = browser.page(390, 844);
+        page.navigate(workbench.address() + "quick/" + session.id() + "?of=Dunlin");
+        Locator lines = page.locator(".six li");
+        assertThat(lines).hasCount(quick.path("lines").size());
+        for (int i = 0; i < quick.path("lines").size(); i++) {
+            assertThat(lines.nth(i)).containsText(quick.path("lines").path(i).path("sentence").asText());
+        }
+        Browser.keep(page, "quick");
+        page.getByLabel("Next race we change").fill("later over");
+        page.getByText("Keep", new Page.GetByTextOptions().setExact(true)).click();
+        assertThat(page.getByText("Kept; the next quick debrief judges it.")).isVisible();
+        page.locator(".six a").first().click();
+        assertThat(page.locator(".window-shown")).isVisible();
+        assertTrue(page.url().contains("at="), page.url());
+    }
+
     @Test
     void whatEachBoatLostOnEachLegIsWhatTheCommandSays() {
         JsonNode report = Command.json(
