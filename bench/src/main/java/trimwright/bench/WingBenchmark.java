@@ -12,6 +12,7 @@ import trimwright.wing.PlacedWing;
 import trimwright.wing.StripAir;
 import trimwright.wing.Wing;
 import trimwright.wing.WingAnswer;
+import trimwright.wing.WingControl;
 import trimwright.wing.WingSensitivity;
 import trimwright.wing.WingSetting;
 import trimwright.wing.WingSolved;
@@ -59,6 +60,12 @@ public class WingBenchmark extends Measured {
     @Benchmark
     public WingSensitivity warmWithDerivatives() {
         return solved(placed.solve(air, SETTING, neighbour)).sensitivity();
+    }
+
+    /** By sheet, camber, twist and its middle: what the trimmer moves. */
+    @Benchmark
+    public WingSensitivity warmWithTrimDerivatives() {
+        return solved(placed.solve(air, SETTING, neighbour)).sensitivity(WingControl.TRIM);
     }
 
     private static WingSolved solved(WingAnswer answer) {

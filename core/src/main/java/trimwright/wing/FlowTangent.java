@@ -21,9 +21,10 @@ final class FlowTangent {
 
     private final double[] alongY;
 
-    private final InfluenceChange byAirAngle;
-    private final InfluenceChange byHeel;
-    private final InfluenceChange byFootHeight;
+    private @Nullable Moved moved;
+
+    /** What held circulations make when wakes turn with the air or the image moves: dear, so made when first asked for. */
+    private record Moved(InfluenceChange byAirAngle, InfluenceChange byHeel, InfluenceChange byFootHeight) {}
 
     FlowTangent(StripFlow flow) {
         this.flow = flow;
@@ -42,10 +43,19 @@ final class FlowTangent {
             alongX[i] = flow.vx[i] / flow.speed[i];
             alongY[i] = flow.vy[i] / flow.speed[i];
         }
-        byAirAngle = InfluenceChange.byAirAngle(influence);
-        byHeel = InfluenceChange.byHeel(influence);
-        byFootHeight = InfluenceChange.byFootHeight(influence);
-        InfluenceChange.fill(flow.gamma, byAirAngle, byHeel, byFootHeight);
+    }
+
+    private Moved moved() {
+        Moved known = moved;
+        if (known == null) {
+            known = new Moved(
+                    InfluenceChange.byAirAngle(influence),
+                    InfluenceChange.byHeel(influence),
+                    InfluenceChange.byFootHeight(influence));
+            InfluenceChange.fill(flow.gamma, known.byAirAngle, known.byHeel, known.byFootHeight);
+            moved = known;
+        }
+        return known;
     }
 
     void solve(WingControl control, LuFactors lu) {
@@ -74,13 +84,13 @@ final class FlowTangent {
             flap[i] = change.flapAngle(flow.setting, flow.wing.flapShare(i));
         }
         if (windMoves) {
-            byAirAngle.addTo(trailTurn(change), vx, vy);
+            moved().byAirAngle.addTo(trailTurn(change), vx, vy);
         }
         if (change.heel() != 0) {
-            byHeel.addTo(change.heel(), vx, vy);
+            moved().byHeel.addTo(change.heel(), vx, vy);
         }
         if (change.footHeight() != 0) {
-            byFootHeight.addTo(change.footHeight(), vx, vy);
+            moved().byFootHeight.addTo(change.footHeight(), vx, vy);
         }
         settle(-change.sheet(), lu);
     }
@@ -210,9 +220,9 @@ final class FlowTangent {
     /** What held circulations make when wakes turn with the air or the image moves. */
     private @Nullable InfluenceChange changeBy(WingControl control) {
         return switch (control) {
-            case AIR_ANGLE -> byAirAngle;
-            case HEEL -> byHeel;
-            case FOOT_HEIGHT -> byFootHeight;
+            case AIR_ANGLE -> moved().byAirAngle;
+            case HEEL -> moved().byHeel;
+            case FOOT_HEIGHT -> moved().byFootHeight;
             case SHEET, CAMBER, TWIST, TWIST_MID_RATIO, AIR_SPEED -> null;
         };
     }

@@ -1,5 +1,7 @@
 package trimwright.wing;
 
+import java.util.List;
+
 /** What a {@link WingSensitivity} is taken by. */
 public enum WingControl {
     /** Signed sheet angle (rad). */
@@ -17,5 +19,8 @@ public enum WingControl {
     /** Signed roll (rad), starboard down: the wing tilts about its foot in level air that stays. */
     HEEL,
     /** Height of the foot above the water (m), the air at the strips unchanged. */
-    FOOT_HEIGHT
+    FOOT_HEIGHT;
+
+    /** What the trimmer moves. */
+    public static final List<WingControl> TRIM = List.of(SHEET, CAMBER, TWIST, TWIST_MID_RATIO);
 }

@@ -1,6 +1,6 @@
 package trimwright.wing;
 
-import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,22 +9,26 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WingSensitivity {
     private final WingSolved solved;
-    private final WingForce[] force;
+    private final @Nullable WingForce[] force;
     private final double[][] stallMargin;
     private final double[][] hingeMoment;
 
-    private WingSensitivity(WingSolved solved) {
+    private WingSensitivity(WingSolved solved, List<WingControl> asked) {
         this.solved = solved;
         int controls = WingControl.values().length;
-        force = new WingForce[controls];
-        Arrays.fill(force, WingForce.NONE);
+        force = new @Nullable WingForce[controls];
         stallMargin = Rows.of(controls, solved.strips());
         hingeMoment = Rows.of(controls, solved.strips());
+        asked.forEach(control -> force[control.ordinal()] = WingForce.NONE);
     }
 
-    /** Derivative of force and moment (N, N m per unit of the control). */
+    /** Derivative of force and moment (N, N m per unit of the control). Throws {@link IllegalStateException} on one not asked for. */
     public WingForce forceBy(WingControl control) {
-        return force[control.ordinal()];
+        WingForce by = force[control.ordinal()];
+        if (by == null) {
+            throw new IllegalStateException("derivatives by " + control + " were not asked for");
+        }
+        return by;
     }
 
     /** Derivative of the least stall margin (rad per unit of the control), the strip that has it held. */
@@ -54,15 +58,16 @@ public final class WingSensitivity {
                 / solved.force().y();
     }
 
-    static WingSensitivity at(WingSolved solved) {
-        WingSensitivity sensitivity = new WingSensitivity(solved);
+    /** @param asked by which to take derivatives; the others are not there */
+    static WingSensitivity at(WingSolved solved, List<WingControl> asked) {
+        WingSensitivity sensitivity = new WingSensitivity(solved, asked);
         @Nullable StripFlow flow = solved.flow();
         if (flow == null) {
             return sensitivity;
         }
         LuFactors lu = factors(flow);
         FlowTangent tangent = new FlowTangent(flow);
-        for (WingControl control : WingControl.values()) {
+        for (WingControl control : asked) {
             int at = control.ordinal();
             tangent.solve(control, lu);
             sensitivity.force[at] = tangent.loads(sensitivity.stallMargin[at], sensitivity.hingeMoment[at]);

@@ -2,6 +2,7 @@ package trimwright.wing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
@@ -63,6 +64,20 @@ class WingSensitivityPropertyTest {
                 assertEquals(a.effortHeightBy(control), sign * b.effortHeightBy(control), 1e-6);
             }
         }
+    }
+
+    /** Asked by the trim alone, the answers are those of all controls to the last bit, and no others are there. */
+    @Test
+    void byTrimAloneTheAnswersAreTheSame() {
+        Random random = new Random(35);
+        WingSolved solved = assertInstanceOf(WingSolved.class, solve(OVER_PLATE, RandomState.attached(random, 30), null));
+        WingSensitivity all = solved.sensitivity();
+        WingSensitivity trim = solved.sensitivity(WingControl.TRIM);
+        for (WingControl control : WingControl.TRIM) {
+            assertEquals(all.forceBy(control), trim.forceBy(control));
+            assertEquals(all.hingeMomentBy(control, 3), trim.hingeMomentBy(control, 3));
+        }
+        assertThrows(IllegalStateException.class, () -> trim.forceBy(WingControl.HEEL));
     }
 
     @Test
