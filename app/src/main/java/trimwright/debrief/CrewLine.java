@@ -54,7 +54,9 @@ public record CrewLine(
                         cause,
                         String.join(
                                 ", ",
-                                CauseLoss.of(boat).stream().map(CauseLoss::cause).toList()))));
+                                CauseLoss.of(boat).stream()
+                                        .map(CauseLoss::cause)
+                                        .toList()))));
     }
 
     /** In a sentence, what came of it in a later session: seconds a minute then and now, and whether that can be told apart. */
@@ -67,7 +69,8 @@ public record CrewLine(
         double after = now.loss() / now.minutes();
         double half = StrictMath.hypot(error / minutes, now.error() / now.minutes());
         double change = after - before;
-        String key = Math.abs(change) <= half ? "quick.said.open" : change < 0 ? "quick.said.better" : "quick.said.worse";
+        String key =
+                Math.abs(change) <= half ? "quick.said.open" : change < 0 ? "quick.said.better" : "quick.said.worse";
         return Texts.of(key, text, Texts.of("debrief.cause." + cause), before, after, Math.abs(change), half);
     }
 

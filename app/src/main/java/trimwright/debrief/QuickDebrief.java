@@ -44,10 +44,7 @@ public final class QuickDebrief {
      * @param duration (s)
      */
     public record Line(
-            Subject subject,
-            String sentence,
-            @Nullable Double start,
-            double duration) {}
+            Subject subject, String sentence, @Nullable Double start, double duration) {}
 
     /**
      * The six lines.
@@ -103,8 +100,9 @@ public final class QuickDebrief {
             for (JsonNode spell : boat.path("off_foil")) {
                 double inside = inside(leg, spell);
                 down += inside;
-                boolean longer =
-                        longest == null || spell.path("duration_s").asDouble() > longest.path("duration_s").asDouble();
+                boolean longer = longest == null
+                        || spell.path("duration_s").asDouble()
+                                > longest.path("duration_s").asDouble();
                 longest = inside > 0 && longer ? spell : longest;
             }
         }
@@ -114,11 +112,16 @@ public final class QuickDebrief {
         double share = 100 * (1 - down / sailed);
         return longest == null
                 ? new Line(Subject.FOILS, Texts.of("quick.foils.all"), null, 0)
-                : at(Subject.FOILS, Texts.of("quick.foils", share, longest.path("duration_s").asDouble()), longest);
+                : at(
+                        Subject.FOILS,
+                        Texts.of(
+                                "quick.foils", share, longest.path("duration_s").asDouble()),
+                        longest);
     }
 
     private static double inside(JsonNode leg, JsonNode spell) {
-        double from = Math.max(leg.path("start_s").asDouble(), spell.path("start_s").asDouble());
+        double from =
+                Math.max(leg.path("start_s").asDouble(), spell.path("start_s").asDouble());
         double to = Math.min(end(leg), end(spell));
         return Math.max(0, to - from);
     }
@@ -137,9 +140,14 @@ public final class QuickDebrief {
                 continue;
             }
             wet += turn.path("touched_down").asBoolean() ? 1 : 0;
-            dry += turn.path("touched_down").isBoolean() && !turn.path("touched_down").asBoolean() ? 1 : 0;
+            dry += turn.path("touched_down").isBoolean()
+                            && !turn.path("touched_down").asBoolean()
+                    ? 1
+                    : 0;
             boolean dearer = turn.path("lost_m").isNumber()
-                    && (worst == null || turn.path("lost_m").asDouble() > worst.path("lost_m").asDouble());
+                    && (worst == null
+                            || turn.path("lost_m").asDouble()
+                                    > worst.path("lost_m").asDouble());
             worst = dearer ? turn : worst;
         }
         String counted = dry + wet == 0 ? Texts.of("quick.turns.none") : Texts.of("quick.turns", dry, wet);
@@ -164,7 +172,10 @@ public final class QuickDebrief {
         }
         String said = losses.stream()
                 .map(one -> Texts.of(
-                        "quick.lost.one", Texts.of("debrief.cause." + one.cause()), half(one.loss()), half(one.error())))
+                        "quick.lost.one",
+                        Texts.of("debrief.cause." + one.cause()),
+                        half(one.loss()),
+                        half(one.error())))
                 .collect(Collectors.joining("; "));
         JsonNode piece = losses.get(0).worst();
         String sentence = Texts.of("quick.lost", said);

@@ -55,7 +55,10 @@ public final class QuickDocument {
                         Texts.of("quick.title", own, debrief.path("session").asText()))
                 .append('\n');
         for (QuickDebrief.Line line : lines) {
-            text.append(Texts.of("quick.line", Texts.of("quick.subject." + QuickDebrief.word(line.subject())), line.sentence()))
+            text.append(Texts.of(
+                            "quick.line",
+                            Texts.of("quick.subject." + QuickDebrief.word(line.subject())),
+                            line.sentence()))
                     .append('\n');
         }
         if (before != null) {

@@ -1,29 +1,29 @@
 package trimwright.web;
 
-import trimwright.text.UserInputException;
-import trimwright.text.Texts;
-import trimwright.debrief.QuickDocument;
-import trimwright.debrief.CrewLines;
-import trimwright.debrief.CrewLine;
-import java.io.IOException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.debrief.CrewLine;
+import trimwright.debrief.CrewLines;
 import trimwright.debrief.Debrief;
 import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefRequest;
 import trimwright.debrief.KeptDebriefs;
+import trimwright.debrief.QuickDocument;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.Sections;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
 import trimwright.text.Progress;
+import trimwright.text.Texts;
+import trimwright.text.UserInputException;
 import trimwright.wind.WindOptions;
 
 /** Makes debriefs, as {@code trimwright debrief --json} writes them, and keeps the last ones with their series. */

@@ -18,8 +18,7 @@ import trimwright.text.UserInputException;
 
 /** Six lines of a debrief written by hand: what they say is what stands there, and nothing smaller than its interval. */
 class QuickDebriefTest {
-    private static final String DEBRIEF =
-            """
+    private static final String DEBRIEF = """
             {"schema": "debrief/1", "session": "one", "start_utc": "2027-03-06T13:00:00Z", "caution": "Rules stand above.",
              "boats": [
               {"boat": "ours", "reference": "target", "foiling_told_by": "ride_height",
@@ -68,7 +67,8 @@ class QuickDebriefTest {
         QuickDebrief.Line foils = line(debrief, QuickDebrief.Subject.FOILS);
         assertTrue(foils.sentence().startsWith("90 %"), foils.sentence());
         QuickDebrief.Line turns = line(debrief, QuickDebrief.Subject.TURNS);
-        assertTrue(turns.sentence().startsWith("1 dry, 1 wet") && turns.sentence().contains("90 m"), turns.sentence());
+        assertTrue(
+                turns.sentence().startsWith("1 dry, 1 wet") && turns.sentence().contains("90 m"), turns.sentence());
         assertEquals(205, turns.start());
         assertTrue(line(debrief, QuickDebrief.Subject.SENSORS).sentence().contains("attitude.roll"));
     }
@@ -99,15 +99,22 @@ class QuickDebriefTest {
         CrewLines lines = new CrewLines(library);
         JsonNode first = debrief(DEBRIEF);
         lines.keep(CrewLine.of(first, "ours", "trim", " head less twisted "));
-        assertEquals("head less twisted", new QuickDocument(first, "ours", lines).json().path("next").asText());
-        assertTrue(new QuickDocument(first, "ours", lines).json().path("said_before").isNull());
+        assertEquals(
+                "head less twisted",
+                new QuickDocument(first, "ours", lines).json().path("next").asText());
+        assertTrue(new QuickDocument(first, "ours", lines)
+                .json()
+                .path("said_before")
+                .isNull());
         String later = DEBRIEF.replace("T13:", "T14:").replace("\"one\"", "\"two\"");
         String better = new QuickDocument(debrief(later.replace("9.8", "-1.9")), "ours", lines).text();
         assertTrue(better.contains("head less twisted") && better.contains("better by"), better);
         String open = new QuickDocument(debrief(later.replace("9.8", "9.0")), "ours", lines).text();
         assertTrue(open.contains("cannot tell (+-"), open);
         lines.keep(CrewLine.of(first, "ours", "angle", "lower"));
-        assertEquals("lower", new QuickDocument(first, "ours", lines).json().path("next").asText());
+        assertEquals(
+                "lower",
+                new QuickDocument(first, "ours", lines).json().path("next").asText());
     }
 
     @Test

@@ -96,7 +96,8 @@ class FleetBrowserTest {
         Locator lines = page.locator(".six li");
         assertThat(lines).hasCount(quick.path("lines").size());
         for (int i = 0; i < quick.path("lines").size(); i++) {
-            assertThat(lines.nth(i)).containsText(quick.path("lines").path(i).path("sentence").asText());
+            assertThat(lines.nth(i))
+                    .containsText(quick.path("lines").path(i).path("sentence").asText());
         }
         Browser.keep(page, "quick");
         page.getByLabel("Next race we change").fill("later over");

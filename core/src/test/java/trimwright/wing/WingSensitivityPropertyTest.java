@@ -70,7 +70,8 @@ class WingSensitivityPropertyTest {
     @Test
     void byTrimAloneTheAnswersAreTheSame() {
         Random random = new Random(35);
-        WingSolved solved = assertInstanceOf(WingSolved.class, solve(OVER_PLATE, RandomState.attached(random, 30), null));
+        WingSolved solved =
+                assertInstanceOf(WingSolved.class, solve(OVER_PLATE, RandomState.attached(random, 30), null));
         WingSensitivity all = solved.sensitivity();
         WingSensitivity trim = solved.sensitivity(WingControl.TRIM);
         for (WingControl control : WingControl.TRIM) {
