@@ -6,7 +6,10 @@ import trimwright.live.LiveState;
 
 /** Limits, told from the figures of the instant: no averages, no waiting. */
 public final class Tones {
-    /** Heel this near to its leeward limit, or this far beyond the windward one (rad), and share of the speed limit from which it is near (-): chosen. */
+    /** Heel this far beyond the windward limit (rad): chosen, more than a crew swings about a target that lies at it. */
+    private static final double BEYOND_HEEL = Math.toRadians(2);
+
+    /** Heel this near to its leeward limit (rad), and share of the speed limit from which it is near (-): chosen. */
     private static final double NEAR_HEEL = Math.toRadians(0.5);
 
     private static final double NEAR = 0.98;
@@ -35,6 +38,6 @@ public final class Tones {
             return Tone.LIMIT;
         }
         // Targets lie at the windward limit: beyond it the moment is wanting.
-        return heel >= limits.heelMax() + NEAR_HEEL ? Tone.WINDWARD : Tone.NONE;
+        return heel >= limits.heelMax() + BEYOND_HEEL ? Tone.WINDWARD : Tone.NONE;
     }
 }

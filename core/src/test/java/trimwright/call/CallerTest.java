@@ -252,7 +252,9 @@ class CallerTest {
         assertEquals(Tone.NONE, tones.of(figures()));
         heel = Math.toRadians(-1.6);
         assertEquals(Tone.LIMIT, tones.of(figures()));
-        heel = Math.toRadians(5.6);
+        heel = Math.toRadians(6.9);
+        assertEquals(Tone.NONE, tones.of(figures()));
+        heel = Math.toRadians(7.1);
         assertEquals(Tone.WINDWARD, tones.of(figures()));
         heel = Math.toRadians(4);
         moment = new Estimate(97_000, 1_600);
