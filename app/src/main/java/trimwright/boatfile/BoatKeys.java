@@ -129,6 +129,13 @@ final class BoatKeys {
                                     "largest chance in a race that a gust passes a limit; 0.1 where not given")
                             .orAbsent(),
                     number(
+                                    "limits.gust_chance_per_minute_ratio",
+                                    1e-6,
+                                    0.5,
+                                    "chance that in a minute of sailing a gust passes a limit, from which the aims of moment"
+                                            + " and sheet load follow; 0.003 where not given")
+                            .orAbsent(),
+                    number(
                                     "limits.turn_chance_max_ratio",
                                     0,
                                     1,

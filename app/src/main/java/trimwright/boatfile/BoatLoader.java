@@ -182,6 +182,7 @@ final class BoatLoader {
                 file.number("limits.pitch_max_deg"),
                 file.findNumber("limits.boat_speed_max_kn"),
                 file.findNumber("limits.gust_chance_max_ratio"),
+                file.findNumber("limits.gust_chance_per_minute_ratio"),
                 file.findNumber("limits.turn_chance_max_ratio"));
     }
 }

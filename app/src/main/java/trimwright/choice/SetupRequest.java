@@ -2,6 +2,7 @@ package trimwright.choice;
 
 import java.util.ArrayList;
 import java.util.List;
+import trimwright.aim.Gustiness;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.TargetRequest;
@@ -99,6 +100,12 @@ public record SetupRequest(
         double wander =
                 GustProcess.of(forecast.gustFactor(), forecast.meanWind()).followedSigma();
         return deviations * (forecast.spread() + wander);
+    }
+
+    /** How gusty it is in a wind (m/s) of the book, by the forecast's gust factor, and how seldom a gust may pass a limit. */
+    public Gustiness day(double wind) {
+        double turbulence = GustProcess.of(forecast.gustFactor(), wind).turbulence();
+        return Gustiness.of(turbulence, file.boat().limits());
     }
 
     /** Largest chance that a gust passes a limit: the boat file's, or the program's. */

@@ -11,11 +11,11 @@ import trimwright.prepare.InParallel;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.prepare.TargetRun;
+import trimwright.setup.AimedLeg;
+import trimwright.setup.AimedSailing;
 import trimwright.setup.Forecast;
-import trimwright.setup.GustRises;
 import trimwright.setup.RaceLeg;
 import trimwright.setup.RaceModel;
-import trimwright.setup.RiseLine;
 import trimwright.setup.SetupChoice;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
@@ -50,7 +50,7 @@ public final class SetupRun {
             throws InterruptedException {
         BoatFile file = request.file().withCrewMass(mass);
         TargetBook book = books.of(new TargetRequest(file, wing, request.grid(), Map.of()), progress);
-        RaceModel model = new RaceModel(book, rises(request, file, wing, book, progress), request.turns());
+        RaceModel model = new RaceModel(book, aims(request, file, wing, book, progress), request.turns());
         Forecast forecast = request.forecast();
         double less = forecast.meanWind() - SetupChoice.OTHER_WIND;
         double more = forecast.meanWind() + SetupChoice.OTHER_WIND;
@@ -77,7 +77,7 @@ public final class SetupRun {
     /** One task: a wind and an angle of a leg. */
     private record Task(double wind, double angle) {}
 
-    private static Map<RaceLeg, RiseLine> rises(
+    private static Map<RaceLeg, AimedLeg> aims(
             SetupRequest request, BoatFile file, WingSpec wing, TargetBook book, Progress progress)
             throws InterruptedException {
         Platform platform = TargetRun.platformOf(file.boat(), wing);
@@ -86,22 +86,29 @@ public final class SetupRun {
         for (double angle : angles(request)) {
             winds.forEach(wind -> tasks.add(new Task(wind, angle)));
         }
-        List<GustRises> found = InParallel.map("gusts", tasks, task -> {
-            GustRises one = GustRises.of(platform, TargetRun.AIR, TargetRun.water(), book, task.wind(), task.angle());
+        List<AimedSailing> found = InParallel.map("gusts", tasks, task -> {
+            AimedSailing one = AimedSailing.of(
+                    platform,
+                    TargetRun.AIR,
+                    TargetRun.water(),
+                    book,
+                    task.wind(),
+                    task.angle(),
+                    request.day(task.wind()));
             progress.done(1);
             return one;
         });
-        Map<Double, RiseLine> byAngle = new LinkedHashMap<>();
+        Map<Double, AimedLeg> byAngle = new LinkedHashMap<>();
         for (int i = 0; i < tasks.size() && !winds.isEmpty(); i += winds.size()) {
-            byAngle.put(tasks.get(i).angle(), new RiseLine(winds, found.subList(i, i + winds.size())));
+            byAngle.put(tasks.get(i).angle(), new AimedLeg(winds, found.subList(i, i + winds.size())));
         }
-        Map<RaceLeg, RiseLine> rises = new LinkedHashMap<>();
+        Map<RaceLeg, AimedLeg> aims = new LinkedHashMap<>();
         for (RaceLeg leg : request.legs()) {
-            RiseLine line = byAngle.get(angle(request, leg));
+            AimedLeg line = byAngle.get(angle(request, leg));
             if (line != null) {
-                rises.put(leg, line);
+                aims.put(leg, line);
             }
         }
-        return rises;
+        return aims;
     }
 }

@@ -6,8 +6,10 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import trimwright.aim.Gustiness;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.prepare.BookAims;
 import trimwright.prepare.CostTable;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.SectionTables;
@@ -53,6 +55,13 @@ public final class TargetsCommand implements Callable<Integer> {
     @Option(names = "--costs", descriptionKey = "targets.costs")
     private boolean costs;
 
+    @Option(names = "--turbulence", paramLabel = "PERCENT", descriptionKey = "targets.turbulence")
+    private double turbulencePercent = 100 * Gustiness.TURBULENCE;
+
+    private static final double LEAST_PERCENT = 0.1;
+
+    private static final double MOST_PERCENT = 50;
+
     private final Console console;
     private final TargetBooks books;
     private final SectionTables tables;
@@ -69,6 +78,10 @@ public final class TargetsCommand implements Callable<Integer> {
         if (csv && common.json()) {
             throw new UserInputException(Texts.of("targets.json_or_csv"));
         }
+        if (!(turbulencePercent >= LEAST_PERCENT && turbulencePercent <= MOST_PERCENT)) {
+            throw new UserInputException(
+                    Texts.of("targets.no_turbulence", turbulencePercent, LEAST_PERCENT, MOST_PERCENT));
+        }
         BoatFile file = boat.load();
         WingSpec spec = wing.of(file.boat());
         List<Double> winds = Steps.winds("--tws", tws);
@@ -83,16 +96,20 @@ public final class TargetsCommand implements Callable<Integer> {
             throw new NoAnswerException(
                     Texts.of("targets.none", String.valueOf(book.points().get(0).reason())));
         }
+        BookAims aims =
+                BookAims.of(request, section.sections(spec, tables, console), book, turbulencePercent / 100);
         if (common.json()) {
-            console.json(TargetDocument.of(request, book));
+            console.json(TargetDocument.of(request, book, aims));
         } else if (csv) {
-            console.text(TargetTable.csv(book));
+            console.text(TargetTable.csv(book, aims));
         } else {
             console.line(Texts.of("targets.title", file.boat().title(), spec.id()));
             if (!fix.isEmpty()) {
                 console.line(Texts.of("targets.held", String.join(", ", fix)));
             }
-            console.text(TargetTable.text(book));
+            console.text(TargetTable.text(book, aims));
+            console.line(aims.reason());
+            console.line(Texts.of("targets.aim_columns"));
             if (costs) {
                 console.line(Texts.of("targets.costs_title"));
                 console.text(CostTable.text(book));

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import trimwright.boatfile.BoatFile;
 import trimwright.platform.FoilSet;
 import trimwright.platform.Variable;
@@ -22,16 +23,19 @@ public final class TargetDocument {
 
     /** The document of a book computed for a boat file, all controls free, sections in closed form. */
     public static ObjectNode of(BoatFile boat, TargetBook book) {
-        return withPoints(head(boat, book, SectionSource.CLOSED_FORM), book);
+        return withPoints(head(boat, book, SectionSource.CLOSED_FORM), book, null);
     }
 
-    /** The document of the book of a request: what is held stands in {@code fixed}, which is absent where all is free. */
-    public static ObjectNode of(TargetRequest request, TargetBook book) {
+    /** The document of the book of a request, with aims: what is held stands in {@code fixed}, which is absent where all is free. */
+    public static ObjectNode of(TargetRequest request, TargetBook book, BookAims aims) {
         ObjectNode document = head(request.boat(), book, request.section());
         if (!request.held().isEmpty() || request.foils() == FoilSet.BOTH_DOWN) {
             writeFixed(request, document.putObject("fixed"));
         }
-        return withPoints(document, book);
+        document.put("turbulence_ratio", aims.day().turbulence())
+                .put("gust_chance_per_minute_ratio", aims.day().chancePerMinute())
+                .put("aim_reason", aims.reason());
+        return withPoints(document, book, aims);
     }
 
     private static ObjectNode head(BoatFile boat, TargetBook book, SectionSource section) {
@@ -62,15 +66,15 @@ public final class TargetDocument {
         }
     }
 
-    private static ObjectNode withPoints(ObjectNode document, TargetBook book) {
+    private static ObjectNode withPoints(ObjectNode document, TargetBook book, @Nullable BookAims aims) {
         ArrayNode points = document.putArray("points");
         for (TargetPoint point : book.listBest()) {
-            write(point, points.addObject());
+            write(point, aims == null ? null : aims.find(point), points.addObject());
         }
         return document;
     }
 
-    private static void write(TargetPoint point, ObjectNode node) {
+    private static void write(TargetPoint point, BookAims.@Nullable PointAim aim, ObjectNode node) {
         node.put("mode", point.mode().key())
                 .put("tws_kn", Units.toKnots(point.trueWindSpeed()))
                 .put("twa_deg", Units.toDegrees(point.trueWindAngle()))
@@ -83,6 +87,11 @@ public final class TargetDocument {
         node.put("foiling", point.isFoiling()).put("twa_bow_deg", Units.toDegrees(point.trueWindAngleToBow()));
         for (TargetColumn column : TargetColumn.ALL) {
             node.put(column.key(), column.value().applyAsDouble(point));
+        }
+        if (aim != null) {
+            for (AimColumn column : AimColumn.ALL) {
+                node.put(column.key(), column.value().applyAsDouble(aim));
+            }
         }
         ArrayNode limits = node.putArray("limits");
         for (TargetLimit limit : target.limits()) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import trimwright.target.Band;
 import trimwright.target.Target;
 import trimwright.target.TargetBook;
@@ -22,16 +23,16 @@ import trimwright.units.Units;
 public final class TargetTable {
     private TargetTable() {}
 
-    /** The better branch at each node, one line a point; a point without a target says why. */
-    public static String text(TargetBook book) {
+    /** The better branch at each node, one line a point, with what gusts leave to be carried; a point without a target says why. */
+    public static String text(TargetBook book, BookAims aims) {
         TextTable table = new TextTable(Texts.of("targets.head"));
         for (TargetPoint point : book.listBest()) {
-            table.row(point.isSolved() ? solved(point) : unsolved(point));
+            table.row(point.isSolved() ? solved(point, aims.find(point)) : unsolved(point));
         }
         return table.text();
     }
 
-    private static List<String> solved(TargetPoint point) {
+    private static List<String> solved(TargetPoint point, BookAims.@Nullable PointAim aim) {
         Target t = point.getTarget();
         return List.of(
                 knots(point.trueWindSpeed(), 0),
@@ -49,6 +50,9 @@ public final class TargetTable {
                 degrees(t.attitude().leeway(), 1),
                 decimal(t.loads().sheetLoad() / 1000, 1),
                 decimal(t.loads().rightingMoment() / 1000, 0),
+                aim == null ? "-" : decimal(aim.levels().loadAim() / 1000, 1),
+                aim == null ? "-" : decimal(aim.levels().momentAim() / 1000, 0),
+                aim == null || Double.isNaN(aim.priceAtLeast()) ? "-" : knots(aim.priceAtLeast(), 1),
                 Texts.of(point.isFoiling() ? "targets.foiling" : "targets.on_hulls"),
                 remarks(t));
     }
@@ -58,7 +62,7 @@ public final class TargetTable {
                 knots(point.trueWindSpeed(), 0),
                 Texts.of("targets.mode." + point.mode().key())));
         cells.add(point.mode() == TargetMode.ANGLE ? degrees(point.trueWindAngle(), 0) : "-");
-        while (cells.size() < 16) {
+        while (cells.size() < 19) {
             cells.add("-");
         }
         cells.add(String.valueOf(point.reason()));
@@ -76,9 +80,10 @@ public final class TargetTable {
     }
 
     /** The better branch at each node: keys of the JSON document as header, one line a point. */
-    public static String csv(TargetBook book) {
+    public static String csv(TargetBook book, BookAims aims) {
         StringBuilder text = new StringBuilder("mode,tws_kn,twa_deg,solved,reason,foiling");
         TargetColumn.ALL.forEach(column -> text.append(',').append(column.key()));
+        AimColumn.ALL.forEach(column -> text.append(',').append(column.key()));
         text.append(",limits,caveats\n");
         for (TargetPoint point : book.listBest()) {
             text.append(point.mode().key());
@@ -92,6 +97,11 @@ public final class TargetTable {
                 if (point.isSolved()) {
                     text.append(fixed(column.key(), column.value().applyAsDouble(point)));
                 }
+            }
+            BookAims.PointAim aim = aims.find(point);
+            for (AimColumn column : AimColumn.ALL) {
+                double value = aim == null ? Double.NaN : column.value().applyAsDouble(aim);
+                text.append(',').append(Double.isNaN(value) ? "" : fixed(column.key(), value));
             }
             text.append(',')
                     .append(

@@ -2,9 +2,12 @@ package trimwright.web;
 
 import io.javalin.http.Context;
 import org.jspecify.annotations.Nullable;
+import trimwright.aim.Gustiness;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.prepare.BookAims;
 import trimwright.prepare.SectionSource;
+import trimwright.prepare.Sections;
 import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetDocument;
@@ -85,7 +88,14 @@ final class TargetShelf implements AutoCloseable {
 
     private MadeBook made(TargetRequest request, Progress progress) {
         TargetBook book = get(request, progress);
-        return new MadeBook(book, Json.bytes(TargetDocument.of(request, book)));
+        try {
+            Sections sections = books.sectionsOf(request.wing(), request.section(), Progress.NONE);
+            BookAims aims = BookAims.of(request, sections, book, Gustiness.TURBULENCE);
+            return new MadeBook(book, Json.bytes(TargetDocument.of(request, book, aims)));
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the workbench stops", e);
+        }
     }
 
     private static String keyOf(BoatFile boat, WingSpec wing, SectionSource source) {

@@ -24,6 +24,7 @@ import trimwright.boatfile.BoatFiles;
 import trimwright.platform.Variable;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetGrid;
+import trimwright.text.JsonOut;
 import trimwright.text.Progress;
 import trimwright.units.Units;
 
@@ -66,7 +67,7 @@ class BookCacheTest {
         assertEquals(
                 List.of(book.boat(), book.wing(), book.modelVersion()),
                 List.of(back.boat(), back.wing(), back.modelVersion()));
-        assertEquals(TargetTable.csv(book), TargetTable.csv(back));
+        assertEquals(JsonOut.text(TargetDocument.of(BOAT, book)), JsonOut.text(TargetDocument.of(BOAT, back)));
     }
 
     @Test

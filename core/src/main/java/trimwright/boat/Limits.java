@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param pitchMax largest pitch (rad)
  * @param boatSpeedMax speed limit of class or maker (m/s), null where there is none
  * @param gustChanceMax largest chance in a race that a gust passes a limit, for a setup to be recommended (-), null where not said
+ * @param gustChancePerMinute largest chance that in a minute of sailing a gust passes a limit (-), null where not said: how far below
+ *     their limits moment and sheet load are aimed
  * @param turnChanceMax largest chance that a turn by the safe plan passes a limit, touches down or is blown past the windward heel (-),
  *     null where not said
  */
@@ -27,4 +29,5 @@ public record Limits(
         double pitchMax,
         @Nullable Double boatSpeedMax,
         @Nullable Double gustChanceMax,
+        @Nullable Double gustChancePerMinute,
         @Nullable Double turnChanceMax) {}

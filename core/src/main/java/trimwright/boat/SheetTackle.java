@@ -8,4 +8,9 @@ package trimwright.boat;
  * @param efficiency share of the grinders' power that reaches the rope (-)
  * @param loadMax largest load at the wing that maker or class allows (N)
  */
-public record SheetTackle(double lever, double purchase, double efficiency, double loadMax) {}
+public record SheetTackle(double lever, double purchase, double efficiency, double loadMax) {
+    /** The same with another largest load at the wing (N). */
+    public SheetTackle withLoadMax(double load) {
+        return new SheetTackle(lever, purchase, efficiency, load);
+    }
+}

@@ -46,6 +46,24 @@ public record WingSpec(
         }
     }
 
+    /** The same wing on another sheet. */
+    public WingSpec withSheet(SheetTackle other) {
+        return new WingSpec(
+                id,
+                stations,
+                footHeight,
+                x,
+                flapChordRatio,
+                turningAxisRatio,
+                flapPanels,
+                footPlate,
+                slotGapRatio,
+                mass,
+                massHeight,
+                trim,
+                other);
+    }
+
     /** Foot to head (m). */
     public double span() {
         return stations.get(stations.size() - 1).height();

@@ -68,16 +68,6 @@ public final class GustCard {
                 acts);
     }
 
-    /**
-     * Load of the sheet in a wind that has just changed, nothing moved (N); NaN where the wing's flow has no answer.
-     *
-     * @param change of the true wind speed at 10 m (m/s); the new wind must be above 0
-     */
-    public static double sheetLoadAtOnce(Platform platform, TargetPoint point, double change) {
-        TrimmedWing.Held held = new TrimmedWing(platform, point.state(), point.trueWindSpeed() + change).asTrimmed();
-        return held == null ? Double.NaN : Math.max(0, held.sheetPull());
-    }
-
     /** @param way the control goes: +1 to more, -1 to less */
     private GustAct act(
             TrimmedWing wing, Variable control, double way, TrimmedWing.Held before, TrimmedWing.Held atOnce) {

@@ -48,6 +48,12 @@ public final class GustWatch {
         return state == null ? null : new GustWatch(platform, air, water, point, state);
     }
 
+    /** At a balanced state of the platform in the wind of a foiling target, with its crew. */
+    public static GustWatch at(
+            Platform platform, AirState air, WaterState water, TargetPoint point, SailingState state) {
+        return new GustWatch(platform, air, water, point, state);
+    }
+
     /**
      * How long a shape of the standard takes to pass the boat (s): its length in the air over the wind that the boat feels; the
      * air's pattern stands still in the mean wind (Taylor), and is as long across as along: chosen.

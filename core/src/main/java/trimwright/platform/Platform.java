@@ -41,6 +41,19 @@ public final class Platform {
         this.windage = new WindagePart(boat.windage(), air);
     }
 
+    private Platform(Boat boat, WingPart wing, WaterPart water, Weights weights, WindagePart windage) {
+        this.boat = boat;
+        this.wing = wing;
+        this.water = water;
+        this.weights = weights;
+        this.windage = windage;
+    }
+
+    /** The same boat and wing, the sheet allowed another largest load at the wing (N). */
+    public Platform withSheetLoadMax(double load) {
+        return new Platform(boat, wing.withSheetLoadMax(load), water, weights, windage);
+    }
+
     public Boat boat() {
         return boat;
     }

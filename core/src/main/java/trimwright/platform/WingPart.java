@@ -25,6 +25,16 @@ final class WingPart {
         this.air = air;
     }
 
+    private WingPart(WingSpec spec, Wing wing, AirState air) {
+        this.spec = spec;
+        this.wing = wing;
+        this.air = air;
+    }
+
+    WingPart withSheetLoadMax(double load) {
+        return new WingPart(spec.withSheet(spec.sheet().withLoadMax(load)), wing, air);
+    }
+
     WingSpec spec() {
         return spec;
     }

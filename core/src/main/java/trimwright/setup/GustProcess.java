@@ -35,8 +35,10 @@ public final class GustProcess {
     private final double sigma;
     private final double rate;
     private final double followed;
+    private final double turbulence;
 
-    private GustProcess(double sigma, double rate, double followed) {
+    private GustProcess(double sigma, double rate, double followed, double turbulence) {
+        this.turbulence = turbulence;
         this.sigma = sigma;
         this.rate = rate;
         this.followed = followed;
@@ -55,7 +57,7 @@ public final class GustProcess {
         double rate = StrictMath.sqrt(moment(meanWind, GUST, 2) / gust);
         double sigma = (gustFactor - 1) * meanWind / peakFactor(rate * PERIOD);
         double slow = StrictMath.sqrt(moment(meanWind, FOLLOWED, 0) / gust);
-        return new GustProcess(sigma, rate, slow * sigma);
+        return new GustProcess(sigma, rate, slow * sigma, sigma / StrictMath.sqrt(gust) / meanWind);
     }
 
     /**
@@ -71,6 +73,11 @@ public final class GustProcess {
     /** Standard deviation of the mean of 3 s (m/s). */
     public double sigma() {
         return sigma;
+    }
+
+    /** Standard deviation of the wind itself over its mean (-). */
+    public double turbulence() {
+        return turbulence;
     }
 
     /** How often the mean of 3 s passes its own mean upward (1/s). */

@@ -29,16 +29,16 @@ public final class RaceModel {
     private static final double ENOUGH = 0.9;
 
     private final TargetBook book;
-    private final Map<RaceLeg, RiseLine> rises;
+    private final Map<RaceLeg, AimedLeg> aims;
     private final TurnLosses turns;
     private final double takesOff;
 
     /**
-     * @param rises what gusts pass a limit on each leg; legs without any have no chance known
+     * @param aims how each leg is sailed below its limits; legs without any are sailed at the targets and have no chance known
      */
-    public RaceModel(TargetBook book, Map<RaceLeg, RiseLine> rises, TurnLosses turns) {
+    public RaceModel(TargetBook book, Map<RaceLeg, AimedLeg> aims, TurnLosses turns) {
         this.book = book;
-        this.rises = Map.copyOf(rises);
+        this.aims = Map.copyOf(aims);
         this.turns = turns;
         this.takesOff = TakeOffWind.lowest(book);
     }
@@ -85,9 +85,9 @@ public final class RaceModel {
             LegTime one = legTime(forecast, wind, gusts, leg, speeds.getOrDefault(leg, List.of()));
             time += entry.getValue() * one.time;
             up += entry.getValue() * one.onFoils;
-            RiseLine line = rises.get(leg);
+            AimedLeg line = aims.get(leg);
             for (GustLimit limit : GustLimit.values()) {
-                double rate = line == null ? Double.NaN : gusts.ratePassing(line.at(limit, wind));
+                double rate = line == null ? Double.NaN : line.rate(limit, wind);
                 passings.merge(limit, entry.getValue() * one.time * rate, Double::sum);
             }
         }
@@ -105,10 +105,12 @@ public final class RaceModel {
     private LegTime legTime(Forecast forecast, double wind, GustProcess gusts, RaceLeg leg, List<LegSpeeds> speeds) {
         double time = 0;
         double onFoils = 0;
+        AimedLeg aimed = aims.get(leg);
+        double share = aimed == null ? 1 : aimed.speedShare(wind);
         for (int i = 0; i < SWINGS.count(); i++) {
             Mean mean = mean(speeds.get(i), wind, gusts.followedSigma());
             double loss = turnLoss(forecast, wind, leg, mean.share);
-            double one = (leg.length() + loss) / mean.speed;
+            double one = (leg.length() + loss) / (mean.speed * share);
             time += SWINGS.weight().get(i) * one;
             onFoils += SWINGS.weight().get(i) * one * mean.share;
         }

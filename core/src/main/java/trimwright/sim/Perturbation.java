@@ -46,6 +46,7 @@ public record Perturbation(double mass, double drag, double moment) {
                         limits.pitchMax(),
                         limits.boatSpeedMax(),
                         limits.gustChanceMax(),
+                        limits.gustChancePerMinute(),
                         limits.turnChanceMax()),
                 boat.windSensor(),
                 boat.antenna(),

@@ -20,6 +20,11 @@ public final class TargetFinder {
     /** The search keeps a limit to some 1e-6 of its scale, and the share is a tenth (-). */
     private static final double SHARE_ROUNDING = 1e-4;
 
+    /** Angles that are tried away from the wind's axis, and their step (rad); chosen: a boat bears away so far to fly with less. */
+    private static final int OFF_AXIS = 6;
+
+    private static final double OFF_AXIS_STEP = Math.PI / 45;
+
     private final Platform platform;
     private final Map<Variable, Double> held;
     private final FoilSet foils;
@@ -71,6 +76,35 @@ public final class TargetFinder {
         Task task = WindTargets.task(platform, all, foils, wind, branch);
         Answer answer = task.atAngle(near.get(Variable.TRUE_WIND_ANGLE), start);
         return answer.isConverged() ? task.balanceOf(SailingState.ofScaled(answer.x())) : null;
+    }
+
+    /**
+     * The best state of a mode with more controls stuck: as {@link #bestNear}, and with the angle free where the mode leaves it so. Where
+     * nothing holds at the angle of the state nearby, it is looked for farther off the wind's axis.
+     */
+    public @Nullable Balance bestOf(
+            TargetMode mode, Branch branch, double wind, SailingState near, Map<Variable, Double> stuck) {
+        if (mode == TargetMode.ANGLE) {
+            return bestNear(branch, wind, near, stuck);
+        }
+        Map<Variable, Double> all = new EnumMap<>(Variable.class);
+        all.putAll(held);
+        all.putAll(stuck);
+        Task task = WindTargets.task(platform, all, foils, wind, branch);
+        for (int i = 0; i < OFF_AXIS; i++) {
+            double angle = near.get(Variable.TRUE_WIND_ANGLE)
+                    + i * OFF_AXIS_STEP * (mode == TargetMode.UPWIND ? 1 : -1);
+            SailingState start = near.with(Variable.TRUE_WIND_ANGLE, angle);
+            for (Map.Entry<Variable, Double> entry : all.entrySet()) {
+                start = start.with(entry.getKey(), entry.getValue());
+            }
+            Answer fixed = task.atAngle(angle, start);
+            if (fixed.isConverged()) {
+                Answer free = task.alongWind(mode, fixed);
+                return task.balanceOf(SailingState.ofScaled(free.isConverged() ? free.x() : fixed.x()));
+            }
+        }
+        return null;
     }
 
     /** As {@link #bestNear} on the hulls, from a guess and with no neighbour. */

@@ -42,7 +42,8 @@ class ArchitectureTest {
             Map.entry(
                     "card",
                     Set.of("units", "air", "water", "boat", "wing", "foil", "platform", "target", "power", "motion")),
-            Map.entry("setup", Set.of("units", "air", "water", "weather", "boat", "platform", "target", "card")),
+            Map.entry("aim", Set.of("units", "weather", "boat", "platform", "target", "card")),
+            Map.entry("setup", Set.of("units", "air", "water", "weather", "boat", "platform", "target", "card", "aim")),
             Map.entry("motion", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "hull")),
             Map.entry("crew", Set.of("units", "boat", "course", "motion")),
             Map.entry(

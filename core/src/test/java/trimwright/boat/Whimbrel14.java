@@ -104,7 +104,7 @@ public final class Whimbrel14 {
 
     private static Limits limits() {
         // all but the elevator's down force chosen; no speed limit
-        return new Limits(6500, deg(5), deg(-2), 0.35, 1.4, deg(-1), deg(4), null, null, null);
+        return new Limits(6500, deg(5), deg(-2), 0.35, 1.4, deg(-1), deg(4), null, null, null, null);
     }
 
     private static double deg(double degrees) {

@@ -84,7 +84,7 @@ function Targets({ boat, choice }) {
         <${SpeedLanes} lanes=${lanes} earlier=${earlier && lanesOf(earlier)} chosen=${point}
           onChoose=${(one) => choose({ tws: one.tws_kn, twa: one.twa_deg, mode: one.mode === 'angle' ? null : one.mode })} />
       </section>
-      <${PointPanel} boat=${boat} wing=${wing} point=${point} />
+      <${PointPanel} boat=${boat} wing=${wing} point=${point} aimReason=${book.aim_reason} />
       <${LaneTable} lane=${lanes.find((one) => one.tws === point?.tws_kn)} chosen=${point} />
       <${Cards} boat=${boat} wing=${wing} point=${point} section=${sectionPart(sections)} />
       <${Plans} key=${`${boat.id} ${wing.id}`} boat=${boat} wing=${wing} tws=${point?.tws_kn} />

@@ -6,7 +6,7 @@ import { t, wordFor } from '../text.js';
 import { addressOf } from '../explore/inputs.js';
 import { WingDrawing } from './wing.js';
 
-export function PointPanel({ boat, wing, point }) {
+export function PointPanel({ boat, wing, point, aimReason }) {
   if (!point) return html`<section class="panel point"><p class="quiet">${t('web.prepare.no_point')}</p></section>`;
   return html`
     <section class="panel point" aria-labelledby="point-title">
@@ -46,6 +46,13 @@ export function PointPanel({ boat, wing, point }) {
           <${Load} name="righting_moment" ratio=${point.righting_moment_ratio} text=${percent(point.righting_moment_ratio)} />
           <${Load} name="sheet_load" ratio=${point.sheet_load_n / wing.sheet_load_max_n}
             text=${`${fixed(point.sheet_load_n / 1000, 2)} kN`} of=${`${fixed(wing.sheet_load_max_n / 1000, 1)} kN`} />
+          ${point.righting_moment_aim_nm != null && html`
+            <h3>${t('web.prepare.aim')}</h3>
+            <p>${t('web.prepare.aim_values', {
+              moment: fixed(point.righting_moment_aim_nm / 1000, 0),
+              load: fixed(point.sheet_load_aim_n / 1000, 1),
+              price: point.aim_price_kn == null ? '-' : fixed(point.aim_price_kn, 1) })}</p>
+            <p class="quiet">${aimReason}</p>`}
           <h3>${t('web.prepare.limits')}</h3>
           ${point.limits.length
             ? html`<ul class="plainlist">${point.limits.map((key) => html`<li>${wordFor(`web.limit.${key}`, key)}${gainOf(point, key)}</li>`)}</ul>`

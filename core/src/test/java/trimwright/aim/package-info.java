@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.aim;
+
+import org.jspecify.annotations.NullMarked;
