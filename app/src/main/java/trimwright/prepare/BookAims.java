@@ -43,11 +43,15 @@ public final class BookAims {
         AimFinder finder = new AimFinder(platform, request.held(), request.foils(), aims.day);
         List<TargetPoint> solved =
                 book.listBest().stream().filter(TargetPoint::isSolved).toList();
-        List<AimLevels> found = InParallel.map("aims", solved, finder::levelsAt);
+        List<List<PointAim>> found = InParallel.map("aims", solved, point -> {
+            AimLevels levels = finder.levelsAt(point);
+            return levels == null
+                    ? List.<PointAim>of()
+                    : List.of(new PointAim(levels, finder.priceAtLeast(point, levels)));
+        });
         for (int i = 0; i < solved.size(); i++) {
-            AimLevels levels = found.get(i);
-            if (levels != null) {
-                aims.aims.put(solved.get(i), new PointAim(levels, finder.priceAtLeast(solved.get(i), levels)));
+            if (!found.get(i).isEmpty()) {
+                aims.aims.put(solved.get(i), found.get(i).get(0));
             }
         }
         return aims;
