@@ -214,6 +214,7 @@ class CallStudyTest {
                         limits.pitchMax(),
                         limits.boatSpeedMax(),
                         limits.gustChanceMax(),
+                        limits.gustChancePerMinute(),
                         limits.turnChanceMax()),
                 BOAT.windSensor(),
                 BOAT.antenna(),

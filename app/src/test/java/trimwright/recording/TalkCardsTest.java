@@ -56,7 +56,7 @@ class TalkCardsTest {
 
     @Test
     void whereTheEventAllowsNoneThePageSaysSo() {
-        Limits limits = new Limits(1, 1, -1, 0, 1, -1, 1, null, null, null);
+        Limits limits = new Limits(1, 1, -1, 0, 1, -1, 1, null, null, null, null);
         LiveCalls calls = new LiveCalls(limits, TalkCards.usual(), LiveCalls.Allowed.NO, Long.MIN_VALUE);
         LiveBoat live = new LiveBoat(null, null, null);
         assertNull(calls.step(live.figures(), Double.NaN));
