@@ -96,8 +96,7 @@ public final class TargetsCommand implements Callable<Integer> {
             throw new NoAnswerException(
                     Texts.of("targets.none", String.valueOf(book.points().get(0).reason())));
         }
-        BookAims aims =
-                BookAims.of(request, section.sections(spec, tables, console), book, turbulencePercent / 100);
+        BookAims aims = BookAims.of(request, section.sections(spec, tables, console), book, turbulencePercent / 100);
         if (common.json()) {
             console.json(TargetDocument.of(request, book, aims));
         } else if (csv) {

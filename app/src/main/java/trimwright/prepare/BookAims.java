@@ -2,7 +2,6 @@ package trimwright.prepare;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trimwright.aim.AimFinder;
 import trimwright.aim.AimLevels;
@@ -23,7 +22,7 @@ public final class BookAims {
     public record PointAim(AimLevels levels, double priceAtLeast) {}
 
     private final Gustiness day;
-    private final Map<TargetPoint, PointAim> aims = new IdentityHashMap<>();
+    private final IdentityHashMap<TargetPoint, PointAim> aims = new IdentityHashMap<>();
 
     private BookAims(Gustiness day) {
         this.day = day;

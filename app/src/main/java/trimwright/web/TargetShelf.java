@@ -8,7 +8,6 @@ import trimwright.boatfile.BoatFile;
 import trimwright.prepare.BookAims;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.Sections;
-import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetDocument;
 import trimwright.prepare.TargetRequest;

@@ -43,7 +43,8 @@ class ChooseWingCommandTest {
         assertTrue(document.path("caution").asText().length() > 20);
         JsonNode setup = document.path("setups").path(0);
         JsonNode now = setup.path("outlooks").path(1);
-        // 1.5 km up and down at VMGs of some 15 and 27 kn take 300 s, some more for the turns and for gusts; 200 to 450 s is any such
+        // 1.5 km up and down at VMGs of some 15 and 27 kn take 300 s, some more for the turns and for gusts; 200 to 450
+        // s is any such
         // boat.
         double time = now.path("time_s").asDouble();
         assertTrue(time > 200 && time < 450, now.toString());

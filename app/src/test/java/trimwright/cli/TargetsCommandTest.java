@@ -97,7 +97,8 @@ class TargetsCommandTest {
         assertTrue(4 * alone < held, "the sheet alone is the dearest: " + alone + " deg, held " + held);
         assertTrue(reach.path("gain_righting_moment_kn").asDouble() > 0.005, "righting moment binds");
         // Where moment binds the aim is below it, and not for nothing.
-        double carried = reach.path("righting_moment_aim_nm").asDouble() / reach.path("righting_moment_nm").asDouble();
+        double carried = reach.path("righting_moment_aim_nm").asDouble()
+                / reach.path("righting_moment_nm").asDouble();
         assertTrue(carried > 0.6 && carried < 0.99, reach.toString());
         assertTrue(reach.path("aim_price_kn").asDouble() > 0.1, reach.toString());
         assertTrue(reach.path("sheet_load_aim_n").asDouble()

@@ -117,8 +117,7 @@ public final class AimFinder {
     private @Nullable Balance sailed(TargetPoint point, SailingState near, double crew, double loadMax) {
         double y = Math.min(crew, platform.boat().crew().yMax());
         return new TargetFinder(platform.withSheetLoadMax(loadMax), held, foils)
-                .bestOf(
-                        point.mode(), point.branch(), point.trueWindSpeed(), near, Map.of(Variable.CREW_PLACE, y));
+                .bestOf(point.mode(), point.branch(), point.trueWindSpeed(), near, Map.of(Variable.CREW_PLACE, y));
     }
 
     private @Nullable AimLevels levels(TargetPoint point, SailingState state, double carried, double pulled) {

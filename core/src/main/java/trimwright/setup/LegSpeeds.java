@@ -29,8 +29,13 @@ final class LegSpeeds {
         onFoils = speeds(new WayMade(book, Branch.FOILING), bearing, windFrom, forecast);
         onHulls = speeds(new WayMade(book, Branch.DISPLACEMENT), bearing, windFrom, forecast);
         holdLast(onHulls);
+        // Above the last wind in which the book has her on the foils nothing is known; it tells nothing of those below.
+        int top = winds.length - 1;
+        while (top >= 0 && Double.isNaN(onFoils[top])) {
+            top--;
+        }
         double least = Double.POSITIVE_INFINITY;
-        for (int i = winds.length - 1; i >= 0 && isFoilingPaid(i); i--) {
+        for (int i = top; i >= 0 && isFoilingPaid(i); i--) {
             least = winds[i];
         }
         comesDown = least;
@@ -58,7 +63,7 @@ final class LegSpeeds {
         return onFoils[i] > 0 && !(onHulls[i] > onFoils[i]);
     }
 
-    /** Above this wind it pays to be up on this leg, at all winds of the book (m/s); infinite where never. */
+    /** Above this wind it pays to be up on this leg, at all winds in which the book has her so (m/s); infinite where never. */
     double comesDown() {
         return comesDown;
     }

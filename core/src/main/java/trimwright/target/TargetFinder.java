@@ -92,8 +92,8 @@ public final class TargetFinder {
         all.putAll(stuck);
         Task task = WindTargets.task(platform, all, foils, wind, branch);
         for (int i = 0; i < OFF_AXIS; i++) {
-            double angle = near.get(Variable.TRUE_WIND_ANGLE)
-                    + i * OFF_AXIS_STEP * (mode == TargetMode.UPWIND ? 1 : -1);
+            double angle =
+                    near.get(Variable.TRUE_WIND_ANGLE) + i * OFF_AXIS_STEP * (mode == TargetMode.UPWIND ? 1 : -1);
             SailingState start = near.with(Variable.TRUE_WIND_ANGLE, angle);
             for (Map.Entry<Variable, Double> entry : all.entrySet()) {
                 start = start.with(entry.getKey(), entry.getValue());

@@ -22,7 +22,8 @@ class GustsFeltValidationTest {
     @ValidatedAgainst(
             source = "RICE-1944",
             where = "rate of passing a level, counted in 40 drawn hours of the wind that a wing on a boat feels",
-            tolerance = "2 per cent of the deviation; passings 5 per cent up to one deviation, 25 at three: the count's own spread")
+            tolerance =
+                    "2 per cent of the deviation; passings 5 per cent up to one deviation, 25 at three: the count's own spread")
     void whatIsFeltPassesARiseAsOftenAsInDrawnWind() {
         GustsFelt felt = GustsFelt.of(0.8, WIND, SPAN, ANSWER, SHORTEST);
         double[] levels = {0, 1, 2, 3};

@@ -248,7 +248,17 @@ class CallerTest {
     @Test
     void tonesTellLimitsAtOnceAndTheUpperEndCounts() {
         Tones tones = new Tones(new Limits(
-                6500, Math.toRadians(5), Math.toRadians(-2), 0.2, 1.5, -0.1, 0.1, Units.fromKnots(50), null, null, null));
+                6500,
+                Math.toRadians(5),
+                Math.toRadians(-2),
+                0.2,
+                1.5,
+                -0.1,
+                0.1,
+                Units.fromKnots(50),
+                null,
+                null,
+                null));
         assertEquals(Tone.NONE, tones.of(figures()));
         heel = Math.toRadians(-1.6);
         assertEquals(Tone.LIMIT, tones.of(figures()));

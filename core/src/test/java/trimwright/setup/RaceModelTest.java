@@ -53,6 +53,16 @@ class RaceModelTest {
         return 2000 * Math.cos(shift) / (speed * Math.cos(HandMadeBook.UP));
     }
 
+    /** A wind far above the forecast's in which the book has no answer takes none away from those below. */
+    @Test
+    void aWindWithoutAnswerTellsNothingOfThoseBelow() {
+        TargetBook ends = HandMadeBook.of(wind -> 1, wind -> wind > 18 ? Double.NaN : 3 + 1.5 * wind, 2, 2);
+        RaceOutlook outlook = new RaceModel(ends, Map.of(), NO_TURNS).outlook(forecast(0.5, 0), COURSE);
+        RaceOutlook whole = new RaceModel(ALWAYS_UP, Map.of(), NO_TURNS).outlook(forecast(0.5, 0), COURSE);
+        assertEquals(1, outlook.answeredShare(), 1e-12);
+        assertEquals(whole.time(), outlook.time(), 1e-9);
+    }
+
     @Test
     void turnsCostTheirWayOnBeatsOnly() {
         TurnLosses turns = new TurnLosses(4, 50, 0, 0, 0);
