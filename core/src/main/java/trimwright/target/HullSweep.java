@@ -2,10 +2,15 @@ package trimwright.target;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import trimwright.platform.SailingState;
+import trimwright.platform.Variable;
 import trimwright.target.search.Answer;
 
 /** Best states on the hulls at all angles of one wind: from close to the wind outwards, and from far off it inwards. */
 final class HullSweep {
+    /** Share of the speed by which another answer must be faster (-): well over what the search leaves open; chosen. */
+    private static final double FASTER = 1e-4;
+
     private final Task task;
     private final List<Double> angles;
     private final Sweep sweep;
@@ -33,10 +38,30 @@ final class HullSweep {
             }
         }
         for (int i = 0; i < angles.size(); i++) {
+            tryFlat(i);
             boolean unknown = sweep.outcomeAt(i) == Outcome.NONE || sweep.outcomeAt(i) == Outcome.NOT_TRIED;
             if (unknown && isStalledAt(i)) {
                 sweep.noteStalled(i);
             }
+        }
+    }
+
+    /**
+     * Where the stall margin binds, a twisted wing and one that twists little are both best among their neighbours, and no small step
+     * leads from one to the other: the search is begun once more without twist, and the faster answer stays.
+     */
+    private void tryFlat(int i) {
+        Answer answer = sweep.at(i);
+        if (answer == null || task.isHeld(Variable.TWIST) || !Standing.bindsAtStall(answer)) {
+            return;
+        }
+        SailingState state = SailingState.ofScaled(answer.x());
+        Answer flat = task.atAngle(angles.get(i), state.with(Variable.TWIST, 0));
+        boolean faster = flat.isConverged()
+                && SailingState.ofScaled(flat.x()).get(Variable.BOAT_SPEED)
+                        > state.get(Variable.BOAT_SPEED) * (1 + FASTER);
+        if (faster) {
+            sweep.note(i, flat);
         }
     }
 

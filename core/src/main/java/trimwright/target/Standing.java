@@ -24,6 +24,17 @@ final class Standing {
         return answer.ofLimit(row.ordinal()) > BINDS;
     }
 
+    /** Whether the margin to stall binds at any place of the wing. */
+    static boolean bindsAtStall(Answer answer) {
+        int first = LimitRow.STALL_1.ordinal();
+        for (int k = 0; k < LimitRow.STALL_PLACES; k++) {
+            if (binds(answer, LimitRow.values()[first + k])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     static boolean bindsAtUpper(Answer answer, Variable variable) {
         return answer.ofUpper(variable.ordinal()) > BINDS;
     }
