@@ -6,7 +6,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
-import trimwright.boatfile.BoatFiles;
 import trimwright.drills.DrillBoats;
 import trimwright.drills.DrillDocument;
 import trimwright.drills.Pilot;
@@ -14,10 +13,8 @@ import trimwright.practice.DrillResult;
 import trimwright.practice.DrillRun;
 import trimwright.practice.DrillSetup;
 import trimwright.prepare.TargetBooks;
-import trimwright.prepare.TargetRequest;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
-import trimwright.units.Units;
 
 /** Sails a drill with a computed hand at the wing and says what it lost. */
 @Command(name = "practice")
@@ -26,10 +23,7 @@ public final class PracticeCommand implements Callable<Integer> {
     private final CommonOptions common = new CommonOptions();
 
     @Mixin
-    private final WingOption wing = new WingOption();
-
-    @Option(names = "--boat", paramLabel = "BOAT", defaultValue = "whimbrel14", descriptionKey = "practice.boat")
-    private String boat;
+    private final DrillOptions drills = new DrillOptions();
 
     @Option(names = "--drill", paramLabel = "NAME", required = true, descriptionKey = "practice.drill")
     private String drill;
@@ -39,9 +33,6 @@ public final class PracticeCommand implements Callable<Integer> {
 
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", descriptionKey = "practice.seed")
     private int seed;
-
-    @Option(names = "--tws", paramLabel = "KN", defaultValue = "14", descriptionKey = "practice.tws")
-    private double tws;
 
     private final Console console;
     private final TargetBooks books;
@@ -53,20 +44,15 @@ public final class PracticeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        NumberCheck.within("--tws", tws, DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND);
+        drills.check();
         if (seed < 0) {
             throw new UserInputException(Texts.of("simulate.seed_range", seed));
         }
-        BoatFile file = BoatFiles.find(boat);
-        WingSpec spec = wing.of(file.boat());
+        BoatFile file = drills.file();
+        WingSpec spec = drills.wing(file);
         Pilot hand = Pilot.of(pilot);
         DrillSetup setup = DrillBoats.setup(
-                DrillBoats.drill(drill),
-                file,
-                spec,
-                console.book(books, TargetRequest.of(file, spec)),
-                Units.fromKnots(tws),
-                seed);
+                DrillBoats.drill(drill), file, spec, drills.book(file, books, console), drills.wind(), seed);
         DrillResult result = DrillRun.sail(setup, hand.hand(spec));
         if (common.json()) {
             console.json(DrillDocument.of(file, setup, hand.word(), result));

@@ -6,13 +6,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
-import trimwright.boatfile.BoatFiles;
 import trimwright.drills.DrillBoats;
 import trimwright.drills.StartPlanDocument;
 import trimwright.drills.StartPlanRun;
 import trimwright.drills.StartPlanText;
 import trimwright.prepare.TargetBooks;
-import trimwright.prepare.TargetRequest;
 import trimwright.start.StartPlan;
 import trimwright.start.StartSetup;
 import trimwright.text.Progress;
@@ -26,18 +24,16 @@ public final class StartPlanCommand implements Callable<Integer> {
     private final CommonOptions common = new CommonOptions();
 
     @Mixin
-    private final WingOption wing = new WingOption();
-
-    @Option(names = "--boat", paramLabel = "BOAT", defaultValue = "whimbrel14", descriptionKey = "practice.boat")
-    private String boat;
-
-    @Option(names = "--tws", paramLabel = "KN", defaultValue = "14", descriptionKey = "practice.tws")
-    private double tws;
+    private final DrillOptions drills = new DrillOptions();
 
     @Option(names = "--twa", paramLabel = "DEG", defaultValue = "100", descriptionKey = "startplan.twa")
     private double twa;
 
-    @Option(names = "--turbulence", paramLabel = "RATIO", defaultValue = "0.07", descriptionKey = "turnplan.turbulence")
+    @Option(
+            names = "--turbulence",
+            paramLabel = "RATIO",
+            defaultValue = "" + DrillBoats.TURBULENCE,
+            descriptionKey = "turnplan.turbulence")
     private double turbulence;
 
     @Option(
@@ -57,19 +53,14 @@ public final class StartPlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        NumberCheck.within("--tws", tws, DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND);
+        drills.check();
         NumberCheck.within("--twa", twa, StartPlanRun.LEAST_ANGLE_DEG, StartPlanRun.MOST_ANGLE_DEG);
         NumberCheck.within("--turbulence", turbulence, 0, 0.3);
         NumberCheck.within("--boats", boats, 4, 400);
-        BoatFile file = BoatFiles.find(boat);
-        WingSpec spec = wing.of(file.boat());
+        BoatFile file = drills.file();
+        WingSpec spec = drills.wing(file);
         StartSetup setup = DrillBoats.start(
-                file,
-                spec,
-                console.book(books, TargetRequest.of(file, spec)),
-                Units.fromKnots(tws),
-                turbulence,
-                Units.fromDegrees(twa));
+                file, spec, drills.book(file, books, console), drills.wind(), turbulence, Units.fromDegrees(twa));
         StartPlan plan;
         try (Progress progress = console.progress(Texts.of("startplan.progress"), StartPlanRun.steps(boats), "")) {
             plan = StartPlanRun.of(setup, boats, progress);

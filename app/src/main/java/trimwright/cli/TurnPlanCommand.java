@@ -6,18 +6,15 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
-import trimwright.boatfile.BoatFiles;
 import trimwright.crew.TurnKind;
 import trimwright.drills.DrillBoats;
 import trimwright.drills.TurnPlanDocument;
 import trimwright.drills.TurnPlanRun;
 import trimwright.drills.TurnWords;
 import trimwright.prepare.TargetBooks;
-import trimwright.prepare.TargetRequest;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.turn.TurnSetup;
-import trimwright.units.Units;
 
 /** Finds what to do in a turn, by which cue. */
 @Command(name = "turn-plan")
@@ -26,18 +23,16 @@ public final class TurnPlanCommand implements Callable<Integer> {
     private final CommonOptions common = new CommonOptions();
 
     @Mixin
-    private final WingOption wing = new WingOption();
-
-    @Option(names = "--boat", paramLabel = "BOAT", defaultValue = "whimbrel14", descriptionKey = "practice.boat")
-    private String boat;
+    private final DrillOptions drills = new DrillOptions();
 
     @Option(names = "--kind", paramLabel = "KIND", defaultValue = "gybe", descriptionKey = "turnplan.kind")
     private String kind;
 
-    @Option(names = "--tws", paramLabel = "KN", defaultValue = "14", descriptionKey = "practice.tws")
-    private double tws;
-
-    @Option(names = "--turbulence", paramLabel = "RATIO", defaultValue = "0.07", descriptionKey = "turnplan.turbulence")
+    @Option(
+            names = "--turbulence",
+            paramLabel = "RATIO",
+            defaultValue = "" + DrillBoats.TURBULENCE,
+            descriptionKey = "turnplan.turbulence")
     private double turbulence;
 
     @Option(
@@ -64,15 +59,15 @@ public final class TurnPlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        NumberCheck.within("--tws", tws, DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND);
+        drills.check();
         NumberCheck.within("--turbulence", turbulence, 0, 0.3);
         NumberCheck.within("--tries", tries, 8, 2000);
         NumberCheck.within("--turns", turns, 4, 2000);
         TurnKind turn = TurnWords.kind(kind);
-        BoatFile file = BoatFiles.find(boat);
-        WingSpec spec = wing.of(file.boat());
-        TurnSetup setup = DrillBoats.turn(
-                turn, file, spec, console.book(books, TargetRequest.of(file, spec)), Units.fromKnots(tws), turbulence);
+        BoatFile file = drills.file();
+        WingSpec spec = drills.wing(file);
+        TurnSetup setup =
+                DrillBoats.turn(turn, file, spec, drills.book(file, books, console), drills.wind(), turbulence);
         TurnPlanRun.Plans plans;
         try (Progress progress = console.progress(Texts.of("turnplan.progress"), TurnPlanRun.steps(tries), "")) {
             plans = TurnPlanRun.of(setup, TurnPlanRun.chanceOf(file), tries, turns, progress);

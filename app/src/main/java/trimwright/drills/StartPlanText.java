@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import trimwright.crew.ComputedHand;
 import trimwright.start.Held;
 import trimwright.start.Spread;
 import trimwright.start.StartPlan;
@@ -66,7 +67,7 @@ public final class StartPlanText {
                         key,
                         Units.toKnots(held.speed()),
                         Units.toKnots(held.least()),
-                        Units.toDegrees(Held.easeFor(held.power())));
+                        Units.toDegrees(ComputedHand.easeFor(held.power())));
     }
 
     private static String seconds(List<StartPlan.Gathering> gathering) {

@@ -23,9 +23,6 @@ final class PlanRoutes implements Routes {
     /** Chosen: the turns and starts of some winds of a day. */
     private static final int KEPT = 24;
 
-    /** Turbulence over open water (-): that of the commands. */
-    private static final double TURBULENCE = 0.07;
-
     private final BoatShelf boats;
     private final TargetShelf targets;
     private final BackgroundWork<MadeDocument> work = new BackgroundWork<>(KEPT);
@@ -51,7 +48,7 @@ final class PlanRoutes implements Routes {
         TurnKind kind = TurnWords.kind(Query.text(ctx, "kind"));
         double wind = wind(ctx);
         answer(ctx, file, wing, TurnPlanRun.steps(TurnPlanRun.TRIES), (book, progress) -> {
-            TurnSetup setup = DrillBoats.turn(kind, file, wing, book, wind, TURBULENCE);
+            TurnSetup setup = DrillBoats.turn(kind, file, wing, book, wind, DrillBoats.TURBULENCE);
             return TurnPlanDocument.of(
                     file,
                     TurnPlanRun.of(
@@ -67,7 +64,7 @@ final class PlanRoutes implements Routes {
                 Query.number(ctx, "twa_deg", StartPlanRun.LEAST_ANGLE_DEG, StartPlanRun.MOST_ANGLE_DEG));
         int sailing = StartPlanRun.BOATS;
         answer(ctx, file, wing, StartPlanRun.steps(sailing), (book, progress) -> {
-            StartSetup setup = DrillBoats.start(file, wing, book, wind, TURBULENCE, angle);
+            StartSetup setup = DrillBoats.start(file, wing, book, wind, DrillBoats.TURBULENCE, angle);
             return StartPlanDocument.of(file, StartPlanRun.of(setup, sailing, progress), sailing);
         });
     }

@@ -1,7 +1,5 @@
 package trimwright.start;
 
-import trimwright.crew.ComputedHand;
-
 /**
  * How she went while she was held back on a share of her power.
  *
@@ -17,11 +15,6 @@ public record Held(double power, double speed, double least, double wet, double 
 
     /** On the foils up to this share of the time (-): chosen, a touch now and then. */
     private static final double ON = 0.05;
-
-    /** How far the sheet is then eased beyond its trim (rad). */
-    public static double easeFor(double power) {
-        return ComputedHand.easeFor(power);
-    }
 
     public boolean isOnFoils() {
         return wet <= ON && capsized == 0;
