@@ -75,7 +75,8 @@ public final class BoatFiles {
         }
         String text = decode(bytes);
         KeyFile file = KeyFile.read(String.valueOf(text), BoatKeys.TABLE, BoatFiles::refusal);
-        return new BoatFile(BoatLoader.load(file.values()), String.valueOf(text), hash(bytes));
+        return new BoatFile(
+                BoatLoader.load(file.values()), MarkLoader.load(file.values()), String.valueOf(text), hash(bytes));
     }
 
     static List<Fault> check(byte[] bytes) {

@@ -159,8 +159,31 @@ final class BoatKeys {
                     number("handling.oil_efficiency_ratio", 0.1, 1, "share of their power that arrives at the rams"),
                     text("handling.oil[].name", "what oil drives, the first served first: rakes, boards, ..."),
                     number("handling.oil[].straight_w", 0, 5000, "mean power at the ram on a straight"),
-                    number("handling.oil[].turn_j", 0, 100000, "work at the ram in one turn")),
-            Set.of("wing[].flap_joint[]", "wing[].foot_plate", "handling", "handling.oil[]"));
+                    number("handling.oil[].turn_j", 0, 100000, "work at the ram in one turn"),
+                    text("mark[].control", "what bears these marks: camber, twist, sheet or rake"),
+                    text("mark[].wing", "id of the wing that they belong to; left out: of any")
+                            .orAbsent(),
+                    text("mark[].unit", "the crew's word for them: steps, per cent, tape marks"),
+                    number("mark[].finest_reading", 0.001, 1000, "smallest part of a mark that is told and set"),
+                    number("mark[].starboard_tack[].angle_deg", -90, 120, "angle of the control, rising"),
+                    number(
+                            "mark[].starboard_tack[].reading",
+                            -100000,
+                            100000,
+                            "what is read there, wind from starboard; always rising or always falling"),
+                    number("mark[].port_tack[].angle_deg", -90, 120, "angle of the control, rising"),
+                    number(
+                            "mark[].port_tack[].reading",
+                            -100000,
+                            100000,
+                            "what is read there, wind from port; without port_tack the same as on starboard tack")),
+            Set.of(
+                    "wing[].flap_joint[]",
+                    "wing[].foot_plate",
+                    "handling",
+                    "handling.oil[]",
+                    "mark[]",
+                    "mark[].port_tack[]"));
 
     private BoatKeys() {}
 }

@@ -35,6 +35,7 @@ final class PossibleBoat {
         check.foils();
         check.limits();
         check.file.list("wing").forEach(check::wing);
+        check.faults.addAll(MarkLoader.check(file));
         return check.faults;
     }
 

@@ -37,7 +37,7 @@ public final class GustDocument {
         writeTarget(gusts.point(), node);
         ArrayNode list = node.putArray("gusts");
         for (GustRun.Gust gust : gusts.gusts()) {
-            write(request, gust, list.addObject());
+            write(request, gusts.point().getTarget(), gust, list.addObject());
         }
     }
 
@@ -66,7 +66,7 @@ public final class GustDocument {
         }
     }
 
-    private static void write(GustRequest request, GustRun.Gust gust, ObjectNode node) {
+    private static void write(GustRequest request, Target target, GustRun.Gust gust, ObjectNode node) {
         GustRow row = gust.row();
         node.put("change_kn", Units.toKnots(row.change()))
                 .put("shift_deg", Units.toDegrees(row.shift()))
@@ -86,7 +86,12 @@ public final class GustDocument {
                 .put("first_in_time", row.first().isInTime());
         ArrayNode acts = node.putArray("acts");
         for (GustAct act : row.acts()) {
-            write(row, act, acts.addObject());
+            ObjectNode one = acts.addObject();
+            write(row, act, one);
+            String marks = MarkedAct.change(request, target, row, act);
+            if (marks != null) {
+                one.put("change_marks", marks);
+            }
         }
         writeSwings(gust, node);
         TargetPoint steady = gust.steady();

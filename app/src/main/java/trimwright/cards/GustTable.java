@@ -34,9 +34,14 @@ public final class GustTable {
                 Units.toDegrees(target.attitude().heel()));
     }
 
-    /** One line a gust. */
-    public static String text(GustRequest request, List<GustRun.Gust> gusts) {
+    /**
+     * One line a gust.
+     *
+     * @param point the target that they come upon
+     */
+    public static String text(GustRequest request, TargetPoint point, List<GustRun.Gust> gusts) {
         TextTable table = new TextTable(Texts.of("gust.head"));
+        Target target = point.getTarget();
         for (GustRun.Gust gust : gusts) {
             GustRow row = gust.row();
             table.row(List.of(
@@ -48,9 +53,9 @@ public final class GustTable {
                             + (row.sheetLoadAtOnce() > request.wing().sheet().loadMax() ? Texts.of("gust.over") : ""),
                     decimal(Units.toDegrees(row.stallMarginAtOnce()), 0),
                     first(row),
-                    act(row, row.acts().get(0)),
-                    act(row, row.acts().get(1)),
-                    act(row, row.acts().get(2)),
+                    act(request, target, row, row.acts().get(0)),
+                    act(request, target, row, row.acts().get(1)),
+                    act(request, target, row, row.acts().get(2)),
                     steady(gust.steady())));
         }
         return table.text();
@@ -116,6 +121,11 @@ public final class GustTable {
                         + (act.change() > 0 ? ".more" : ".less"));
         String why = row.isStalled() ? how + Texts.of("gust.stalls") : how;
         return act.isInTime() ? why : why + Texts.of("gust.not_in_time");
+    }
+
+    private static String act(GustRequest request, Target target, GustRow row, GustAct act) {
+        String marked = MarkedAct.change(request, target, row, act);
+        return marked == null ? act(row, act) : marked + ", " + act(row, act);
     }
 
     private static String act(GustRow row, GustAct act) {

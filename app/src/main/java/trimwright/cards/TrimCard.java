@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.ControlMarks;
+import trimwright.boat.MarkedControl;
 import trimwright.target.Band;
 import trimwright.target.Target;
 import trimwright.target.TargetBook;
@@ -12,6 +14,7 @@ import trimwright.target.TargetCaveat;
 import trimwright.target.TargetLimit;
 import trimwright.target.TargetMode;
 import trimwright.target.TargetPoint;
+import trimwright.text.MarkText;
 import trimwright.text.Texts;
 import trimwright.units.Units;
 
@@ -70,7 +73,10 @@ public final class TrimCard {
         for (double wind : request.winds()) {
             TargetPoint point = side == CardSide.REACH ? fastest(book, wind) : best(book, wind, side.mode());
             if (point != null) {
-                rows.add(point.isSolved() ? solved(point, notes) : unsolved(wind, String.valueOf(point.reason())));
+                rows.add(
+                        point.isSolved()
+                                ? solved(request, point, notes)
+                                : unsolved(wind, String.valueOf(point.reason())));
             } else if (side == CardSide.REACH) {
                 rows.add(unsolved(wind, Texts.of("card.no_reach")));
             }
@@ -78,10 +84,30 @@ public final class TrimCard {
         return new Side(
                 side.key(),
                 Texts.of("card.side." + side.key()),
-                List.of(Texts.of("card.head").split("\\|", -1)),
+                head(request),
                 rows,
                 notes.lettered(),
-                Texts.of("card.bands"));
+                remark(request));
+    }
+
+    /** Names of the columns; a control that bears marks with their unit. */
+    private static List<String> head(TrimCardRequest request) {
+        List<String> head = new ArrayList<>(List.of(Texts.of("card.head").split("\\|", -1)));
+        for (MarkedControl control : MarkedControl.values()) {
+            ControlMarks marks = request.file().marks().find(request.wing().id(), control);
+            int column = head.indexOf(control.name().toLowerCase(Locale.ROOT));
+            if (marks != null && column >= 0) {
+                head.set(column, Texts.of("card.marked_head", head.get(column), marks.unit()));
+            }
+        }
+        return head;
+    }
+
+    private static String remark(TrimCardRequest request) {
+        String legend = MarkText.legend(request.file().marks(), request.wing().id());
+        return legend.isEmpty()
+                ? Texts.of("card.bands")
+                : Texts.of("card.bands") + " " + Texts.of("card.marks", legend);
     }
 
     private static @Nullable TargetPoint best(TargetBook book, double wind, TargetMode mode) {
@@ -100,7 +126,7 @@ public final class TrimCard {
                 .orElse(null);
     }
 
-    private static Row solved(TargetPoint point, CardNotes notes) {
+    private static Row solved(TrimCardRequest request, TargetPoint point, CardNotes notes) {
         Target target = point.getTarget();
         String marks = notes.marks(notesOf(target));
         String how = Texts.of(point.isFoiling() ? "targets.foiling" : "card.on_hulls");
@@ -109,9 +135,21 @@ public final class TrimCard {
                 marks.isEmpty() ? how : how + "  " + marks,
                 List.of(
                         new Cell(knots(target.boatSpeed(), 1), Texts.of("card.angle", degrees(point.trueWindAngle()))),
-                        banded(target.trim().camber(), target.bands().camber()),
-                        banded(target.trim().twist(), target.bands().twist()),
-                        banded(target.trim().sheet(), target.bands().sheet()),
+                        banded(
+                                request,
+                                MarkedControl.CAMBER,
+                                target.trim().camber(),
+                                target.bands().camber()),
+                        banded(
+                                request,
+                                MarkedControl.TWIST,
+                                target.trim().twist(),
+                                target.bands().twist()),
+                        banded(
+                                request,
+                                MarkedControl.SHEET,
+                                target.trim().sheet(),
+                                target.bands().sheet()),
                         new Cell(
                                 Texts.of("card.load", decimal(target.loads().sheetLoad() / 1000, 1)),
                                 Texts.of("card.moment", decimal(target.loads().rightingMoment() / 1000, 0)))),
@@ -134,7 +172,22 @@ public final class TrimCard {
         return notes;
     }
 
-    private static Cell banded(double shown, Band band) {
+    private static Cell banded(TrimCardRequest request, MarkedControl control, double shown, Band band) {
+        ControlMarks marks = request.file().marks().find(request.wing().id(), control);
+        String reading = marks == null ? null : MarkText.of(marks, shown);
+        if (marks != null && reading != null) {
+            String low = MarkText.of(marks, band.low());
+            String high = MarkText.of(marks, band.high());
+            String ends = low == null || high == null ? "" : Texts.of("card.band", low, high);
+            return new Cell(
+                    reading, Texts.of("card.marked_band", ends, degrees(shown)).strip());
+        }
+        if (marks != null) {
+            // Beyond the marks: so that nobody takes degrees for marks.
+            return new Cell(
+                    Texts.of("card.degrees", degrees(shown)),
+                    Texts.of("card.band", degrees(band.low()), degrees(band.high())));
+        }
         return new Cell(degrees(shown), Texts.of("card.band", degrees(band.low()), degrees(band.high())));
     }
 

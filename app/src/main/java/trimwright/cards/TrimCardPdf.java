@@ -141,7 +141,8 @@ public final class TrimCardPdf {
             TrimCard.Cell cell = row.cells().get(i);
             float size = page.sizeFor(cell.main(), columnWidth(columns) - GAP, FIGURE, BAND);
             page.centred(cell.main(), middle(i, columns), figure, size, Weight.BOLD);
-            page.centred(cell.below(), middle(i, columns), band, BAND, Weight.PLAIN);
+            float small = page.sizeFor(cell.below(), columnWidth(columns) - GAP, BAND, SMALL);
+            page.centred(cell.below(), middle(i, columns), band, small, Weight.PLAIN);
         }
     }
 

@@ -98,7 +98,7 @@ public final class GustCommand implements Callable<Integer> {
         for (GustRun.PointGusts gusts : points) {
             console.line("");
             console.line(GustTable.title(gusts.point()));
-            console.text(GustTable.text(request, gusts.gusts()));
+            console.text(GustTable.text(request, gusts.point(), gusts.gusts()));
             if (gusts.gusts().stream().anyMatch(gust -> !gust.swings().isEmpty())) {
                 console.line("");
                 console.line(Texts.of("gust.time_title"));

@@ -28,6 +28,7 @@ import trimwright.recording.InputAddress;
 import trimwright.recording.Journals;
 import trimwright.recording.LiveBoard;
 import trimwright.recording.LiveCalls;
+import trimwright.recording.LiveMarks;
 import trimwright.recording.Recording;
 import trimwright.recording.Replay;
 import trimwright.recording.SteadyClock;
@@ -155,7 +156,9 @@ public final class LiveCommand implements Callable<Integer> {
             return null;
         }
         LiveCalls.Allowed allowed = mode == EventMode.PRACTICE || calls ? LiveCalls.Allowed.YES : LiveCalls.Allowed.NO;
-        return new LiveCalls(BoatFiles.find(boat).boat().limits(), card, allowed, start);
+        BoatFile file = BoatFiles.find(boat);
+        LiveMarks marks = new LiveMarks(file.marks(), wing.of(file.boat()).id());
+        return new LiveCalls(file.boat().limits(), card, allowed, start, marks);
     }
 
     private static String firstBoat(List<InputAddress> addresses) {

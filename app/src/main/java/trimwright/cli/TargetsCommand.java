@@ -20,6 +20,7 @@ import trimwright.prepare.TargetTable;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetGrid;
 import trimwright.target.TargetPoint;
+import trimwright.text.MarkText;
 import trimwright.text.NoAnswerException;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
@@ -106,9 +107,13 @@ public final class TargetsCommand implements Callable<Integer> {
             if (!fix.isEmpty()) {
                 console.line(Texts.of("targets.held", String.join(", ", fix)));
             }
-            console.text(TargetTable.text(book, aims));
+            console.text(TargetTable.text(book, aims, file.marks()));
             console.line(aims.reason());
             console.line(Texts.of("targets.aim_columns"));
+            String marked = MarkText.legend(file.marks(), spec.id());
+            if (!marked.isEmpty()) {
+                console.line(Texts.of("targets.marks", marked));
+            }
             if (costs) {
                 console.line(Texts.of("targets.costs_title"));
                 console.text(CostTable.text(book));

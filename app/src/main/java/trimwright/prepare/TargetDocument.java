@@ -23,7 +23,7 @@ public final class TargetDocument {
 
     /** The document of a book computed for a boat file, all controls free, sections in closed form. */
     public static ObjectNode of(BoatFile boat, TargetBook book) {
-        return withPoints(head(boat, book, SectionSource.CLOSED_FORM), book, null);
+        return withPoints(head(boat, book, SectionSource.CLOSED_FORM), boat, book, null);
     }
 
     /** The document of the book of a request, with aims: what is held stands in {@code fixed}, which is absent where all is free. */
@@ -35,15 +35,17 @@ public final class TargetDocument {
         document.put("turbulence_ratio", aims.day().turbulence())
                 .put("gust_chance_per_minute_ratio", aims.day().chancePerMinute())
                 .put("aim_reason", aims.reason());
-        return withPoints(document, book, aims);
+        return withPoints(document, request.boat(), book, aims);
     }
 
     private static ObjectNode head(BoatFile boat, TargetBook book, SectionSource section) {
-        return JsonOut.document("target-book/1", boat.hash())
+        ObjectNode document = JsonOut.document("target-book/1", boat.hash())
                 .put("boat", book.boat())
                 .put("wing", book.wing())
                 .put("equations", book.modelVersion())
                 .put("section", section.key());
+        MarkedKeys.writeUnits(boat.marks(), book.wing(), document);
+        return document;
     }
 
     private static void writeFixed(TargetRequest request, ObjectNode fixed) {
@@ -66,10 +68,14 @@ public final class TargetDocument {
         }
     }
 
-    private static ObjectNode withPoints(ObjectNode document, TargetBook book, @Nullable BookAims aims) {
+    private static ObjectNode withPoints(ObjectNode document, BoatFile boat, TargetBook book, @Nullable BookAims aims) {
         ArrayNode points = document.putArray("points");
         for (TargetPoint point : book.listBest()) {
-            write(point, aims == null ? null : aims.find(point), points.addObject());
+            ObjectNode node = points.addObject();
+            write(point, aims == null ? null : aims.find(point), node);
+            if (point.isSolved()) {
+                MarkedKeys.write(boat.marks(), book.wing(), point.getTarget(), node);
+            }
         }
         return document;
     }

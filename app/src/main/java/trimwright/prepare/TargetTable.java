@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import trimwright.target.Band;
+import trimwright.boat.BoatMarks;
+import trimwright.boat.MarkedControl;
 import trimwright.target.Target;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetCaveat;
@@ -23,16 +24,21 @@ import trimwright.units.Units;
 public final class TargetTable {
     private TargetTable() {}
 
-    /** The better branch at each node, one line a point, with what gusts leave to be carried; a point without a target says why. */
-    public static String text(TargetBook book, BookAims aims) {
+    /**
+     * The better branch at each node, one line a point, with what gusts leave to be carried; a point without a target says why.
+     *
+     * @param marks what the crew reads: controls that bear marks stand in them
+     */
+    public static String text(TargetBook book, BookAims aims, BoatMarks marks) {
         TextTable table = new TextTable(Texts.of("targets.head"));
+        MarkedCells cells = new MarkedCells(marks, book.wing());
         for (TargetPoint point : book.listBest()) {
-            table.row(point.isSolved() ? solved(point, aims.find(point)) : unsolved(point));
+            table.row(point.isSolved() ? solved(point, cells, aims.find(point)) : unsolved(point));
         }
         return table.text();
     }
 
-    private static List<String> solved(TargetPoint point, BookAims.@Nullable PointAim aim) {
+    private static List<String> solved(TargetPoint point, MarkedCells cells, BookAims.@Nullable PointAim aim) {
         Target t = point.getTarget();
         return List.of(
                 knots(point.trueWindSpeed(), 0),
@@ -42,9 +48,9 @@ public final class TargetTable {
                 knots(t.velocityMadeGood(), 1),
                 degrees(t.apparentWindAngle(), 1),
                 knots(t.apparentWindSpeed(), 1),
-                banded(t.trim().camber(), t.bands().camber()),
-                banded(t.trim().twist(), t.bands().twist()),
-                banded(t.trim().sheet(), t.bands().sheet()),
+                cells.banded(MarkedControl.CAMBER, t.trim().camber(), t.bands().camber()),
+                cells.banded(MarkedControl.TWIST, t.trim().twist(), t.bands().twist()),
+                cells.banded(MarkedControl.SHEET, t.trim().sheet(), t.bands().sheet()),
                 degrees(t.attitude().heel(), 1),
                 decimal(t.attitude().rideHeight(), 2),
                 degrees(t.attitude().leeway(), 1),
@@ -134,15 +140,6 @@ public final class TargetTable {
         return BigDecimal.valueOf(value)
                 .setScale(FixedDecimals.of(key), RoundingMode.HALF_EVEN)
                 .toPlainString();
-    }
-
-    private static String banded(double shown, Band band) {
-        return String.format(
-                Locale.ROOT,
-                "%.0f (%.0f..%.0f)",
-                Units.toDegrees(shown),
-                Units.toDegrees(band.low()),
-                Units.toDegrees(band.high()));
     }
 
     private static String knots(double metresPerSecond, int decimals) {

@@ -93,6 +93,7 @@ public final class LiveBoard implements Follower {
                 LiveFigures figures = boat.getValue().figures();
                 BoatKeys.put(boat.getKey(), figures, fresh);
                 if (calls != null && boat.getKey().equals(shown)) {
+                    calls.putMarks(boat.getKey(), figures, fresh);
                     call(calls, figures, nearest(boat.getValue()), fresh);
                 }
             }
@@ -122,7 +123,7 @@ public final class LiveBoard implements Follower {
         Call call = caller.step(figures, nearest);
         Recorder watched = recorder;
         if (call != null && watched != null) {
-            watched.keepCall(call.timeNanos(), Notes.call(call, caller.say(call)));
+            watched.keepCall(call.timeNanos(), Notes.call(call, caller.said()));
         }
         caller.put(fresh);
     }

@@ -29,7 +29,9 @@ public final class LiveCalls {
     private final TalkCard card;
     private final Allowed allowed;
     private final long gunNanos;
+    private final LiveMarks marks;
     private @Nullable Call last;
+    private String said = "";
     private Silence silence = Silence.SETTLING;
     private Tone tone = Tone.NONE;
     private long number;
@@ -39,6 +41,16 @@ public final class LiveCalls {
      * @param gunNanos of the start (ns since 1970 UTC), {@link Long#MIN_VALUE} where it is not known
      */
     public LiveCalls(Limits limits, TalkCard card, Allowed allowed, long gunNanos) {
+        this(limits, card, allowed, gunNanos, LiveMarks.NONE);
+    }
+
+    /**
+     * As above, with what the crew reads: then calls are said in marks.
+     *
+     * @param marks of the trimmer's boat
+     */
+    public LiveCalls(Limits limits, TalkCard card, Allowed allowed, long gunNanos, LiveMarks marks) {
+        this.marks = marks;
         tones = new Tones(limits);
         this.card = card;
         this.allowed = allowed;
@@ -64,14 +76,21 @@ public final class LiveCalls {
             return null;
         }
         last = call;
+        String amount = marks.amount(call, figures.wind().tack());
+        said = amount == null ? card.say(call) : card.say(call, amount);
         silence = Silence.RESTING;
         number++;
         return call;
     }
 
-    /** What is said for a call. */
-    String say(Call call) {
-        return card.say(call);
+    /** What was said for the last call; empty before the first. */
+    String said() {
+        return said;
+    }
+
+    /** Adds what the crew reads at these figures. */
+    void putMarks(String boat, LiveFigures figures, Map<String, Object> into) {
+        marks.put(boat, figures, into);
     }
 
     void put(Map<String, Object> into) {
@@ -79,7 +98,7 @@ public final class LiveCalls {
         into.put("call.silence", silence.name().toLowerCase(Locale.ROOT));
         into.put("call.number", number);
         Call call = last;
-        into.put("call.text", call == null ? "" : say(call));
+        into.put("call.text", said);
         into.put("call.kind", call == null ? "" : TalkCards.word(call.kind()));
         into.put(
                 "call.time_utc",

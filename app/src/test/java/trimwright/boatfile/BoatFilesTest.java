@@ -9,14 +9,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trimwright.boat.Boat;
+import trimwright.boat.BoatMarks;
+import trimwright.boat.ControlMarks;
 import trimwright.boat.FlapPanels;
 import trimwright.boat.FootPlate;
+import trimwright.boat.MarkedControl;
+import trimwright.boat.Side;
 import trimwright.boat.Whimbrel14;
 import trimwright.keyfile.Fault;
 import trimwright.text.UserInputException;
@@ -73,6 +78,42 @@ class BoatFilesTest {
                 "wing[0].foot_plate.gap_m",
                 faultsOf(plate.replace("0.4, solid", "1.6, solid")).get(0).key());
         assertEquals(1, faultsOf(plate.replace("gap_m = 0.4, ", "")).size());
+    }
+
+    private static final String TWO_TACKS = GOOD + """
+            port_tack = [
+              { angle_deg = 0, reading = 31 },
+              { angle_deg = 20, reading = 19 },
+              { angle_deg = 60, reading = 0 },
+            ]
+            """;
+
+    @Test
+    void marksAreReadPerTackAndPortIsAsStarboardWhereItIsLeftOut() {
+        BoatFile file = BoatFiles.parse("a.toml", bytes(TWO_TACKS));
+        ControlMarks camber = Objects.requireNonNull(file.marks().find("tall", MarkedControl.CAMBER));
+        assertEquals("steps", camber.unit());
+        assertEquals(2, camber.on(Side.PORT).reading(6 * Math.PI / 180), 1e-12);
+        ControlMarks sheet = Objects.requireNonNull(file.marks().find("short", MarkedControl.SHEET));
+        assertEquals(24, sheet.on(Side.STARBOARD).reading(10 * Math.PI / 180), 1e-12);
+        assertEquals(25, sheet.on(Side.PORT).reading(10 * Math.PI / 180), 1e-12);
+        assertEquals(null, file.marks().find("tall", MarkedControl.TWIST));
+        String none = GOOD.substring(0, GOOD.indexOf("# What the crew reads"));
+        assertEquals(BoatMarks.NONE, BoatFiles.parse("a.toml", bytes(none)).marks());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "control = \"camber\", control = \"flap\", mark[0].control",
+        "control = \"camber\", control = \"sheet\", mark[1].control",
+        "unit = \"steps\", unit = \"steps\"\\nwing = \"small\", mark[0].wing",
+        "angle_deg = 12, angle_deg = -1, mark[0].starboard_tack[1].angle_deg",
+        "reading = 19, reading = 31, mark[1].port_tack[1].reading",
+        "reading = 14, reading = 3, mark[0].starboard_tack[2].reading"
+    })
+    void marksThatCannotBeReadBothWaysAreFaults(String good, String bad, String key) {
+        List<Fault> faults = faultsOf(TWO_TACKS.replace(good, bad.replace("\\n", "\n")));
+        assertEquals(List.of(key), faults.stream().map(Fault::key).toList());
     }
 
     @Test

@@ -20,11 +20,13 @@ import org.junit.jupiter.api.io.TempDir;
 class CardCommandTest {
     private static final String NUMBER = "(-?\\d+(?:\\.\\d)?)";
 
+    /** A band in marks, the degrees beside it. */
+    private static final String MARKED = NUMBER + " to " + NUMBER + " \\(" + NUMBER + "\u00b0\\)";
+
     /** Two lines a wind, as they stand on the page from left to right. */
     private static final Pattern ROW = Pattern.compile(NUMBER + " " + NUMBER + " " + NUMBER + " " + NUMBER + " "
-            + NUMBER + " " + NUMBER + " kN\\R(foiling|on hulls)(?: +[a-z]+)? " + NUMBER + "\u00b0 TWA " + NUMBER
-            + " to "
-            + NUMBER + " " + NUMBER + " to " + NUMBER + " " + NUMBER + " to " + NUMBER + " " + NUMBER + " kN m");
+            + NUMBER + " " + NUMBER + " kN\\R(foiling|on hulls)(?: +[a-z]+)? " + NUMBER + "\u00b0 TWA " + MARKED
+            + " " + NUMBER + " to " + NUMBER + " " + MARKED + " " + NUMBER + " kN m");
 
     @TempDir
     Path home;
@@ -91,19 +93,25 @@ class CardCommandTest {
             double wind = Double.parseDouble(row.group(1));
             JsonNode target = isReach ? fastest(points, wind) : find(points, mode, wind);
             assertShown(target.path("boat_speed_kn"), row.group(2));
-            assertShown(target.path("camber_deg"), row.group(3));
+            assertEquals(target.path("camber_starboard_mark").asDouble(), Double.parseDouble(row.group(3)), 1e-6);
             assertShown(target.path("twist_deg"), row.group(4));
-            assertShown(target.path("sheet_deg"), row.group(5));
+            assertEquals(target.path("sheet_port_mark").asDouble(), Double.parseDouble(row.group(5)), 1e-6);
             assertEquals(target.path("sheet_load_n").asDouble() / 1000, Double.parseDouble(row.group(6)), 0.0501);
             assertEquals(target.path("foiling").asBoolean(), row.group(7).equals("foiling"));
             assertShown(target.path("twa_deg"), row.group(8));
-            assertShown(target.path("camber_low_deg"), row.group(9));
-            assertShown(target.path("camber_high_deg"), row.group(10));
-            assertShown(target.path("twist_low_deg"), row.group(11));
-            assertShown(target.path("twist_high_deg"), row.group(12));
-            assertShown(target.path("sheet_low_deg"), row.group(13));
-            assertShown(target.path("sheet_high_deg"), row.group(14));
-            assertEquals(target.path("righting_moment_nm").asDouble() / 1000, Double.parseDouble(row.group(15)), 0.501);
+            assertEquals(target.path("camber_low_port_mark").asDouble(), Double.parseDouble(row.group(9)), 1e-6);
+            assertEquals(target.path("camber_high_port_mark").asDouble(), Double.parseDouble(row.group(10)), 1e-6);
+            assertShown(target.path("camber_deg"), row.group(11));
+            assertShown(target.path("twist_low_deg"), row.group(12));
+            assertShown(target.path("twist_high_deg"), row.group(13));
+            assertEquals(target.path("sheet_low_starboard_mark").asDouble(), Double.parseDouble(row.group(14)), 1e-6);
+            assertEquals(target.path("sheet_high_starboard_mark").asDouble(), Double.parseDouble(row.group(15)), 1e-6);
+            assertShown(target.path("sheet_deg"), row.group(16));
+            assertEquals(target.path("righting_moment_nm").asDouble() / 1000, Double.parseDouble(row.group(17)), 0.501);
+            // The marks of the demo boat's camber, by hand: 12 degrees are 4 steps, 38 are 14.
+            double camber = target.path("camber_deg").asDouble();
+            double steps = camber < 12 ? camber / 3 : 4 + (camber - 12) * 10 / 26;
+            assertEquals(Math.rint(2 * steps) / 2, Double.parseDouble(row.group(3)), 1e-6);
         }
     }
 

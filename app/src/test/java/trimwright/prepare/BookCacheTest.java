@@ -76,7 +76,7 @@ class BookCacheTest {
         cache.keep(request, book);
         assertNull(cache.find(request(101, Map.of())));
         assertNull(cache.find(request(100, Map.of(Variable.CAMBER, 0.2))));
-        BoatFile heavier = new BoatFile(BOAT.boat(), BOAT.text() + "# heavier\n", "0123456789abcdef");
+        BoatFile heavier = new BoatFile(BOAT.boat(), BOAT.marks(), BOAT.text() + "# heavier\n", "0123456789abcdef");
         assertNull(cache.find(new TargetRequest(heavier, request.wing(), request.grid(), Map.of())));
     }
 

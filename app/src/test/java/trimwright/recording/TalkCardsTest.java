@@ -10,14 +10,20 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.boat.BoatMarks;
+import trimwright.boat.ControlMarks;
 import trimwright.boat.Limits;
+import trimwright.boat.MarkScale;
+import trimwright.boat.MarkedControl;
 import trimwright.call.Call;
 import trimwright.call.CallKind;
 import trimwright.call.TalkCard;
 import trimwright.live.LiveBoat;
+import trimwright.segment.Tack;
 import trimwright.text.UserInputException;
 
 class TalkCardsTest {
@@ -34,6 +40,21 @@ class TalkCardsTest {
         TalkCard words = TalkCards.read(card(folder, "# ours\n\ntwist_more = open the top {n}\n"));
         assertEquals("open the top 3", words.say(call(CallKind.TWIST_MORE)));
         assertEquals("Power up", words.say(call(CallKind.POWER_UP)));
+    }
+
+    @Test
+    void aCallInMarksNeverAsksForMoreThanItsDegreesAndFallsBackToThem() {
+        MarkScale scale = new MarkScale(List.of(new MarkScale.Point(0, 0), new MarkScale.Point(1, 60)));
+        ControlMarks twist = new ControlMarks(MarkedControl.TWIST, "steps", 0.5, scale, scale);
+        LiveMarks marks = new LiveMarks(new BoatMarks(List.of(new BoatMarks.OfWing(null, twist))), "tall");
+        Call call = call(CallKind.TWIST_MORE);
+        // Three degrees are 3.14 steps of a sixtieth of a radian.
+        assertEquals("3 steps", marks.amount(call, Tack.PORT));
+        assertNull(marks.amount(call, null));
+        assertNull(marks.amount(call(CallKind.CAMBER_MORE), Tack.PORT));
+        assertNull(marks.amount(call(CallKind.EASE), Tack.PORT));
+        assertEquals("Twist 3 steps more", TalkCards.usual().say(call, "3 steps"));
+        assertEquals("Twist 3 more", TalkCards.usual().say(call, "3 of our steps"));
     }
 
     @Test

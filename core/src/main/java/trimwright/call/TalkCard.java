@@ -5,7 +5,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The crew's own words for each call, five at most; {@code {n}} stands for the degrees.
+ * The crew's own words for each call, five at most; {@code {n}} stands for by how much: degrees, or marks where the boat
+ * has them.
  *
  * @param words one sentence a kind
  */
@@ -13,8 +14,8 @@ public record TalkCard(Map<CallKind, String> words) {
     /** Words that a call may have: what is taken in while the hands are busy. */
     public static final int MOST_WORDS = 5;
 
-    /** Where the degrees stand. */
-    public static final String DEGREES = "{n}";
+    /** Where it stands by how much. */
+    public static final String AMOUNT = "{n}";
 
     public TalkCard {
         EnumMap<CallKind, String> copy = new EnumMap<>(CallKind.class);
@@ -34,9 +35,24 @@ public record TalkCard(Map<CallKind, String> words) {
         return !trimmed.isEmpty() && trimmed.split("\\s+", -1).length <= MOST_WORDS;
     }
 
-    /** What is said for a call. */
+    /** What is said for a call, in degrees. */
     public String say(Call call) {
+        return say(call, Integer.toString(call.degrees()));
+    }
+
+    /**
+     * What is said for a call.
+     *
+     * @param amount by how much: a number, with its unit behind it where that shall be said too; the unit is left out where the
+     *     sentence would get too long
+     */
+    public String say(Call call, String amount) {
         @Nullable String sentence = words.get(call.kind());
-        return sentence == null ? "" : sentence.replace(DEGREES, Integer.toString(call.degrees()));
+        if (sentence == null) {
+            return "";
+        }
+        String said = sentence.replace(AMOUNT, amount);
+        int blank = amount.indexOf(' ');
+        return fits(said) || blank < 0 ? said : sentence.replace(AMOUNT, amount.substring(0, blank));
     }
 }

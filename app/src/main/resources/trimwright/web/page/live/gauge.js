@@ -58,6 +58,14 @@ export function TrimBar({ control, values }) {
         ${aimed && html`<div class="band" style=${{ left: percent(at(low)), width: percent(at(high) - at(low)) }}></div>`}
         ${known && html`<div class="tick" style=${{ left: percent(at(value)) }}></div>`}
       </div>
-      <div class="ends"><span>${t(`web.live.${control}.less`)}</span><span>${known ? '' : '\u2013'}</span><span>${t(`web.live.${control}.more`)}</span></div>
+      <div class="ends"><span>${t(`web.live.${control}.less`)}</span><${Marks} control=${control} values=${values} known=${known} /><span>${t(`web.live.${control}.more`)}</span></div>
     </div>`;
+}
+
+/** What the crew reads now and would read at the aim, where the boat has marks. */
+function Marks({ control, values, known }) {
+  const now = values[`${control}_mark`];
+  const aim = values[`${control}_aim_mark`];
+  if (!known) return html`<span>\u2013</span>`;
+  return now && aim ? html`<b class="marks">${now} \u2192 ${aim}</b>` : html`<span></span>`;
 }

@@ -109,7 +109,8 @@ function firstAct(gust) {
 }
 
 function actText(gust, act) {
-  const change = `${signed(act.change_deg, 1)}\u00b0`;
+  const degrees = `${signed(act.change_deg, 1)}\u00b0`;
+  const change = act.change_marks ? `${act.change_marks} (${degrees})` : degrees;
   const share = (gust.heeling_moment_at_once_nm - act.heeling_moment_nm) / gust.jump_nm;
   if (!act.enough && !(share >= 0 && share <= 1)) return t('web.cards.act_all', { change });
   return act.enough
