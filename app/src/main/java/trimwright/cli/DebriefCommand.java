@@ -23,6 +23,7 @@ import trimwright.debrief.SessionCourse;
 import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
+import trimwright.report.DayReport;
 import trimwright.store.Library;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
@@ -64,6 +65,9 @@ public final class DebriefCommand implements Callable<Integer> {
     @Mixin
     private final QuickOption quick = new QuickOption();
 
+    @Mixin
+    private final ReportOption report = new ReportOption();
+
     private final Console console;
     private final Folders folders;
     private final TargetBooks books;
@@ -92,7 +96,10 @@ public final class DebriefCommand implements Callable<Integer> {
             if (printed == null) {
                 printed = kept.print(request, make(shelf, request));
             }
-            if (quick.isAsked()) {
+            if (report.isAsked()) {
+                String told = report.write(page(shelf, request, printed).html());
+                console.text(common.json() ? printed.json() : told + "\n");
+            } else if (quick.isAsked()) {
                 QuickDocument six = quick.of(printed.json(), new CrewLines(shelf.folder()));
                 console.text(common.json() ? JsonOut.text(six.json()) : six.text());
             } else {
@@ -102,11 +109,27 @@ public final class DebriefCommand implements Callable<Integer> {
         return CommandRunner.DONE;
     }
 
+    private DayReport page(Library shelf, DebriefRequest request, KeptDebriefs.Printed printed)
+            throws InterruptedException {
+        BoatFile file = request.boat();
+        WingSpec spec = request.wing();
+        return DayReport.of(
+                JsonOut.read(printed.json()),
+                request.session(),
+                shelf.load(request.session()),
+                courseOf(shelf, request),
+                file == null || spec == null ? null : targets(file, spec));
+    }
+
+    private static @Nullable Course courseOf(Library shelf, DebriefRequest request) {
+        Course given = request.course();
+        return given == null ? SessionCourse.find(shelf, request.session()) : given;
+    }
+
     private DebriefReport make(Library shelf, DebriefRequest request) throws InterruptedException {
         BoatFile file = request.boat();
         WingSpec spec = request.wing();
-        Course given = request.course();
-        Course sailed = given == null ? SessionCourse.find(shelf, request.session()) : given;
+        Course sailed = courseOf(shelf, request);
         if (file == null || spec == null) {
             return Debrief.of(shelf.load(request.session()), new DebriefOptions(null, null, sailed, request.wind()));
         }

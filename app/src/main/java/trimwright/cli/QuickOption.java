@@ -1,6 +1,5 @@
 package trimwright.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -41,19 +40,11 @@ public final class QuickOption {
 
     /** The quick debrief from the whole one; a line that the crew says is kept first. */
     QuickDocument of(String debrief, CrewLines lines) {
-        JsonNode document = read(debrief);
+        JsonNode document = JsonOut.read(debrief);
         String boat = own == null ? document.path("boats").path(0).path("boat").asText() : own;
         if (next != null && say != null) {
             lines.keep(CrewLine.of(document, boat, next, say));
         }
         return new QuickDocument(document, boat, lines);
-    }
-
-    private static JsonNode read(String debrief) {
-        try {
-            return JsonOut.mapper().readTree(debrief);
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("a debrief that was just printed cannot be read", e);
-        }
     }
 }

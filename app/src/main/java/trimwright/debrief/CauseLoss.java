@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param minutes of the legs
  * @param worst piece of time that lost most, null where none lost
  */
-record CauseLoss(
+public record CauseLoss(
         String cause,
         double loss,
         double error,
@@ -35,7 +35,7 @@ record CauseLoss(
     private static final Set<String> NOT_TOLD = Set.of("unjudged", "remaining");
 
     /** All causes that a ledger of the boat has. */
-    static List<CauseLoss> of(JsonNode boat) {
+    public static List<CauseLoss> of(JsonNode boat) {
         Map<String, Sum> sums = new LinkedHashMap<>();
         double minutes = 0;
         for (JsonNode leg : boat.path("legs")) {
@@ -57,7 +57,7 @@ record CauseLoss(
     }
 
     /** Whether it is larger than its interval, and one to speak of. */
-    boolean isTold() {
+    public boolean isTold() {
         return loss > error && !NOT_TOLD.contains(cause);
     }
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.SerializationFeature;
@@ -47,6 +48,15 @@ public final class JsonOut {
             return MAPPER.writer(PRINTER).writeValueAsString(document) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("not writable as JSON: " + document.getClass(), e);
+        }
+    }
+
+    /** A document that the program has printed itself. */
+    public static JsonNode read(String printed) {
+        try {
+            return MAPPER.readTree(printed);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("what was just printed cannot be read", e);
         }
     }
 

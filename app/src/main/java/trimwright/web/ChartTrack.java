@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import trimwright.debrief.TrackLine;
 import trimwright.track.BoatTrack;
 import trimwright.track.Channel;
 import trimwright.track.ChannelGroup;

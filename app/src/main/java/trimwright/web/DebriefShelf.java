@@ -3,7 +3,6 @@ package trimwright.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
@@ -18,6 +17,7 @@ import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.QuickDocument;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.Sections;
+import trimwright.report.DayReport;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
@@ -80,6 +80,21 @@ final class DebriefShelf implements AutoCloseable {
         }
     }
 
+    /** The report of the day as a page of its own; 202 while the debrief is being made. */
+    void answerReport(Context ctx, SessionInfo session) {
+        MadeDebrief made = made(ctx, session);
+        if (made != null) {
+            DayReport report = DayReport.of(
+                    tree(made), session, sessions.load(session), sessions.findCourse(session), made.book());
+            ctx.status(200);
+            ctx.header("Content-Disposition", "inline; filename=\"" + session.id() + ".html\"");
+            // The page has its style inside and runs nothing.
+            ctx.header(
+                    "Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'");
+            ctx.contentType("text/html; charset=utf-8").result(report.html());
+        }
+    }
+
     /** Keeps what the boat's crew says that it will change. */
     void keepLine(Context ctx, SessionInfo session) {
         JsonNode said = Json.body(ctx);
@@ -106,11 +121,7 @@ final class DebriefShelf implements AutoCloseable {
     }
 
     private static JsonNode tree(MadeDebrief made) {
-        try {
-            return JsonOut.mapper().readTree(made.document());
-        } catch (IOException e) {
-            throw new IllegalStateException("a debrief that was just printed cannot be read", e);
-        }
+        return JsonOut.read(new String(made.document(), StandardCharsets.UTF_8));
     }
 
     private CrewLines lines() {

@@ -13,10 +13,12 @@ import trimwright.track.BoatTrack;
 /** A debrief as pages need it: its document, and the series of each boat for charts. */
 final class MadeDebrief implements BackgroundWork.Result {
     private final byte[] document;
+    private final @Nullable TargetBook book;
     private final Map<String, ChartTrack> series = new HashMap<>();
 
     MadeDebrief(byte[] document, DebriefReport report, @Nullable TargetBook book) {
         this.document = document;
+        this.book = book;
         for (BoatDebrief boat : report.boats()) {
             BoatTrack track = new BoatTrack(boat.boat(), List.of(DebriefSeries.of(boat, book)));
             series.put(boat.boat(), new ChartTrack(track));
@@ -26,6 +28,12 @@ final class MadeDebrief implements BackgroundWork.Result {
     @Override
     public byte[] document() {
         return document;
+    }
+
+    /** Of the targets that the boats were held against, null where there were none or their judgement was at hand. */
+    @Nullable
+    TargetBook book() {
+        return book;
     }
 
     @Nullable

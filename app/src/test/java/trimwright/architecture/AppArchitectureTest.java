@@ -30,6 +30,7 @@ class AppArchitectureTest {
             Map.entry("choice", Set.of("text", "keyfile", "boatfile", "prepare")),
             Map.entry("drills", Set.of("text", "boatfile", "prepare", "raceday")),
             Map.entry("debrief", Set.of("text", "boatfile", "coursefile", "store", "prepare")),
+            Map.entry("report", Set.of("text", "store", "debrief")),
             Map.entry(
                     "web",
                     Set.of(
@@ -41,6 +42,7 @@ class AppArchitectureTest {
                             "cards",
                             "choice",
                             "debrief",
+                            "report",
                             "drills",
                             "recording")),
             Map.entry(
@@ -58,6 +60,7 @@ class AppArchitectureTest {
                             "choice",
                             "drills",
                             "debrief",
+                            "report",
                             "recording",
                             "web")),
             Map.entry(
@@ -75,6 +78,7 @@ class AppArchitectureTest {
                             "choice",
                             "drills",
                             "debrief",
+                            "report",
                             "recording",
                             "web",
                             "cli"))));

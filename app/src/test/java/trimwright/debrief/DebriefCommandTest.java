@@ -186,4 +186,22 @@ class DebriefCommandTest {
         array.forEach(node -> texts.add(node.path(key).asText()));
         return texts;
     }
+
+    @Test
+    void theReportIsOneFile() throws IOException {
+        Path page = home.resolve("day.html");
+        CliRun run = debrief("--html", page.toString());
+        assertEquals(0, run.exit(), run.err());
+        assertTrue(run.out().contains(page.toString()));
+        String html = Files.readString(page);
+        assertTrue(html.contains("Dunlin"));
+        assertTrue(html.contains("Judged by each boat"));
+    }
+
+    @Test
+    void aReportThatCannotBeWrittenIsOneLine() {
+        CliRun run = debrief("--html", home.resolve("no such folder/day.html").toString());
+        assertEquals(2, run.exit());
+        assertEquals(1, run.err().lines().count(), run.err());
+    }
 }

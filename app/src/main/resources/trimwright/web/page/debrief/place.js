@@ -80,7 +80,7 @@ function Session({ session, of, see, at, lasts, besides, references, reference }
   const hasStrips = [...legs.values()].some((one) => one.length > 0);
   const seen = hasStrips ? (VIEWS.includes(see) ? see : 'strips') : 'channels';
   return html`
-    <${Head} session=${session} boat=${boat} view=${view} channels=${seen !== 'strips' && channels.value} chosen=${chosen} setPicked=${setPicked} references=${references} reference=${reference}>
+    <${Head} session=${session} boat=${boat} view=${view} channels=${seen !== 'strips' && channels.value} chosen=${chosen} setPicked=${setPicked} references=${references} reference=${reference} isMade=${report !== null}>
       ${hasStrips && html`<div class="choice" role="group" aria-label=${t('web.debrief.see')}>
         ${VIEWS.map((one) => html`<button aria-pressed=${one === seen ? 'true' : 'false'} onClick=${() => choose({ see: one })}>${t(`web.debrief.see_${one}`)}</button>`)}</div>`}
     <//>
@@ -148,7 +148,7 @@ function ReferencePicker({ references, reference }) {
     </label>`;
 }
 
-function Head({ session, boat, view, channels, chosen, setPicked, references, reference, children }) {
+function Head({ session, boat, view, channels, chosen, setPicked, references, reference, isMade, children }) {
   const { from, to } = useStore(view);
   useStore(view.clock);
   const whole = from <= view.whole.from && to >= view.whole.to;
@@ -160,6 +160,7 @@ function Head({ session, boat, view, channels, chosen, setPicked, references, re
       <output class="window-shown">${view.clock.timeOfDay(from)} \u2013 ${view.clock.timeOfDay(to)} <span title=${view.clock.how()}>${view.clock.name()}</span> (${duration(to - from)})</output>
       ${view.clock.hasLocal && html`<button aria-pressed=${view.clock.get().utc ? 'true' : 'false'} onClick=${view.clock.turn}>${t('web.clock.utc')}</button>`}
       <a href=${`/quick/${encodeURIComponent(session.session)}${query({ of: boat, boat: reference.boat, wing: reference.wing })}`} onClick=${follow}>${t('web.place.quick')}</a>
+      ${isMade && html`<a href=${`/api/sessions/${encodeURIComponent(session.session)}/report${query({ boat: reference.boat, wing: reference.wing })}`} target="_blank" rel="noopener">${t('web.debrief.report')}</a>`}
       <button onClick=${view.all} disabled=${whole}>${t('web.debrief.whole')}</button>
       <span class="grow"></span>
       ${channels && html`<${ChannelPicker} channels=${channels} chosen=${chosen} setPicked=${setPicked} />`}

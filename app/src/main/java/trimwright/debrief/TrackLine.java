@@ -1,4 +1,4 @@
-package trimwright.web;
+package trimwright.debrief;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
@@ -11,7 +11,7 @@ import trimwright.track.ChannelGroup;
 import trimwright.track.Paths;
 
 /** Where a boat went: its good positions. For drawing. */
-final class TrackLine {
+public final class TrackLine {
     private final long[] timeNanos;
     private final double[] latitude;
     private final double[] longitude;
@@ -23,7 +23,7 @@ final class TrackLine {
     }
 
     /** The line of a track; empty where the log has no position. */
-    static TrackLine of(BoatTrack track) {
+    public static TrackLine of(BoatTrack track) {
         ChannelGroup group = track.findGroupOf(Paths.LATITUDE);
         @Nullable Channel latitude = group == null ? null : group.find(Paths.LATITUDE);
         @Nullable Channel longitude = group == null ? null : group.find(Paths.LONGITUDE);
@@ -46,12 +46,12 @@ final class TrackLine {
 
     /** The first position, or null. */
     @Nullable
-    Position first() {
+    public Position first() {
         return timeNanos.length == 0 ? null : new Position(latitude[0], longitude[0]);
     }
 
     /** Times (s since 1970), norths and easts (m) of at most that many positions, evenly taken, of a stretch of time. */
-    double[][] between(LocalPlane plane, long fromNanos, long toNanos, int most) {
+    public double[][] between(LocalPlane plane, long fromNanos, long toNanos, int most) {
         int from = firstAtOrAfter(fromNanos);
         int to = firstAtOrAfter(toNanos + 1);
         int count = Math.max(0, to - from);

@@ -1,0 +1,118 @@
+package trimwright.report;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import trimwright.store.UtcOffset;
+
+/** A {@code debrief/1} as the report reads it. */
+final class Day {
+    static final String NONE = "-";
+    private static final DateTimeFormatter TIME =
+            DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+    private final JsonNode document;
+    private final UtcOffset offset;
+    private final Instant start;
+    private final List<JsonNode> boats = new ArrayList<>();
+
+    Day(JsonNode document, UtcOffset offset) {
+        this.document = document;
+        this.offset = offset;
+        start = Instant.parse(document.path("start_utc").asText());
+        document.path("boats").forEach(boats::add);
+    }
+
+    JsonNode document() {
+        return document;
+    }
+
+    UtcOffset offset() {
+        return offset;
+    }
+
+    /** In the order of the session. */
+    List<JsonNode> boats() {
+        return boats;
+    }
+
+    static String name(JsonNode boat) {
+        return boat.path("boat").asText();
+    }
+
+    BoatInk ink(JsonNode boat) {
+        return BoatInk.of(boats.indexOf(boat));
+    }
+
+    /** Those first that lost least. */
+    List<JsonNode> byLoss() {
+        return boats.stream().sorted(Comparator.comparingDouble(this::lost)).toList();
+    }
+
+    /** Time of day at so many seconds from the session's begin. */
+    String time(double seconds) {
+        return TIME.format(start.plusMillis((long) (1000 * seconds)).plusSeconds(offset.seconds()));
+    }
+
+    String date() {
+        return DateTimeFormatter.ISO_LOCAL_DATE.withZone(ZoneOffset.UTC).format(start.plusSeconds(offset.seconds()));
+    }
+
+    /** Seconds lost over all legs by cause, worst first. */
+    Map<String, Loss> causes(JsonNode boat) {
+        Map<String, Loss> sums = new LinkedHashMap<>();
+        boat.path("ledger")
+                .forEach(leg -> leg.path("lines")
+                        .forEach(line -> sums.merge(
+                                line.path("cause").asText(),
+                                new Loss(
+                                        line.path("loss_s").asDouble(),
+                                        line.path("least_s").asDouble(),
+                                        line.path("most_s").asDouble()),
+                                Loss::plus)));
+        Map<String, Loss> sorted = new LinkedHashMap<>();
+        sums.entrySet().stream()
+                .sorted(Comparator.comparingDouble(entry -> -entry.getValue().seconds()))
+                .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
+        return sorted;
+    }
+
+    /** Seconds lost against the reference in what can be judged. */
+    double lost(JsonNode boat) {
+        return causes(boat).entrySet().stream()
+                .filter(entry -> !entry.getKey().equals("unjudged"))
+                .mapToDouble(entry -> entry.getValue().seconds())
+                .sum();
+    }
+
+    /**
+     * Seconds, and between which they lie when causes are put back in other orders.
+     *
+     * @param seconds lost; a gain is negative
+     */
+    record Loss(double seconds, double least, double most) {
+        Loss plus(Loss other) {
+            return new Loss(seconds + other.seconds, least + other.least, most + other.most);
+        }
+    }
+
+    /** A number, or a dash for none. */
+    static String number(String format, JsonNode value) {
+        return value.isNumber() ? number(format, value.asDouble()) : NONE;
+    }
+
+    static String number(String format, double value) {
+        if (Double.isNaN(value)) {
+            return NONE;
+        }
+        String text = String.format(Locale.ROOT, format, value);
+        return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.report;
+
+import org.jspecify.annotations.NullMarked;
