@@ -7,9 +7,11 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import trimwright.aim.Gustiness;
 import trimwright.keyfile.Key;
 import trimwright.keyfile.KeyFile;
 import trimwright.setup.Forecast;
+import trimwright.setup.GustProcess;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.units.Units;
@@ -27,7 +29,7 @@ public record ForecastInput(Map<String, Double> values) {
             "wind_spread_kn", 2.0,
             "from_deg", 0.0,
             "shift_deg", 5.0,
-            "gust_factor_ratio", 1.3,
+            "turbulence_ratio", Gustiness.TURBULENCE,
             "current_kn", 0.0,
             "current_to_deg", 0.0);
 
@@ -79,6 +81,18 @@ public record ForecastInput(Map<String, Double> values) {
         return new ForecastInput(other);
     }
 
+    /** The same with a value not said. */
+    public ForecastInput without(String key) {
+        Map<String, Double> other = new HashMap<>(values);
+        other.remove(key);
+        return new ForecastInput(other);
+    }
+
+    /** Whether it was said how gusty it is. */
+    public boolean hasGusts() {
+        return values.containsKey("turbulence_ratio") || values.containsKey("gust_factor_ratio");
+    }
+
     /** Whether the direction of the wind was said. */
     public boolean hasDirection() {
         return values.containsKey("from_deg");
@@ -89,14 +103,24 @@ public record ForecastInput(Map<String, Double> values) {
         if (!values.containsKey("wind_kn")) {
             throw new UserInputException(Texts.of("choose.no_wind"));
         }
+        if (values.containsKey("turbulence_ratio") && values.containsKey("gust_factor_ratio")) {
+            throw new UserInputException(Texts.of("choose.gusts_twice"));
+        }
+        double wind = Units.fromKnots(get("wind_kn"));
         return new Forecast(
-                Units.fromKnots(get("wind_kn")),
+                wind,
                 Units.fromKnots(get("wind_spread_kn")),
                 Units.fromDegrees(get("from_deg")),
                 Units.fromDegrees(get("shift_deg")),
-                get("gust_factor_ratio"),
+                turbulence(wind),
                 Units.fromDegrees(get("current_to_deg")),
                 Units.fromKnots(get("current_kn")));
+    }
+
+    /** As it was said, or what the gust factor means in the expected wind (m/s). */
+    private double turbulence(double wind) {
+        Double factor = values.get("gust_factor_ratio");
+        return factor == null ? get("turbulence_ratio") : GustProcess.turbulence(factor, wind);
     }
 
     private double get(String key) {

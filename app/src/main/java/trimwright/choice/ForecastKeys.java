@@ -2,6 +2,7 @@ package trimwright.choice;
 
 import java.util.List;
 import java.util.Set;
+import trimwright.aim.Gustiness;
 import trimwright.keyfile.Key;
 import trimwright.keyfile.KeyTable;
 
@@ -30,10 +31,16 @@ public final class ForecastKeys {
                                     "standard deviation of the direction from leg to leg; 5 where not given")
                             .orAbsent(),
                     Key.number(
+                                    "turbulence_ratio",
+                                    Gustiness.LEAST_TURBULENCE,
+                                    Gustiness.MOST_TURBULENCE,
+                                    "standard deviation of the wind over its mean within the race; 0.08 where not given")
+                            .orAbsent(),
+                    Key.number(
                                     "gust_factor_ratio",
                                     1.02,
                                     2.5,
-                                    "largest mean of 3 s in 10 min over the mean wind; 1.3 where not given")
+                                    "largest mean of 3 s in 10 min over the mean wind, in place of the turbulence")
                             .orAbsent(),
                     Key.number("current_kn", 0, 10, "speed of the water over ground; 0 where not given")
                             .orAbsent(),

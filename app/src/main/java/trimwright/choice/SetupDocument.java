@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.function.Function;
 import trimwright.setup.Forecast;
 import trimwright.setup.GustLimit;
+import trimwright.setup.GustProcess;
 import trimwright.setup.RaceLeg;
 import trimwright.setup.RaceOutlook;
 import trimwright.setup.SetupChoice;
@@ -48,7 +49,8 @@ public final class SetupDocument {
                 .put("wind_spread_kn", Units.toKnots(forecast.spread()))
                 .put("from_deg", Units.toDegrees(forecast.from()))
                 .put("shift_deg", Units.toDegrees(forecast.swing()))
-                .put("gust_factor_ratio", forecast.gustFactor())
+                .put("turbulence_ratio", forecast.turbulence())
+                .put("gust_factor_ratio", GustProcess.gustFactor(forecast.turbulence(), forecast.meanWind()))
                 .put("current_kn", Units.toKnots(forecast.current()))
                 .put("current_to_deg", Units.toDegrees(forecast.currentTo()));
     }

@@ -97,15 +97,13 @@ public record SetupRequest(
 
     /** So many deviations of the forecast and of the wander about it (m/s). */
     private double reach(double deviations) {
-        double wander =
-                GustProcess.of(forecast.gustFactor(), forecast.meanWind()).followedSigma();
+        double wander = GustProcess.followedSigma(forecast.turbulence(), forecast.meanWind());
         return deviations * (forecast.spread() + wander);
     }
 
-    /** How gusty it is in a wind (m/s) of the book, by the forecast's gust factor, and how seldom a gust may pass a limit. */
-    public Gustiness day(double wind) {
-        double turbulence = GustProcess.of(forecast.gustFactor(), wind).turbulence();
-        return Gustiness.of(turbulence, file.boat().limits());
+    /** How gusty it is, and how seldom a gust may pass a limit. */
+    public Gustiness day() {
+        return Gustiness.of(forecast.turbulence(), file.boat().limits());
     }
 
     /** Largest chance that a gust passes a limit: the boat file's, or the program's. */

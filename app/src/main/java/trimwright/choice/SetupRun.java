@@ -88,13 +88,7 @@ public final class SetupRun {
         }
         List<AimedSailing> found = InParallel.map("gusts", tasks, task -> {
             AimedSailing one = AimedSailing.of(
-                    platform,
-                    TargetRun.AIR,
-                    TargetRun.water(),
-                    book,
-                    task.wind(),
-                    task.angle(),
-                    request.day(task.wind()));
+                    platform, TargetRun.AIR, TargetRun.water(), book, task.wind(), task.angle(), request.day());
             progress.done(1);
             return one;
         });

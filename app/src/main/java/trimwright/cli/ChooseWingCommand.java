@@ -20,6 +20,7 @@ import trimwright.choice.SetupTable;
 import trimwright.coursefile.CourseFiles;
 import trimwright.prepare.TargetBooks;
 import trimwright.setup.Forecast;
+import trimwright.setup.GustProcess;
 import trimwright.setup.RaceLeg;
 import trimwright.setup.SetupChoice;
 import trimwright.setup.TurnLosses;
@@ -58,6 +59,9 @@ public final class ChooseWingCommand implements Callable<Integer> {
 
     @Option(names = "--shift", paramLabel = "DEG", descriptionKey = "choose.shift")
     private @Nullable Double shift;
+
+    @Mixin
+    private final TurbulenceOption turbulence = new TurbulenceOption();
 
     @Option(names = "--gust-factor", paramLabel = "RATIO", descriptionKey = "choose.gust_factor")
     private @Nullable Double gustFactor;
@@ -109,14 +113,23 @@ public final class ChooseWingCommand implements Callable<Integer> {
     }
 
     private ForecastInput input() {
-        return (forecastFile == null ? ForecastInput.none() : ForecastInput.read(forecastFile))
+        return withGusts(forecastFile == null ? ForecastInput.none() : ForecastInput.read(forecastFile))
                 .with("wind_kn", checked("--wind", wind, 2, 40))
                 .with("wind_spread_kn", checked("--wind-spread", windSpread, 0, 15))
                 .with("from_deg", checked("--from", from, 0, 360))
                 .with("shift_deg", checked("--shift", shift, 0, 45))
-                .with("gust_factor_ratio", checked("--gust-factor", gustFactor, 1.02, 2.5))
                 .with("current_kn", checked("--current", current, 0, 10))
                 .with("current_to_deg", checked("--current-to", currentTo, 0, 360));
+    }
+
+    /** What was typed of gusts stands in place of all that the file says of them. */
+    private ForecastInput withGusts(ForecastInput input) {
+        Double gusty = turbulence.findRatio();
+        Double factor = checked("--gust-factor", gustFactor, 1.02, 2.5);
+        ForecastInput other = gusty == null && factor == null
+                ? input
+                : input.without("turbulence_ratio").without("gust_factor_ratio");
+        return other.with("turbulence_ratio", gusty).with("gust_factor_ratio", factor);
     }
 
     private static @Nullable Double checked(String option, @Nullable Double value, double least, double most) {
@@ -169,7 +182,8 @@ public final class ChooseWingCommand implements Callable<Integer> {
                 Units.toKnots(forecast.meanWind()),
                 Units.toKnots(forecast.spread()),
                 Units.toDegrees(forecast.swing()),
-                forecast.gustFactor(),
+                100 * forecast.turbulence(),
+                GustProcess.gustFactor(forecast.turbulence(), forecast.meanWind()),
                 Units.toKnots(forecast.current()),
                 request.legs().stream().mapToDouble(RaceLeg::length).sum() / 1000,
                 request.legs().size()));

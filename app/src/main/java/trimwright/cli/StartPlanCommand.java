@@ -29,12 +29,8 @@ public final class StartPlanCommand implements Callable<Integer> {
     @Option(names = "--twa", paramLabel = "DEG", defaultValue = "100", descriptionKey = "startplan.twa")
     private double twa;
 
-    @Option(
-            names = "--turbulence",
-            paramLabel = "RATIO",
-            defaultValue = "" + DrillBoats.TURBULENCE,
-            descriptionKey = "turnplan.turbulence")
-    private double turbulence;
+    @Mixin
+    private final TurbulenceOption turbulence = new TurbulenceOption();
 
     @Option(
             names = "--boats",
@@ -55,12 +51,12 @@ public final class StartPlanCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         drills.check();
         NumberCheck.within("--twa", twa, StartPlanRun.LEAST_ANGLE_DEG, StartPlanRun.MOST_ANGLE_DEG);
-        NumberCheck.within("--turbulence", turbulence, 0, 0.3);
+        double gusty = turbulence.ratio();
         NumberCheck.within("--boats", boats, 4, 400);
         BoatFile file = drills.file();
         WingSpec spec = drills.wing(file);
         StartSetup setup = DrillBoats.start(
-                file, spec, drills.book(file, books, console), drills.wind(), turbulence, Units.fromDegrees(twa));
+                file, spec, drills.book(file, books, console), drills.wind(), gusty, Units.fromDegrees(twa));
         StartPlan plan;
         try (Progress progress = console.progress(Texts.of("startplan.progress"), StartPlanRun.steps(boats), "")) {
             plan = StartPlanRun.of(setup, boats, progress);

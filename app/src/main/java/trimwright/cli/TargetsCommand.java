@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import trimwright.aim.Gustiness;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.BookAims;
@@ -22,6 +21,7 @@ import trimwright.target.TargetGrid;
 import trimwright.target.TargetPoint;
 import trimwright.text.MarkText;
 import trimwright.text.NoAnswerException;
+import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.units.Units;
@@ -56,12 +56,8 @@ public final class TargetsCommand implements Callable<Integer> {
     @Option(names = "--costs", descriptionKey = "targets.costs")
     private boolean costs;
 
-    @Option(names = "--turbulence", paramLabel = "PERCENT", descriptionKey = "targets.turbulence")
-    private double turbulencePercent = 100 * Gustiness.TURBULENCE;
-
-    private static final double LEAST_PERCENT = 0.1;
-
-    private static final double MOST_PERCENT = 50;
+    @Mixin
+    private final TurbulenceOption turbulence = new TurbulenceOption();
 
     private final Console console;
     private final TargetBooks books;
@@ -79,10 +75,7 @@ public final class TargetsCommand implements Callable<Integer> {
         if (csv && common.json()) {
             throw new UserInputException(Texts.of("targets.json_or_csv"));
         }
-        if (!(turbulencePercent >= LEAST_PERCENT && turbulencePercent <= MOST_PERCENT)) {
-            throw new UserInputException(
-                    Texts.of("targets.no_turbulence", turbulencePercent, LEAST_PERCENT, MOST_PERCENT));
-        }
+        double gusty = turbulence.ratio();
         BoatFile file = boat.load();
         WingSpec spec = wing.of(file.boat());
         List<Double> winds = Steps.winds("--tws", tws);
@@ -97,7 +90,7 @@ public final class TargetsCommand implements Callable<Integer> {
             throw new NoAnswerException(
                     Texts.of("targets.none", String.valueOf(book.points().get(0).reason())));
         }
-        BookAims aims = BookAims.of(request, section.sections(spec, tables, console), book, turbulencePercent / 100);
+        BookAims aims = BookAims.of(request, section.sections(spec, tables, console), book, gusty, Progress.NONE);
         if (common.json()) {
             console.json(TargetDocument.of(request, book, aims));
         } else if (csv) {

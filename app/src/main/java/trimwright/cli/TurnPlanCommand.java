@@ -28,12 +28,8 @@ public final class TurnPlanCommand implements Callable<Integer> {
     @Option(names = "--kind", paramLabel = "KIND", defaultValue = "gybe", descriptionKey = "turnplan.kind")
     private String kind;
 
-    @Option(
-            names = "--turbulence",
-            paramLabel = "RATIO",
-            defaultValue = "" + DrillBoats.TURBULENCE,
-            descriptionKey = "turnplan.turbulence")
-    private double turbulence;
+    @Mixin
+    private final TurbulenceOption turbulence = new TurbulenceOption();
 
     @Option(
             names = "--tries",
@@ -60,14 +56,13 @@ public final class TurnPlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         drills.check();
-        NumberCheck.within("--turbulence", turbulence, 0, 0.3);
+        double gusty = turbulence.ratio();
         NumberCheck.within("--tries", tries, 8, 2000);
         NumberCheck.within("--turns", turns, 4, 2000);
         TurnKind turn = TurnWords.kind(kind);
         BoatFile file = drills.file();
         WingSpec spec = drills.wing(file);
-        TurnSetup setup =
-                DrillBoats.turn(turn, file, spec, drills.book(file, books, console), drills.wind(), turbulence);
+        TurnSetup setup = DrillBoats.turn(turn, file, spec, drills.book(file, books, console), drills.wind(), gusty);
         TurnPlanRun.Plans plans;
         try (Progress progress = console.progress(Texts.of("turnplan.progress"), TurnPlanRun.steps(tries), "")) {
             plans = TurnPlanRun.of(setup, TurnPlanRun.chanceOf(file), tries, turns, progress);

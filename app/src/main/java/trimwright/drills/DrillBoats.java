@@ -30,9 +30,6 @@ public final class DrillBoats {
 
     public static final double MOST_WIND = 24;
 
-    /** Turbulence that plans are made for where nothing is said (-): 0.06 to 0.1 over open water, common practice, no source. */
-    public static final double TURBULENCE = 0.07;
-
     /** Temperature of the sea (K): that of the standard atmosphere, as for the targets. */
     private static final double TEMPERATURE = Units.fromCelsius(15);
 

@@ -1,28 +1,25 @@
 package trimwright.prepare;
 
+import java.util.ArrayList;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import trimwright.aim.Aim;
 import trimwright.aim.AimFinder;
-import trimwright.aim.AimLevels;
 import trimwright.aim.Gustiness;
 import trimwright.platform.Platform;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetPoint;
+import trimwright.text.Progress;
 import trimwright.text.Texts;
 
-/** What the day's gusts leave to be carried at the targets of a book, and what that costs. */
+/** How the targets of a book are sailed so that the day's gusts seldom pass a limit, and what that costs. */
 public final class BookAims {
-    /**
-     * At one target.
-     *
-     * @param levels moment and load
-     * @param priceAtLeast speed that the margin of moment costs at least (m/s); NaN where no multiplier tells it
-     */
-    public record PointAim(AimLevels levels, double priceAtLeast) {}
-
     private final Gustiness day;
-    private final IdentityHashMap<TargetPoint, PointAim> aims = new IdentityHashMap<>();
+    private final IdentityHashMap<TargetPoint, Aim> aims = new IdentityHashMap<>();
 
     private BookAims(Gustiness day) {
         this.day = day;
@@ -33,31 +30,41 @@ public final class BookAims {
      *
      * @param sections that the book was computed with
      * @param turbulence standard deviation of the wind over its mean (-)
+     * @param progress told of each wind
      */
-    public static BookAims of(TargetRequest request, Sections sections, TargetBook book, double turbulence)
+    public static BookAims of(
+            TargetRequest request, Sections sections, TargetBook book, double turbulence, Progress progress)
             throws InterruptedException {
         Platform platform = TargetRun.platformOf(request.boat().boat(), request.wing(), sections);
         BookAims aims =
                 new BookAims(Gustiness.of(turbulence, request.boat().boat().limits()));
         AimFinder finder = new AimFinder(platform, request.held(), request.foils(), aims.day);
-        List<TargetPoint> solved =
-                book.listBest().stream().filter(TargetPoint::isSolved).toList();
-        List<List<PointAim>> found = InParallel.map("aims", solved, point -> {
-            AimLevels levels = finder.levelsAt(point);
-            return levels == null
-                    ? List.<PointAim>of()
-                    : List.of(new PointAim(levels, finder.priceAtLeast(point, levels)));
+        List<List<TargetPoint>> winds = new ArrayList<>(book.listBest().stream()
+                .filter(TargetPoint::isSolved)
+                .collect(Collectors.groupingBy(TargetPoint::trueWindSpeed, LinkedHashMap::new, Collectors.toList()))
+                .values());
+        // A lone wind's points are shared out, so that its answer does not wait for one thread.
+        List<List<TargetPoint>> tasks = winds.size() > 1
+                ? winds
+                : winds.stream().flatMap(List::stream).map(List::of).toList();
+        List<List<Aim>> found = InParallel.map("aims", tasks, points -> {
+            List<Aim> own =
+                    points.stream().map(finder::aimAt).filter(Objects::nonNull).toList();
+            progress.done(winds.size() > 1 ? 1 : 0);
+            return own;
         });
-        for (int i = 0; i < solved.size(); i++) {
-            if (!found.get(i).isEmpty()) {
-                aims.aims.put(solved.get(i), found.get(i).get(0));
-            }
-        }
+        found.forEach(own -> own.forEach(aim -> aims.aims.put(aim.point(), aim)));
         return aims;
     }
 
-    /** The aim at a point of that very book; null where a gust's flow has no answer. */
-    public @Nullable PointAim find(TargetPoint point) {
+    /** Steps that {@link Progress} is told about. */
+    public static long steps(TargetRequest request) {
+        int winds = request.grid().winds().size();
+        return winds > 1 ? winds : 0;
+    }
+
+    /** The aim at a point of that very book; null where no state leaves room for the gusts. */
+    public @Nullable Aim find(TargetPoint point) {
         return aims.get(point);
     }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import trimwright.aim.Aim;
 import trimwright.boatfile.BoatFile;
 import trimwright.platform.FoilSet;
 import trimwright.platform.Variable;
@@ -80,7 +81,7 @@ public final class TargetDocument {
         return document;
     }
 
-    private static void write(TargetPoint point, BookAims.@Nullable PointAim aim, ObjectNode node) {
+    private static void write(TargetPoint point, @Nullable Aim aim, ObjectNode node) {
         node.put("mode", point.mode().key())
                 .put("tws_kn", Units.toKnots(point.trueWindSpeed()))
                 .put("twa_deg", Units.toDegrees(point.trueWindAngle()))

@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import trimwright.aim.Aim;
 import trimwright.boat.BoatMarks;
 import trimwright.boat.MarkedControl;
+import trimwright.platform.Variable;
 import trimwright.target.Target;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetCaveat;
@@ -38,7 +41,7 @@ public final class TargetTable {
         return table.text();
     }
 
-    private static List<String> solved(TargetPoint point, MarkedCells cells, BookAims.@Nullable PointAim aim) {
+    private static List<String> solved(TargetPoint point, MarkedCells cells, @Nullable Aim aim) {
         Target t = point.getTarget();
         return List.of(
                 knots(point.trueWindSpeed(), 0),
@@ -58,9 +61,21 @@ public final class TargetTable {
                 decimal(t.loads().rightingMoment() / 1000, 0),
                 aim == null ? "-" : decimal(aim.levels().loadAim() / 1000, 1),
                 aim == null ? "-" : decimal(aim.levels().momentAim() / 1000, 0),
-                aim == null || Double.isNaN(aim.priceAtLeast()) ? "-" : knots(aim.priceAtLeast(), 1),
+                aim == null ? "-" : aimTrim(aim),
+                aim == null ? "-" : knots(aim.lost(), 1),
                 Texts.of(point.isFoiling() ? "targets.foiling" : "targets.on_hulls"),
-                remarks(t));
+                aim == null ? joined(remarks(t), Texts.of("targets.no_aim")) : remarks(t));
+    }
+
+    private static String joined(String remarks, String other) {
+        return remarks.isEmpty() ? other : remarks + "; " + other;
+    }
+
+    /** Camber, twist and sheet, in degrees. */
+    private static String aimTrim(Aim aim) {
+        return Stream.of(Variable.CAMBER, Variable.TWIST, Variable.SHEET)
+                .map(variable -> degrees(aim.state().get(variable), 0))
+                .collect(Collectors.joining("/"));
     }
 
     private static List<String> unsolved(TargetPoint point) {
@@ -68,7 +83,7 @@ public final class TargetTable {
                 knots(point.trueWindSpeed(), 0),
                 Texts.of("targets.mode." + point.mode().key())));
         cells.add(point.mode() == TargetMode.ANGLE ? degrees(point.trueWindAngle(), 0) : "-");
-        while (cells.size() < 19) {
+        while (cells.size() < 20) {
             cells.add("-");
         }
         cells.add(String.valueOf(point.reason()));
@@ -104,7 +119,7 @@ public final class TargetTable {
                     text.append(fixed(column.key(), column.value().applyAsDouble(point)));
                 }
             }
-            BookAims.PointAim aim = aims.find(point);
+            Aim aim = aims.find(point);
             for (AimColumn column : AimColumn.ALL) {
                 double value = aim == null ? Double.NaN : column.value().applyAsDouble(aim);
                 text.append(',').append(Double.isNaN(value) ? "" : fixed(column.key(), value));

@@ -47,8 +47,9 @@ final class PlanRoutes implements Routes {
         WingSpec wing = BoatShelf.getWing(file, Query.text(ctx, "wing"));
         TurnKind kind = TurnWords.kind(Query.text(ctx, "kind"));
         double wind = wind(ctx);
+        double gusty = Query.turbulence(ctx);
         answer(ctx, file, wing, TurnPlanRun.steps(TurnPlanRun.TRIES), (book, progress) -> {
-            TurnSetup setup = DrillBoats.turn(kind, file, wing, book, wind, DrillBoats.TURBULENCE);
+            TurnSetup setup = DrillBoats.turn(kind, file, wing, book, wind, gusty);
             return TurnPlanDocument.of(
                     file,
                     TurnPlanRun.of(
@@ -60,11 +61,12 @@ final class PlanRoutes implements Routes {
         BoatFile file = boats.get(Query.text(ctx, "boat"));
         WingSpec wing = BoatShelf.getWing(file, Query.text(ctx, "wing"));
         double wind = wind(ctx);
+        double gusty = Query.turbulence(ctx);
         double angle = Units.fromDegrees(
                 Query.number(ctx, "twa_deg", StartPlanRun.LEAST_ANGLE_DEG, StartPlanRun.MOST_ANGLE_DEG));
         int sailing = StartPlanRun.BOATS;
         answer(ctx, file, wing, StartPlanRun.steps(sailing), (book, progress) -> {
-            StartSetup setup = DrillBoats.start(file, wing, book, wind, DrillBoats.TURBULENCE, angle);
+            StartSetup setup = DrillBoats.start(file, wing, book, wind, gusty, angle);
             return StartPlanDocument.of(file, StartPlanRun.of(setup, sailing, progress), sailing);
         });
     }

@@ -2,6 +2,7 @@ package trimwright.web;
 
 import io.javalin.http.Context;
 import org.jspecify.annotations.Nullable;
+import trimwright.aim.Gustiness;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 
@@ -35,6 +36,17 @@ final class Query {
     static double numberOr(Context ctx, String name, double low, double high, double otherwise) {
         @Nullable String given = ctx.queryParam(name);
         return given == null ? otherwise : number(ctx, name, low, high);
+    }
+
+    /** How gusty the day is said to be (-), in per cent in the address; the program's default where nothing is said. */
+    static double turbulence(Context ctx) {
+        double percent = numberOr(
+                ctx,
+                "turbulence_percent",
+                100 * Gustiness.LEAST_TURBULENCE,
+                100 * Gustiness.MOST_TURBULENCE,
+                100 * Gustiness.TURBULENCE);
+        return percent / 100;
     }
 
     private static double parse(String given) {

@@ -67,6 +67,9 @@ final class SetupRoutes implements Routes {
                 input = input.with(key.path(), Query.number(ctx, key.path(), key.min(), key.max()));
             }
         }
+        if (!input.hasGusts()) {
+            input = input.with("turbulence_ratio", Query.turbulence(ctx));
+        }
         Forecast forecast = input.forecast();
         double leg = Query.numberOr(ctx, "leg_m", 50, 50_000, LEG);
         int laps = (int) Query.numberOr(ctx, "laps", 1, 50, LAPS);

@@ -2,7 +2,6 @@ package trimwright.web;
 
 import io.javalin.http.Context;
 import org.jspecify.annotations.Nullable;
-import trimwright.aim.Gustiness;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.BookAims;
@@ -44,7 +43,12 @@ final class TargetShelf implements AutoCloseable {
 
     private void answer(Context ctx, BoatFile boat, WingSpec wing, SectionSource source) {
         TargetRequest request = request(boat, wing, source);
-        work.answer(ctx, keyOf(boat, wing, source), TargetRun.steps(request), progress -> made(request, progress));
+        double turbulence = Query.turbulence(ctx);
+        work.answer(
+                ctx,
+                keyOf(boat, wing, source, turbulence),
+                TargetRun.steps(request) + BookAims.steps(request),
+                progress -> made(request, turbulence, progress));
     }
 
     private static TargetRequest request(BoatFile boat, WingSpec wing, SectionSource source) {
@@ -54,10 +58,11 @@ final class TargetShelf implements AutoCloseable {
     /** The book of sections from there, or null where it is not made yet: then the request is answered with 202 and how far that has come. */
     @Nullable
     TargetBook findBook(Context ctx, BoatFile boat, WingSpec wing, SectionSource source) {
-        MadeBook made = work.find(keyOf(boat, wing, source));
+        String key = keyOf(boat, wing, source, Query.turbulence(ctx));
+        MadeBook made = work.find(key);
         if (made == null) {
             answer(ctx, boat, wing, source);
-            made = work.find(keyOf(boat, wing, source));
+            made = work.find(key);
         }
         if (made == null) {
             return null;
@@ -85,11 +90,11 @@ final class TargetShelf implements AutoCloseable {
         }
     }
 
-    private MadeBook made(TargetRequest request, Progress progress) {
+    private MadeBook made(TargetRequest request, double turbulence, Progress progress) {
         TargetBook book = get(request, progress);
         try {
             Sections sections = books.sectionsOf(request.wing(), request.section(), Progress.NONE);
-            BookAims aims = BookAims.of(request, sections, book, Gustiness.TURBULENCE);
+            BookAims aims = BookAims.of(request, sections, book, turbulence, progress);
             return new MadeBook(book, Json.bytes(TargetDocument.of(request, book, aims)));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -97,8 +102,8 @@ final class TargetShelf implements AutoCloseable {
         }
     }
 
-    private static String keyOf(BoatFile boat, WingSpec wing, SectionSource source) {
-        return boat.hash() + " " + wing.id() + " " + source.key();
+    private static String keyOf(BoatFile boat, WingSpec wing, SectionSource source, double turbulence) {
+        return boat.hash() + " " + wing.id() + " " + source.key() + " " + turbulence;
     }
 
     @Override

@@ -103,6 +103,8 @@ class ChooseWingCommandTest {
     void whatIsWrongInTheQuestionIsSaidBeforeAnythingIsComputed() throws IOException {
         assertRefused("--wind", run());
         assertRefused("--gust-factor", run("--wind", "14", "--gust-factor", "0.9"));
+        assertRefused("--turbulence", run("--wind", "14", "--turbulence", "0.08"));
+        assertRefused("turbulence and a gust factor", run("--wind", "14", "--turbulence", "8", "--gust-factor", "1.2"));
         assertRefused("--crew-mass", run("--wind", "14", "--crew-mass", "450,9"));
         assertRefused("no crew of 6", run("--wind", "14", "--crew-mass", "100"));
         assertRefused("14 setups", run("--wind", "14", "--crew-mass", "480:540:10"));

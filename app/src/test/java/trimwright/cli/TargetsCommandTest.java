@@ -100,7 +100,16 @@ class TargetsCommandTest {
         double carried = reach.path("righting_moment_aim_nm").asDouble()
                 / reach.path("righting_moment_nm").asDouble();
         assertTrue(carried > 0.6 && carried < 0.99, reach.toString());
-        assertTrue(reach.path("aim_price_kn").asDouble() > 0.1, reach.toString());
+        double lost = reach.path("aim_lost_kn").asDouble();
+        assertTrue(lost > 0.1, reach.toString());
+        // It can be sailed: a trim of its own, its speed less by what it costs.
+        assertEquals(
+                reach.path("boat_speed_kn").asDouble() - lost,
+                reach.path("aim_boat_speed_kn").asDouble(),
+                2e-3);
+        for (String key : List.of("aim_camber_deg", "aim_twist_deg", "aim_sheet_deg", "aim_heel_deg")) {
+            assertTrue(reach.path(key).isNumber(), key);
+        }
         assertTrue(reach.path("sheet_load_aim_n").asDouble()
                 <= reach.path("sheet_load_n").asDouble());
         assertEquals(0.08, book.path("turbulence_ratio").asDouble(), 1e-9);

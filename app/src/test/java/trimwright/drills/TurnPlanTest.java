@@ -108,7 +108,7 @@ class TurnPlanTest {
                 List.of("--kind", "loop"),
                 List.of("--tws", "40"),
                 List.of("--tries", "1"),
-                List.of("--turbulence", "-1"))) {
+                List.of("--turbulence", "0.07"))) {
             CliRun run = CliRun.in(folder, "turn-plan", wrong.get(0), wrong.get(1));
             assertEquals(2, run.exit(), run.err());
             assertEquals(1, run.err().strip().lines().count(), run.err());

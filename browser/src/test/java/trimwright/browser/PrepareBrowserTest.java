@@ -135,6 +135,41 @@ class PrepareBrowserTest {
         Browser.keep(page, "explore-target");
     }
 
+    /** The aim can be sailed: Explore shows its sheet load there; on a gustier day it lies lower and costs more. */
+    @Test
+    void theAimFollowsTheTurbulenceAndIsOpenedInExplore() {
+        Page page = open("?boat=whimbrel14&wing=tall&tws=16&twa=70", 390, 844);
+        Locator aim = page.locator(".point dl.aim");
+        assertThat(page.locator(".point")).containsText("turbulence 8.0 %");
+        assertThat(page.locator(".point .band .aim")).hasCount(3);
+        assertEquals(390, ((Number) page.evaluate("document.documentElement.scrollWidth")).intValue());
+        double usual = aimMoment(page);
+        page.locator("input[name=turbulence]").fill("12");
+        page.locator("input[name=turbulence]").press("Enter");
+        assertThat(page.locator(".point"))
+                .containsText("turbulence 12.0 %", new LocatorAssertions.ContainsTextOptions().setTimeout(BOOK_MILLIS));
+        assertTrue(aimMoment(page) < usual - 3, "on a gustier day less is carried");
+        assertThat(page.locator("[aria-labelledby=plans-title]")).containsText("12 % turbulence");
+        Browser.keep(page, "prepare-aim");
+        Matcher load = Pattern.compile("Sheet load\\s*([0-9.]+) kN").matcher(String.valueOf(aim.textContent()));
+        assertTrue(load.find(), aim.textContent());
+        page.getByText("Explore the aim").click();
+        assertThat(page.locator(".explore-grid[data-shown=now]")).isVisible();
+        assertEquals(
+                Double.parseDouble(load.group(1)),
+                Double.parseDouble(page.locator(".explore-figures [data-path=sheet_load_n]")
+                        .textContent()),
+                0.02,
+                "fewer strips there than here");
+    }
+
+    private static double aimMoment(Page page) {
+        String text = String.valueOf(page.locator(".point dl.aim").textContent());
+        Matcher moment = Pattern.compile("Righting moment\\s*([0-9]+) kN m").matcher(text);
+        assertTrue(moment.find(), text);
+        return Double.parseDouble(moment.group(1));
+    }
+
     @Test
     void itReadsOnATabletAndOnAWideScreen() {
         Page tablet = open("?boat=whimbrel14&wing=tall&tws=22&mode=downwind", 834, 1112);

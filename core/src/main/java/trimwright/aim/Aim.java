@@ -14,14 +14,21 @@ import trimwright.target.TargetPoint;
  * @param levels moment and load in it, and what they are aimed at
  */
 public record Aim(TargetPoint point, SailingState state, AimLevels levels) {
+    /** Speed through the water in it (m/s). */
+    public double boatSpeed() {
+        return state.get(Variable.BOAT_SPEED);
+    }
+
+    /** Speed along the wind in it (m/s), negative down the wind. */
+    public double madeGood() {
+        return boatSpeed() * StrictMath.cos(state.get(Variable.TRUE_WIND_ANGLE));
+    }
+
     /** What the margin costs of the speed that the target is best for (m/s), 0 or more. */
     public double lost() {
-        double speed = state.get(Variable.BOAT_SPEED);
-        if (point.mode() == TargetMode.ANGLE) {
-            return Math.max(0, point.getTarget().boatSpeed() - speed);
-        }
-        double along = Math.abs(speed * StrictMath.cos(state.get(Variable.TRUE_WIND_ANGLE)));
-        return Math.max(0, point.getTarget().velocityMadeGood() - along);
+        return point.mode() == TargetMode.ANGLE
+                ? Math.max(0, point.getTarget().boatSpeed() - boatSpeed())
+                : Math.max(0, point.getTarget().velocityMadeGood() - Math.abs(madeGood()));
     }
 
     /** That speed over the target's (-), 1 or less. */

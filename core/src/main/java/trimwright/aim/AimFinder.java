@@ -11,21 +11,20 @@ import trimwright.platform.FoilSet;
 import trimwright.platform.Platform;
 import trimwright.platform.SailingState;
 import trimwright.platform.Variable;
+import trimwright.target.BelowLimits;
 import trimwright.target.Target;
-import trimwright.target.TargetFinder;
-import trimwright.target.TargetLimit;
 import trimwright.target.TargetPoint;
 import trimwright.units.Units;
+import trimwright.weather.FilteredGusts;
 
 /**
  * Finds aims: from Rice's formula the rise of wind that a limit must bear, from the wing's first second in that rise how much
- * moment and load come with it, and the fastest state that leaves so much free (docs/theory/aim.md). The moment is taken off the
- * boat by the crew's place, which costs what any other way of carrying less does to first order. On the hulls moment has no
- * margin: what holds the boat there are the hulls.
+ * moment and load come with it, and the fastest state that leaves so much free (docs/theory/aim.md): the crew as far out as before,
+ * less held down by the elevators. On the hulls moment has no margin: what holds the boat there are the hulls.
  */
 public final class AimFinder {
-    /** Steps towards the aim; chosen: the moment is then within {@link #CLOSE}. */
-    private static final int STEPS = 14;
+    /** Most searches for one aim; chosen: two or three come within {@link #CLOSE}. */
+    private static final int STEPS = 8;
 
     /** Share of moment or load by which an aim may be missed (-); chosen: a tenth of what a gauge on board shows. */
     private static final double CLOSE = 0.002;
@@ -68,56 +67,44 @@ public final class AimFinder {
                 target.loads().sheetLoad());
     }
 
-    /**
-     * Speed that carrying so much less costs (m/s), by the target's multiplier of righting moment: at least so much, as the next
-     * newton metre costs more than the last. NaN where righting moment does not bind.
-     */
-    public double priceAtLeast(TargetPoint point, AimLevels levels) {
-        double gain = point.getTarget().bands().costs().easing(TargetLimit.RIGHTING_MOMENT);
-        double arm = 0.01 * platform.boat().crew().yMax();
-        double moment = arm * crewWeight();
-        double less = levels.moment() - levels.momentAim();
-        return less == 0 ? 0 : gain > 0 ? gain * less / moment : Double.NaN;
-    }
-
     /** The aim at a solved target; null where a gust's flow has no answer or no state leaves enough free. */
     public @Nullable Aim aimAt(TargetPoint point) {
         AimLevels levels = levelsAt(point);
-        SailingState state = point.state();
-        double crew = platform.boat().crew().yMax();
-        for (int i = 0; levels != null; i++) {
-            double momentLeft = levels.momentMost() - levels.moment();
-            double loadLeft = levels.loadMost() - levels.load();
-            double momentClose = CLOSE * levels.momentMost();
-            double loadClose = CLOSE * levels.loadMost();
-            boolean isLow = momentLeft >= -momentClose && loadLeft >= -loadClose;
-            boolean isClose = i == 0 || i == STEPS || momentLeft <= momentClose || loadLeft <= loadClose;
-            if (isLow && isClose) {
-                return new Aim(point, state, levels);
-            }
-            if (i == STEPS) {
-                return null;
-            }
-            boolean isMomentAtFault = momentLeft < -momentClose || loadLeft > loadClose;
-            crew += isMomentAtFault ? momentLeft / crewWeight() : 0;
-            Balance found = sailed(point, state, crew, levels.loadMost());
+        if (levels == null || isLow(levels)) {
+            return levels == null ? null : new Aim(point, point.state(), levels);
+        }
+        double loadMax = levels.loadMost();
+        BelowLimits lower = below(point, loadMax);
+        for (int i = 0; i < STEPS; i++) {
+            Balance found = lower.bestUnder(levels.momentMost());
             if (found == null) {
                 return null;
             }
-            state = found.state();
+            double asked = levels.momentMost();
+            SailingState state = found.state();
             levels = levels(point, state, found.rightingMoment(), found.wing().sheetLoad());
+            if (levels == null) {
+                return null;
+            }
+            boolean isMomentClose = levels.moment() < (1 - CLOSE) * asked || levels.momentMost() < (1 + CLOSE) * asked;
+            boolean isLoadClose = levels.load() < (1 - CLOSE) * loadMax || levels.loadMost() < (1 + CLOSE) * loadMax;
+            if (isLow(levels) && isMomentClose && isLoadClose) {
+                return new Aim(point, state, levels);
+            }
+            if (Math.abs(levels.loadMost() / loadMax - 1) > CLOSE) {
+                loadMax = levels.loadMost();
+                lower = below(point, loadMax);
+            }
         }
         return null;
     }
 
-    private double crewWeight() {
-        return platform.boat().crew().mass() * Units.G;
+    private static boolean isLow(AimLevels levels) {
+        return levels.moment() <= (1 + CLOSE) * levels.momentMost() && levels.load() <= (1 + CLOSE) * levels.loadMost();
     }
 
-    private @Nullable Balance sailed(TargetPoint point, SailingState near, double crew, double loadMax) {
-        double y = Math.min(crew, platform.boat().crew().yMax());
-        return new TargetFinder(platform.withSheetLoadMax(loadMax), held, foils)
-                .bestOf(point.mode(), point.branch(), point.trueWindSpeed(), near, Map.of(Variable.CREW_PLACE, y));
+    private BelowLimits below(TargetPoint point, double loadMax) {
+        return new BelowLimits(platform.withSheetLoadMax(loadMax), held, foils, point);
     }
 
     private @Nullable AimLevels levels(TargetPoint point, SailingState state, double carried, double pulled) {
@@ -129,7 +116,7 @@ public final class AimFinder {
         }
         // First the rise for a crew that only has to think, then for one whose sheet must run as far as that rise asks.
         double answer = GustWatch.REACTION;
-        GustsFelt quick = gusts(point, answer, GustAct.IN_TIME);
+        FilteredGusts quick = gusts(point, answer, GustAct.IN_TIME);
         WingAtOnce gust = WingAtOnce.of(platform, state, wind + quick.riseFor(day.rate()), 0);
         if (gust == null) {
             return null;
@@ -137,8 +124,8 @@ public final class AimFinder {
         double shed = (before.heelingMoment() - eased.heelingMoment()) / EASED;
         double angle = shed > 0 ? Math.max(0, gust.heelingMoment() - before.heelingMoment()) / shed : 0;
         answer += angle / easeRate();
-        GustsFelt forMoment = gusts(point, answer, GustAct.IN_TIME);
-        GustsFelt forLoad = gusts(point, answer, 0);
+        FilteredGusts forMoment = gusts(point, answer, GustAct.IN_TIME);
+        FilteredGusts forLoad = gusts(point, answer, 0);
         double momentRise = forMoment.riseFor(day.rate());
         double loadRise = forLoad.riseFor(day.rate());
         WingAtOnce moment = WingAtOnce.of(platform, state, wind + momentRise, 0);
@@ -166,7 +153,7 @@ public final class AimFinder {
                 loadRise);
     }
 
-    private GustsFelt gusts(TargetPoint point, double answer, double shortest) {
+    private FilteredGusts gusts(TargetPoint point, double answer, double shortest) {
         return GustsFelt.of(
                 day.turbulence() * point.trueWindSpeed(),
                 point.getTarget().apparentWindSpeed(),

@@ -1,5 +1,7 @@
 package trimwright.aim;
 
+import trimwright.weather.FilteredGusts;
+
 /**
  * How much righting moment and sheet load a state carries, and the most that the day's gusts leave to be carried.
  *
@@ -21,9 +23,9 @@ public record AimLevels(
         double load,
         double loadLimit,
         double loadMost,
-        GustsFelt momentGusts,
+        FilteredGusts momentGusts,
         double momentRise,
-        GustsFelt loadGusts,
+        FilteredGusts loadGusts,
         double loadRise) {
     /** The righting moment to carry (N m): that of the state, or the most where this is less. */
     public double momentAim() {

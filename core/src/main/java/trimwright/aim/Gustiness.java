@@ -10,8 +10,16 @@ import trimwright.boat.Limits;
  * @param chancePerMinute largest chance that in a minute of sailing a gust passes a limit (-), in (0, 1)
  */
 public record Gustiness(double turbulence, double chancePerMinute) {
-    /** Turbulence where nothing is said (-): middle of the 6 to 10 per cent over open water that are common practice, no source. */
+    /**
+     * Turbulence where nothing is said (-), of all that the program computes for a day to come: middle of the 6 to 10 per cent over
+     * open water that are common practice, no source (decision 0105).
+     */
     public static final double TURBULENCE = 0.08;
+
+    /** Least and most that a person may say (-); chosen: a share of 0.08 typed for 8 per cent is below, a squall above. */
+    public static final double LEAST_TURBULENCE = 0.005;
+
+    public static final double MOST_TURBULENCE = 0.3;
 
     /** Chance a minute where the boat file says nothing (-); chosen: one race of half an hour in twelve. */
     public static final double CHANCE_PER_MINUTE = 0.003;

@@ -7,7 +7,7 @@ package trimwright.setup;
  * @param spread standard deviation of that mean, since forecasts err (m/s), 0 or more
  * @param from direction that the wind comes from (rad), clockwise from north
  * @param swing standard deviation of the wind's direction from leg to leg (rad), 0 or more
- * @param gustFactor largest mean of 3 s in 10 min over the mean wind (-), above 1
+ * @param turbulence standard deviation of the wind over its mean within the race (-), above 0
  * @param currentTo direction that the water moves to (rad), clockwise from north
  * @param current speed of the water over ground (m/s), 0 or more
  */
@@ -16,18 +16,18 @@ public record Forecast(
         double spread,
         double from,
         double swing,
-        double gustFactor,
+        double turbulence,
         double currentTo,
         double current) {
     public Forecast {
-        if (!(meanWind > 0) || !(spread >= 0) || !(swing >= 0) || !(gustFactor > 1) || !(current >= 0)) {
+        if (!(meanWind > 0) || !(spread >= 0) || !(swing >= 0) || !(turbulence > 0) || !(current >= 0)) {
             throw new IllegalArgumentException("no forecast: mean " + meanWind + " m/s, spread " + spread
-                    + " m/s, swing " + swing + " rad, gust factor " + gustFactor + ", current " + current + " m/s");
+                    + " m/s, swing " + swing + " rad, turbulence " + turbulence + ", current " + current + " m/s");
         }
     }
 
     /** The same with another expected mean wind (m/s). */
     public Forecast withMean(double other) {
-        return new Forecast(other, spread, from, swing, gustFactor, currentTo, current);
+        return new Forecast(other, spread, from, swing, turbulence, currentTo, current);
     }
 }

@@ -76,13 +76,13 @@ public final class RaceModel {
         if (!(wind > 0)) {
             return new WindOutlook(wind, weight, Double.NaN, Double.NaN, Map.of());
         }
-        GustProcess gusts = GustProcess.of(forecast.gustFactor(), wind);
+        double wander = GustProcess.followedSigma(forecast.turbulence(), wind);
         double time = 0;
         double up = 0;
         Map<GustLimit, Double> passings = new EnumMap<>(GustLimit.class);
         for (Map.Entry<RaceLeg, Integer> entry : counts.entrySet()) {
             RaceLeg leg = entry.getKey();
-            LegTime one = legTime(forecast, wind, gusts, leg, speeds.getOrDefault(leg, List.of()));
+            LegTime one = legTime(forecast, wind, wander, leg, speeds.getOrDefault(leg, List.of()));
             time += entry.getValue() * one.time;
             up += entry.getValue() * one.onFoils;
             AimedLeg line = aims.get(leg);
@@ -102,13 +102,13 @@ public final class RaceModel {
      */
     private record LegTime(double time, double onFoils) {}
 
-    private LegTime legTime(Forecast forecast, double wind, GustProcess gusts, RaceLeg leg, List<LegSpeeds> speeds) {
+    private LegTime legTime(Forecast forecast, double wind, double wander, RaceLeg leg, List<LegSpeeds> speeds) {
         double time = 0;
         double onFoils = 0;
         AimedLeg aimed = aims.get(leg);
         double share = aimed == null ? 1 : aimed.speedShare(wind);
         for (int i = 0; i < SWINGS.count(); i++) {
-            Mean mean = mean(speeds.get(i), wind, gusts.followedSigma());
+            Mean mean = mean(speeds.get(i), wind, wander);
             double loss = turnLoss(forecast, wind, leg, mean.share);
             double one = (leg.length() + loss) / (mean.speed * share);
             time += SWINGS.weight().get(i) * one;

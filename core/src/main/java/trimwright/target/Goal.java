@@ -21,7 +21,7 @@ record Goal(
      * What must be kept.
      *
      * @param speed least speed that counts (m/s)
-     * @param moment least righting moment over weight times length (-)
+     * @param moment least righting moment over weight times length (-); its negative where that has a ceiling
      */
     record Floor(double speed, double moment) {}
 
@@ -36,6 +36,11 @@ record Goal(
     /** Makes the speed of the mode as large as it can be. */
     static Goal speed(TargetMode mode) {
         return new Goal(Kind.SPEED, mode, null, null);
+    }
+
+    /** Makes the speed of the mode as large as it can be with no more moment over weight times length than that (-). */
+    static Goal under(TargetMode mode, double moment) {
+        return new Goal(Kind.SPEED, mode, null, new Floor(0, -moment));
     }
 
     /** Drives a variable to one end above a floor. */

@@ -48,7 +48,7 @@ enum LimitRow {
     HULLS(null),
     /** Speed along the goal not under a floor: only where bands are sought. */
     SPEED_FLOOR(null),
-    /** Righting moment not under a floor: only where bands are sought. */
+    /** Righting moment not under a floor: only where bands are sought. Not above a ceiling: in {@link BelowLimits}. */
     MOMENT_FLOOR(null);
 
     /** Strips of the wing that have their own stall margin in the row. */

@@ -42,11 +42,23 @@ final class WaterFunctions implements Functions {
     private final Platform platform;
     private final Conditions conditions;
     private final Branch branch;
+    /** 1 where the moment's row is a floor, -1 where it is a ceiling. */
+    private final int momentSign;
 
     WaterFunctions(Platform platform, Conditions conditions, Branch branch) {
+        this(platform, conditions, branch, 1);
+    }
+
+    private WaterFunctions(Platform platform, Conditions conditions, Branch branch, int momentSign) {
         this.platform = platform;
         this.conditions = conditions;
         this.branch = branch;
+        this.momentSign = momentSign;
+    }
+
+    /** With the row of the moment's floor the other way up: what goals take from it is a floor of the negative moment. */
+    static WaterFunctions withCeiling(Platform platform, Conditions conditions, Branch branch) {
+        return new WaterFunctions(platform, conditions, branch, -1);
     }
 
     @Override
@@ -69,7 +81,7 @@ final class WaterFunctions implements Functions {
                 ? (load.lowestHullClearance() - boat.limits().rideHeightMin()) / Variable.RIDE_HEIGHT.scale()
                 : load.buoyancy() / platform.weight() - HULL_SHARE;
         row[LimitRow.MOMENT_FLOOR.place()] =
-                platform.rightingMoment(state, conditions, load) / (platform.weight() * platform.length());
+                momentSign * platform.rightingMoment(state, conditions, load) / (platform.weight() * platform.length());
         return row;
     }
 
@@ -96,7 +108,7 @@ final class WaterFunctions implements Functions {
                             ? by.lowestHullClearance() / Variable.RIDE_HEIGHT.scale()
                             : by.buoyancy() / platform.weight());
             double moment = platform.rightingMomentChange(state, conditions, changes.load(), by, variable);
-            column.put(LimitRow.MOMENT_FLOOR, moment / length);
+            column.put(LimitRow.MOMENT_FLOOR, momentSign * moment / length);
         }
         return true;
     }

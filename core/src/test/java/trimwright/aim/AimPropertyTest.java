@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
 import trimwright.air.AirState;
 import trimwright.air.WindProfile;
@@ -18,6 +19,7 @@ import trimwright.platform.Balance;
 import trimwright.platform.Conditions;
 import trimwright.platform.FoilSet;
 import trimwright.platform.Platform;
+import trimwright.platform.Variable;
 import trimwright.target.TargetFinder;
 import trimwright.target.TargetMode;
 import trimwright.target.TargetPoint;
@@ -84,16 +86,56 @@ class AimPropertyTest {
         assertTrue(often.levels().moment() > usual.levels().moment());
     }
 
-    /** The next newton metre costs more than the last, so the multiplier tells the least price. */
+    /** The other ways of carrying so much, searched for by other code: the crew come in, or the elevators set apart by so much. */
     @Test
-    void thePriceByTheMultiplierIsNoMoreThanThatOfTheSearch() {
+    void noOtherWayOfCarryingSoMuchIsFaster() {
         for (TargetMode mode : TargetMode.values()) {
-            AimFinder finder = new AimFinder(PLATFORM, new Gustiness(0.03, 0.003));
-            Aim aim = Objects.requireNonNull(finder.aimAt(point(mode)));
-            AimLevels levels = Objects.requireNonNull(finder.levelsAt(point(mode)));
-            double price = finder.priceAtLeast(point(mode), levels);
-            assertTrue(price > 0.3 * aim.lost() && price < 1.05 * aim.lost(), mode + ": " + price + " " + aim.lost());
+            Aim aim = aim(mode, 0.08);
+            double crewOut = BOAT.crew().yMax();
+            assertEquals(crewOut, aim.state().get(Variable.CREW_PLACE), 1e-6, mode.toString());
+            double best = along(inWind(aim, WIND));
+            double byElevators = carrying(
+                    aim,
+                    apart -> Map.of(
+                            Variable.CREW_PLACE,
+                            crewOut,
+                            Variable.ELEVATOR_DIFFERENTIAL,
+                            aim.state().get(Variable.ELEVATOR_DIFFERENTIAL) + Units.fromDegrees(apart)));
+            double byCrew = carrying(aim, in -> Map.of(Variable.CREW_PLACE, crewOut + in));
+            assertTrue(best > 0.9995 * byElevators, mode + ": " + best + " " + byElevators);
+            assertTrue(best > 1.005 * byCrew, mode + ": " + best + " " + byCrew);
         }
+    }
+
+    /** Speed along the wind with one thing stuck where the moment is that of the aim: found by secants. */
+    private static double carrying(Aim aim, DoubleFunction<Map<Variable, Double>> stuck) {
+        double last = 0;
+        double here = -0.2;
+        double lastMoment = sailed(aim, stuck.apply(last)).rightingMoment();
+        for (int i = 0; i < 12; i++) {
+            Balance balance = sailed(aim, stuck.apply(here));
+            double moment = balance.rightingMoment();
+            if (Math.abs(moment - aim.levels().moment()) < 1e-4 * moment) {
+                return along(balance);
+            }
+            double next = here + (aim.levels().moment() - moment) * (here - last) / (moment - lastMoment);
+            last = here;
+            lastMoment = moment;
+            here = next;
+        }
+        throw new AssertionError("no state that carries the aim's moment");
+    }
+
+    private static Balance sailed(Aim aim, Map<Variable, Double> stuck) {
+        TargetPoint point = aim.point();
+        return Objects.requireNonNull(
+                new TargetFinder(PLATFORM.withSheetLoadMax(aim.levels().loadMost()), Map.of())
+                        .bestOf(point.mode(), point.branch(), WIND, aim.state(), stuck));
+    }
+
+    private static double along(Balance balance) {
+        double angle = balance.state().get(Variable.TRUE_WIND_ANGLE);
+        return balance.state().get(Variable.BOAT_SPEED) * Math.abs(Math.cos(angle));
     }
 
     @Test

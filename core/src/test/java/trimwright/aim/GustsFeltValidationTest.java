@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import trimwright.evidence.ValidatedAgainst;
+import trimwright.weather.FilteredGusts;
 
 /** Against series drawn by code that shares nothing with the main code: spectrum, filters and counting are written out anew. */
 class GustsFeltValidationTest {
@@ -25,7 +26,7 @@ class GustsFeltValidationTest {
             tolerance =
                     "2 per cent of the deviation; passings 5 per cent up to one deviation, 25 at three: the count's own spread")
     void whatIsFeltPassesARiseAsOftenAsInDrawnWind() {
-        GustsFelt felt = GustsFelt.of(0.8, WIND, SPAN, ANSWER, SHORTEST);
+        FilteredGusts felt = GustsFelt.of(0.8, WIND, SPAN, ANSWER, SHORTEST);
         double[] levels = {0, 1, 2, 3};
         double[] tolerances = {0.05, 0.05, 0.08, 0.25};
         long[] counts = new long[levels.length];
@@ -83,7 +84,7 @@ class GustsFeltValidationTest {
     /** Rice's formula turned round, worked by hand: passed once in 1000 times of the mean is sqrt(2 ln 1000) = 3.716922 deviations. */
     @Test
     void theRiseOfARateIsRicesFormulaTurnedRound() {
-        GustsFelt felt = GustsFelt.of(0.8, WIND, SPAN, ANSWER, SHORTEST);
+        FilteredGusts felt = GustsFelt.of(0.8, WIND, SPAN, ANSWER, SHORTEST);
         assertEquals(3.716922, felt.riseFor(felt.rate() / 1000) / felt.sigma(), 1e-6);
         assertEquals(0, felt.riseFor(2 * felt.rate()), 0);
     }

@@ -6,11 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import trimwright.evidence.ValidatedAgainst;
+import trimwright.weather.FilteredGusts;
 
 /** Against a published peak factor, and against gusts drawn from the same spectrum by code that shares nothing with the main code. */
 class GustProcessValidationTest {
     private static final double WIND = 8;
-    private static final double FACTOR = 1.3;
+    private static final double TURBULENCE = 0.12;
 
     /** Over open land at 10 m, in the strong wind such tables are made for, the gust factor belongs to a turbulence of 0.20. */
     @Test
@@ -20,23 +21,15 @@ class GustProcessValidationTest {
                     "1.52 for 3 s and 1.05 for 600 s over the hourly mean, open terrain at 10 m, where turbulence is 0.20",
             tolerance = "15 per cent of the turbulence: tables differ by as much among themselves")
     void thePublishedGustFactorGivesThePublishedTurbulence() {
-        double wind = 30;
-        GustProcess gusts = GustProcess.of(1.52 / 1.05, wind);
-        assertEquals(0.20, gusts.sigma() / shareOfGusts(wind) / wind, 0.15 * 0.20);
+        assertEquals(0.20, GustProcess.turbulence(1.52 / 1.05, 30), 0.15 * 0.20);
     }
 
-    /** Deviation of the mean of 3 s over that of the wind itself, by a sum of its own. */
-    private static double shareOfGusts(double wind) {
-        double time = 8.1 * 0.7 * 10 / wind;
-        double kept = 0;
-        double all = 0;
-        for (double f = 1e-5; f < 10; f *= 1.001) {
-            double power = f * 4 * time / Math.pow(1 + 6 * f * time, 5.0 / 3.0);
-            double x = Math.PI * f * 3;
-            all += power;
-            kept += power * Math.sin(x) / x * Math.sin(x) / x;
+    @Test
+    void gustFactorAndTurbulenceAreEachOthersInverse() {
+        for (double turbulence : new double[] {0.03, 0.08, 0.2}) {
+            double factor = GustProcess.gustFactor(turbulence, WIND);
+            assertEquals(turbulence, GustProcess.turbulence(factor, WIND), 1e-12);
         }
-        return Math.sqrt(kept / all);
     }
 
     /** Eq. of the expected largest for 100 passings: sqrt(2 ln 100) = 3.034854, 0.577216 over it 0.190196. */
@@ -46,7 +39,7 @@ class GustProcessValidationTest {
             where = "expected largest value: sqrt(2 ln n) + 0.5772/sqrt(2 ln n), n = 100 worked by hand",
             tolerance = "1e-6: digits worked")
     void theExpectedLargestIsDavenports() {
-        assertEquals(3.225050, GustProcess.peakFactor(100), 1e-6);
+        assertEquals(3.225050, FilteredGusts.peakFactor(100), 1e-6);
     }
 
     @Test
@@ -56,7 +49,7 @@ class GustProcessValidationTest {
             tolerance =
                     "5 per cent at the mean and one deviation, 8 at two, 25 at three: the count's own spread is half of that")
     void gustsPassALevelAsOftenAsInDrawnWind() {
-        GustProcess gusts = GustProcess.of(FACTOR, WIND);
+        FilteredGusts gusts = GustProcess.gusts(TURBULENCE, WIND);
         double[] levels = {0, 1, 2, 3};
         double[] tolerances = {0.05, 0.05, 0.08, 0.25};
         long[] counts = new long[levels.length];
@@ -91,16 +84,17 @@ class GustProcessValidationTest {
             double expected = gusts.ratePassing(levels[k] * gusts.sigma()) * seconds;
             assertEquals(expected, (double) counts[k], tolerances[k] * expected, "at " + levels[k]);
         }
-        // The gust factor asked for is found again in what was drawn; passings in groups make it a little less.
+        // The gust factor is found again in what was drawn; passings in groups make it a little less.
         double factor = 1 + largest / periods / WIND;
-        assertTrue(factor > 0.97 * FACTOR && factor < 1.02 * FACTOR, "gust factor " + factor);
+        double expected = GustProcess.gustFactor(TURBULENCE, WIND);
+        assertTrue(factor > 0.97 * expected && factor < 1.02 * expected, "gust factor " + factor);
     }
 
     @Test
     void whatTheBoatFollowsIsLessThanAGust() {
-        GustProcess gusts = GustProcess.of(FACTOR, WIND);
-        assertTrue(gusts.followedSigma() < 0.8 * gusts.sigma());
-        assertTrue(gusts.followedSigma() > 0.3 * gusts.sigma());
+        FilteredGusts gusts = GustProcess.gusts(TURBULENCE, WIND);
+        assertTrue(GustProcess.followedSigma(TURBULENCE, WIND) < 0.8 * gusts.sigma());
+        assertTrue(GustProcess.followedSigma(TURBULENCE, WIND) > 0.3 * gusts.sigma());
         assertEquals(0, gusts.ratePassing(100), 0);
     }
 

@@ -19,7 +19,7 @@ class RaceModelTest {
     private static final TargetBook ALWAYS_UP = HandMadeBook.of(wind -> 1, wind -> 3 + 1.5 * wind, 2, 2);
 
     private static Forecast forecast(double spread, double swing) {
-        return new Forecast(8, spread, 0, swing, 1.3, 0, 0);
+        return new Forecast(8, spread, 0, swing, 0.12, 0, 0);
     }
 
     /** Each race drawn: one mean wind, a direction for each leg, the wind on the leg as it wanders. */

@@ -8,7 +8,7 @@ import { useWork } from '../prepare/work.js';
 
 export function Place({ choice }) {
   const card = useRef(null);
-  const asked = { boat: choice.boat ?? 'whimbrel14', wing: choice.wing ?? 'tall', tws_kn: choice.tws ?? '8,12,16,20,24' };
+  const asked = { boat: choice.boat ?? 'whimbrel14', wing: choice.wing ?? 'tall', tws_kn: choice.tws ?? '8,12,16,20,24', turbulence_percent: choice.turbulence };
   const { value, fault } = useWork(`/api/card${query(asked)}`, []);
   if (fault) return html`<${Fault} fault=${fault} />`;
   if (!value) return html`<${Waiting} text=${t('web.cards.working')} />`;
@@ -19,7 +19,7 @@ export function Place({ choice }) {
       <button onClick=${() => card.current.requestFullscreen()}>${t('web.cards.full')}</button>
       <button onClick=${() => choose({ side: next.side })}>${t('web.cards.next', { name: next.name })}</button>
       <a href=${`/api/card.pdf${query(asked)}`} download>PDF</a>
-      <a href=${`/prepare${query({ boat: asked.boat, wing: asked.wing })}`} onClick=${follow}>${t('web.cards.back')}</a>
+      <a href=${`/prepare${query({ boat: asked.boat, wing: asked.wing, turbulence: choice.turbulence })}`} onClick=${follow}>${t('web.cards.back')}</a>
     </p>
     <div class="trim-card" ref=${card} onClick=${() => document.fullscreenElement && choose({ side: next.side })}>
       <div class="card-head"><h1>${side.title}</h1><span class="small">${value.date}</span></div>

@@ -7,9 +7,10 @@ const ASK_AGAIN_MILLIS = 250;
 
 /**
  * @param {string|null} section where the sections come from now: a change asks again
+ * @param {string|undefined} turbulence of the day, per cent; the server's where nothing is said
  * @returns {{book: any, earlier: any, work: {done: number, total: number}|null, fault: Error|null, forgetEarlier: () => void}}
  */
-export function useBook(boat, wing, section) {
+export function useBook(boat, wing, section, turbulence) {
   const [state, setState] = useState({ book: null, earlier: null, work: null, fault: null });
   const shown = useRef(null);
   useEffect(() => {
@@ -19,7 +20,7 @@ export function useBook(boat, wing, section) {
     if (!same) setState({ book: null, earlier: null, work: null, fault: null });
     const ask = async () => {
       try {
-        const answer = await getWork(`/api/targets${query({ boat: boat.id, wing: wing.id })}`, { signal: abort.signal });
+        const answer = await getWork(`/api/targets${query({ boat: boat.id, wing: wing.id, turbulence_percent: turbulence })}`, { signal: abort.signal });
         if (abort.signal.aborted) return;
         if (!answer.ready) {
           setState((old) => ({ ...old, work: answer.body, fault: null }));
@@ -42,6 +43,6 @@ export function useBook(boat, wing, section) {
       clearTimeout(timer);
       abort.abort();
     };
-  }, [boat.id, wing.id, boat.hash, section]);
+  }, [boat.id, wing.id, boat.hash, section, turbulence]);
   return { ...state, forgetEarlier: () => setState((old) => ({ ...old, earlier: null })) };
 }

@@ -11,9 +11,9 @@ import { useWork } from './work.js';
 /** Winds of a card to print, five at most. */
 const RANGES = { light: '6,8,10,12,14', all: '8,12,16,20,24', fresh: '14,16,18,20,22' };
 
-export function Cards({ boat, wing, point, section }) {
+export function Cards({ boat, wing, point, section, turbulence }) {
   if (!point) return null;
-  const at = { boat: boat.id, wing: wing.id };
+  const at = { boat: boat.id, wing: wing.id, turbulence_percent: turbulence };
   const here = { ...at, tws_kn: point.tws_kn };
   const gust = `/api/gust${query({ ...here, twa_deg: point.mode === 'angle' ? point.twa_deg : null })}`;
   return html`
@@ -24,7 +24,7 @@ export function Cards({ boat, wing, point, section }) {
           ${' '}<a href=${`/api/card.pdf${query({ ...at, tws_kn: winds })}`} download>${t(`web.cards.print_${name}`)}</a>`)}
         ${t('web.cards.screen')}
         ${Object.entries(RANGES).map(([name, winds]) => html`
-          ${' '}<a href=${`/card${query({ ...at, tws: winds })}`} onClick=${follow}>${t(`web.cards.print_${name}`)}</a>`)}</p>
+          ${' '}<a href=${`/card${query({ boat: boat.id, wing: wing.id, turbulence, tws: winds })}`} onClick=${follow}>${t(`web.cards.print_${name}`)}</a>`)}</p>
       <${Card} id="gust" title=${t('web.cards.gust', { tws: fixed(point.tws_kn, 0), twa: fixed(point.twa_deg, 0) })}
         path=${gust} made=${`${boat.hash} ${section}`} show=${(doc) => html`<${Gusts} doc=${doc} boat=${boat} wing=${wing} point=${point} />`} />
       <${Card} id="loads" title=${t('web.cards.loads', { tws: fixed(point.tws_kn, 0) })}

@@ -8,15 +8,15 @@ import { useWork } from './work.js';
 
 /** Fields of the question: parameter, its text, what stands there first. */
 const FIELDS = [
-  ['wind_kn', 'wind', '14'], ['wind_spread_kn', 'spread', '2'], ['shift_deg', 'shift', '5'], ['gust_factor_ratio', 'gust', '1.3'],
+  ['wind_kn', 'wind', '14'], ['wind_spread_kn', 'spread', '2'], ['shift_deg', 'shift', '5'],
   ['current_kn', 'current', '0'], ['current_to_deg', 'current_to', '0'], ['leg_m', 'leg', '1500'], ['laps', 'laps', '2'], ['crew_mass_kg', 'crew', ''],
 ];
 
-export function Choose({ boat, tws }) {
+export function Choose({ boat, tws, turbulence }) {
   const first = Object.fromEntries(FIELDS.map(([name, , value]) => [name, value]));
   const [asked, setAsked] = useState(null);
   const [fields, setFields] = useState({ ...first, wind_kn: tws ? String(tws) : first.wind_kn });
-  const { value, fault, work } = useWork(asked && `/api/choose-wing${query({ boat: boat.id, ...asked })}`, [boat.hash]);
+  const { value, fault, work } = useWork(asked && `/api/choose-wing${query({ boat: boat.id, ...asked, turbulence_percent: Number(turbulence.toFixed(3)) })}`, [boat.hash]);
   const submit = (event) => {
     event.preventDefault();
     setAsked({ ...fields });
@@ -31,6 +31,7 @@ export function Choose({ boat, tws }) {
           </label>`)}
         <button>${t('web.choose.go')}</button>
       </form>
+      <p class="quiet">${t('web.choose.turbulence', { turbulence: fixed(turbulence, 1) })}</p>
       ${fault && html`<${Fault} fault=${fault} />`}
       ${asked && !fault && !value && html`<${Waiting} text=${work ? t('web.choose.working', work) : t('web.cards.working')} />`}
       ${value && html`<${Answer} doc=${value} />`}

@@ -15,6 +15,9 @@ import { Cards } from './cards.js';
 import { Choose } from './choose.js';
 import { Plans } from './plans.js';
 
+/** What the server takes where the address says nothing (per cent). */
+const USUAL_TURBULENCE = '8';
+
 export function Place({ choice }) {
   const [turn, setTurn] = useState(0);
   const readAgain = () => setTurn((old) => old + 1);
@@ -36,6 +39,10 @@ export function Place({ choice }) {
         </select>
       </label>
       ${boat.faults.length === 0 && html`<${WingPicker} boat=${boat} choice=${choice} />`}
+      <label class="field">${t('web.prepare.turbulence')}
+        <input name="turbulence" type="number" min="0.5" max="30" step="any" size="4" title=${t('web.prepare.turbulence_note')}
+          value=${choice.turbulence ?? USUAL_TURBULENCE} onChange=${(e) => choose({ turbulence: e.target.value || null })} />
+      </label>
       ${boat.file && html`
         <div class="file">
           <span class="quiet">${boat.file}</span>
@@ -67,7 +74,7 @@ function FileFaults({ boat }) {
 function Targets({ boat, choice }) {
   const wing = wingOf(boat, choice);
   const sections = useSections(boat, wing);
-  const { book, earlier, work, fault, forgetEarlier } = useBook(boat, wing, sectionPart(sections));
+  const { book, earlier, work, fault, forgetEarlier } = useBook(boat, wing, sectionPart(sections), choice.turbulence);
   if (fault) return html`<${Fault} fault=${fault} />`;
   if (!book) return html`<${Working} work=${work} />`;
   const lanes = lanesOf(book);
@@ -86,9 +93,9 @@ function Targets({ boat, choice }) {
       </section>
       <${PointPanel} boat=${boat} wing=${wing} point=${point} aimReason=${book.aim_reason} />
       <${LaneTable} lane=${lanes.find((one) => one.tws === point?.tws_kn)} chosen=${point} />
-      <${Cards} boat=${boat} wing=${wing} point=${point} section=${sectionPart(sections)} />
-      <${Plans} key=${`${boat.id} ${wing.id}`} boat=${boat} wing=${wing} tws=${point?.tws_kn} />
-      <${Choose} key=${boat.id} boat=${boat} tws=${point?.tws_kn} />
+      <${Cards} boat=${boat} wing=${wing} point=${point} section=${sectionPart(sections)} turbulence=${choice.turbulence} />
+      <${Plans} key=${`${boat.id} ${wing.id} ${book.turbulence_ratio}`} boat=${boat} wing=${wing} tws=${point?.tws_kn} turbulence=${100 * book.turbulence_ratio} />
+      <${Choose} key=${`${boat.id} ${book.turbulence_ratio}`} boat=${boat} tws=${point?.tws_kn} turbulence=${100 * book.turbulence_ratio} />
     </div>`;
 }
 

@@ -8,12 +8,12 @@ import { useWork } from './work.js';
 
 const KINDS = ['gybe', 'tack', 'bear-away', 'round-up'];
 
-export function Plans({ boat, wing, tws }) {
-  const at = { boat: boat.id, wing: wing.id };
+export function Plans({ boat, wing, tws, turbulence }) {
+  const at = { boat: boat.id, wing: wing.id, turbulence_percent: tidy(turbulence) };
   return html`
     <section class="panel cards" aria-labelledby="plans-title">
       <h2 id="plans-title">${t('web.plans.title')}</h2>
-      <p class="quiet">${t('web.plans.lead')}</p>
+      <p class="quiet">${t('web.plans.lead', { turbulence: tidy(turbulence) })}</p>
       <${Ask} name="start" made=${boat.hash} pathOf=${(fields) => `/api/start-plan${query({ ...at, ...fields })}`} show=${(doc) => html`<${Start} doc=${doc} />`}
         first=${{ tws_kn: tws ? String(tws) : '14', twa_deg: '100' }}
         inputs=${(fields, set) => html`<${Field} name="tws_kn" fields=${fields} set=${set} /><${Field} name="twa_deg" fields=${fields} set=${set} />`} />
@@ -54,6 +54,9 @@ function Ask({ name, made, first, inputs, pathOf, show }) {
           : html`<${Waiting} text=${t('web.plans.working')} />`)}
     </details>`;
 }
+
+/** Without the last digits of a share turned into per cent. */
+const tidy = (percents) => Number(percents.toFixed(3));
 
 const known = (value) => value !== null && value !== undefined;
 

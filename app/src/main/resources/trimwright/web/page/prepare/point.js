@@ -4,6 +4,7 @@ import { follow } from '../address.js';
 import { fixed, degrees, percent } from '../format.js';
 import { t, wordFor } from '../text.js';
 import { addressOf } from '../explore/inputs.js';
+import { atAim } from './points.js';
 import { WingDrawing } from './wing.js';
 
 export function PointPanel({ boat, wing, point, aimReason }) {
@@ -31,6 +32,7 @@ export function PointPanel({ boat, wing, point, aimReason }) {
           <${Band} name="twist" point=${point} low=${0} high=${wing.twist_max_deg} />
           <${Band} name="sheet" point=${point} low=${0} high=${wing.sheet_max_deg} />
           <p class="quiet">${t('web.prepare.band_note')}</p>
+          <${Aim} boat=${boat} wing=${wing} point=${point} reason=${aimReason} />
           <h3>${t('web.prepare.costs')}</h3>
           <${Costs} point=${point} />
         </div>
@@ -46,13 +48,6 @@ export function PointPanel({ boat, wing, point, aimReason }) {
           <${Load} name="righting_moment" ratio=${point.righting_moment_ratio} text=${percent(point.righting_moment_ratio)} />
           <${Load} name="sheet_load" ratio=${point.sheet_load_n / wing.sheet_load_max_n}
             text=${`${fixed(point.sheet_load_n / 1000, 2)} kN`} of=${`${fixed(wing.sheet_load_max_n / 1000, 1)} kN`} />
-          ${point.righting_moment_aim_nm != null && html`
-            <h3>${t('web.prepare.aim')}</h3>
-            <p>${t('web.prepare.aim_values', {
-              moment: fixed(point.righting_moment_aim_nm / 1000, 0),
-              load: fixed(point.sheet_load_aim_n / 1000, 1),
-              price: point.aim_price_kn == null ? '-' : fixed(point.aim_price_kn, 1) })}</p>
-            <p class="quiet">${aimReason}</p>`}
           <h3>${t('web.prepare.limits')}</h3>
           ${point.limits.length
             ? html`<ul class="plainlist">${point.limits.map((key) => html`<li>${wordFor(`web.limit.${key}`, key)}${gainOf(point, key)}</li>`)}</ul>`
@@ -63,6 +58,26 @@ export function PointPanel({ boat, wing, point, aimReason }) {
         </div>
       </div>
     </section>`;
+}
+
+/** How the target is sailed in the day's gusts, below its limits. */
+function Aim({ boat, wing, point, reason }) {
+  const solved = point.righting_moment_aim_nm != null;
+  return html`
+    <h3>${t('web.prepare.aim')}</h3>
+    ${solved
+      ? html`
+        <dl class="pairs aim">
+          <${Pair} name="boat_speed" value=${`${fixed(point.aim_boat_speed_kn)} kn`} />
+          ${point.mode !== 'angle' && html`<${Pair} name="twa" value=${degrees(point.aim_twa_deg, 1)} />`}
+          ${['camber', 'twist', 'sheet', 'heel'].map((name) => html`<${Pair} name=${name} value=${degrees(point[`aim_${name}_deg`], 1)} />`)}
+          <${Pair} name="righting_moment" value=${`${fixed(point.righting_moment_aim_nm / 1000, 0)} kN m`} />
+          <${Pair} name="sheet_load" value=${`${fixed(point.sheet_load_aim_n / 1000, 2)} kN`} />
+        </dl>
+        <p>${t(point.mode === 'angle' ? 'web.prepare.aim_lost' : 'web.prepare.aim_lost_vmg', { lost: fixed(point.aim_lost_kn, 1) })}
+          ${' '}<a href=${addressOf(boat.id, wing.id, atAim(point))} onClick=${follow}>${t('web.prepare.aim_explore')}</a></p>`
+      : html`<p>${t('web.prepare.no_aim')}</p>`}
+    <p class="quiet">${reason}</p>`;
 }
 
 /** What easing a limit by one per cent would gain, where it is more than nothing. */
@@ -101,6 +116,7 @@ function Band({ name, point, low, high }) {
   const value = point[`${name}_deg`];
   const from = point[`${name}_low_deg`];
   const to = point[`${name}_high_deg`];
+  const aim = point[`aim_${name}_deg`];
   const place = (deg) => 100 * Math.max(0, Math.min(1, (deg - low) / (high - low)));
   return html`
     <div class="band">
@@ -109,6 +125,7 @@ function Band({ name, point, low, high }) {
         <rect class="range" x="0" y="6" width="100%" height="4" rx="2" />
         <rect class="ridge" x=${`${place(from)}%`} y="3" width=${`${Math.max(0.8, place(to) - place(from))}%`} height="10" rx="3" />
         <svg x=${`${place(value)}%`} overflow="visible"><path class="target" d="M0 0V16" /></svg>
+        ${aim !== undefined && html`<svg x=${`${place(aim)}%`} overflow="visible"><path class="aim" d="M0 10l4 6h-8z" /></svg>`}
       </svg>
       <span class="number">${degrees(value, 1)}</span>
       <span class="number quiet">${fixed(from, 1)} \u2013 ${fixed(to, 1)}</span>

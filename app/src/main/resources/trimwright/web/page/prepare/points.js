@@ -53,6 +53,12 @@ export function stretches(lane) {
   return found;
 }
 
+/** The point as it is sailed in the day's gusts: the aim's figures in the place of the target's. */
+export const atAim = (point) => ({
+  ...point,
+  ...Object.fromEntries(Object.entries(point).filter(([key]) => key.startsWith('aim_')).map(([key, value]) => [key.slice(4), value])),
+});
+
 export function closest(items, value, wanted) {
   return items.reduce((best, one) => (Math.abs(value(one) - wanted) < Math.abs(value(best) - wanted) ? one : best));
 }
