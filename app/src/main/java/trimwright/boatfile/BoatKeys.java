@@ -5,8 +5,10 @@ import static trimwright.keyfile.Key.flag;
 import static trimwright.keyfile.Key.number;
 import static trimwright.keyfile.Key.text;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import trimwright.keyfile.Key;
 import trimwright.keyfile.KeyTable;
 
 /**
@@ -16,7 +18,7 @@ import trimwright.keyfile.KeyTable;
 final class BoatKeys {
     static final KeyTable TABLE = new KeyTable(
             "boat/1",
-            List.of(
+            withFoilSets(
                     text("name", "short lower-case name, letters and digits"),
                     text("title", "the name that people read"),
                     number("hulls.length_overall_m", 4, 40, "length over all"),
@@ -157,6 +159,8 @@ final class BoatKeys {
                     number("handling.work_above_critical_j", 1000, 60000, "that one can do above it, rested"),
                     number("handling.peak_power_w", 100, 3000, "of one in the first instant, all out"),
                     number("handling.oil_efficiency_ratio", 0.1, 1, "share of their power that arrives at the rams"),
+                    text("handling.source", "where these figures come from: a sentence that is shown with them")
+                            .orAbsent(),
                     text("handling.oil[].name", "what oil drives, the first served first: rakes, boards, ..."),
                     number("handling.oil[].straight_w", 0, 5000, "mean power at the ram on a straight"),
                     number("handling.oil[].turn_j", 0, 100000, "work at the ram in one turn"),
@@ -180,10 +184,30 @@ final class BoatKeys {
             Set.of(
                     "wing[].flap_joint[]",
                     "wing[].foot_plate",
+                    "foil_set[]",
                     "handling",
                     "handling.oil[]",
                     "mark[]",
                     "mark[].port_tack[]"));
 
     private BoatKeys() {}
+
+    /** The keys with those of other foil sets behind them: of the main foil all, of the rudder the elevator's. */
+    private static List<Key> withFoilSets(Key... keys) {
+        List<Key> all = new ArrayList<>(List.of(keys));
+        all.add(text(
+                "foil_set[].id",
+                "name of another foil set, lower case; \"standard\" is the one of main_foil and rudder"));
+        for (Key key : keys) {
+            if (key.table().equals("main_foil") || key.path().startsWith("rudder.elevator")) {
+                all.add(number(
+                                "foil_set[]." + key.path(),
+                                key.min(),
+                                key.max(),
+                                "the same of that set; as on the standard set where not given")
+                        .orAbsent());
+            }
+        }
+        return all;
+    }
 }

@@ -1,11 +1,13 @@
 package trimwright.boatfile;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.Antenna;
 import trimwright.boat.Boat;
 import trimwright.boat.Crew;
 import trimwright.boat.FlapPanels;
+import trimwright.boat.FoilSpec;
 import trimwright.boat.FootPlate;
 import trimwright.boat.Handling;
 import trimwright.boat.Hulls;
@@ -34,8 +36,8 @@ final class BoatLoader {
                         file.number("platform.mass_kg"), file.number("platform.x_m"), file.number("platform.height_m")),
                 crew(file),
                 file.list("wing").stream().map(BoatLoader::wing).toList(),
-                mainFoil(file),
-                rudder(file),
+                standardFoils(file),
+                foilSets(file),
                 windage(file),
                 limits(file),
                 new WindSensor(
@@ -64,7 +66,13 @@ final class BoatLoader {
         double efficiency = file.number("handling.oil_efficiency_ratio");
         return ease == null
                 ? null
-                : new Handling(new Handling.ControlRates(ease, haul, camber, twist), grinders, work, efficiency, users);
+                : new Handling(
+                        new Handling.ControlRates(ease, haul, camber, twist),
+                        grinders,
+                        work,
+                        efficiency,
+                        users,
+                        file.findText("handling.source"));
     }
 
     private static Hulls hulls(Values file) {
@@ -133,34 +141,60 @@ final class BoatLoader {
                 : new FootPlate(width, wing.number("foot_plate.gap_m"), wing.number("foot_plate.solid_ratio"));
     }
 
-    private static MainFoil mainFoil(Values file) {
-        return new MainFoil(
-                file.number("main_foil.shaft_length_m"),
-                file.number("main_foil.shaft_chord_m"),
-                file.number("main_foil.shaft_thickness_ratio"),
-                file.number("main_foil.tip_span_m"),
-                file.number("main_foil.tip_chord_m"),
-                file.number("main_foil.tip_thickness_ratio"),
-                file.number("main_foil.tip_design_lift_ratio"),
-                file.number("main_foil.tip_dihedral_deg"),
-                file.number("main_foil.y_junction_m"),
-                file.number("main_foil.y_lift_m"),
-                file.number("main_foil.rake_min_deg"),
-                file.number("main_foil.rake_max_deg"),
-                file.number("main_foil.immersion_min_m"));
+    /** Where a set's numbers come from. */
+    private interface Numbers {
+        double of(String path);
     }
 
-    private static Rudder rudder(Values file) {
+    private static FoilSpec standardFoils(Values file) {
+        return new FoilSpec(FoilSpec.STANDARD, mainFoil(file::number), rudder(file::number));
+    }
+
+    /** The standard set, then the others: what these do not say is as there. */
+    private static List<FoilSpec> foilSets(Values file) {
+        List<FoilSpec> sets = new ArrayList<>(List.of(standardFoils(file)));
+        for (Values row : file.list("foil_set")) {
+            Numbers numbers = path -> numberOf(row, file, path);
+            Numbers elevators =
+                    path -> path.startsWith("rudder.elevator") ? numberOf(row, file, path) : file.number(path);
+            sets.add(new FoilSpec(row.getText("id"), mainFoil(numbers), rudder(elevators)));
+        }
+        return sets;
+    }
+
+    private static double numberOf(Values set, Values file, String path) {
+        Double own = set.findNumber(path);
+        return own == null ? file.number(path) : own;
+    }
+
+    private static MainFoil mainFoil(Numbers file) {
+        return new MainFoil(
+                file.of("main_foil.shaft_length_m"),
+                file.of("main_foil.shaft_chord_m"),
+                file.of("main_foil.shaft_thickness_ratio"),
+                file.of("main_foil.tip_span_m"),
+                file.of("main_foil.tip_chord_m"),
+                file.of("main_foil.tip_thickness_ratio"),
+                file.of("main_foil.tip_design_lift_ratio"),
+                file.of("main_foil.tip_dihedral_deg"),
+                file.of("main_foil.y_junction_m"),
+                file.of("main_foil.y_lift_m"),
+                file.of("main_foil.rake_min_deg"),
+                file.of("main_foil.rake_max_deg"),
+                file.of("main_foil.immersion_min_m"));
+    }
+
+    private static Rudder rudder(Numbers file) {
         return new Rudder(
-                file.number("rudder.x_m"),
-                file.number("rudder.shaft_length_m"),
-                file.number("rudder.shaft_chord_m"),
-                file.number("rudder.shaft_thickness_ratio"),
-                file.number("rudder.elevator_span_m"),
-                file.number("rudder.elevator_chord_m"),
-                file.number("rudder.elevator_thickness_ratio"),
-                file.number("rudder.elevator_angle_max_deg"),
-                file.number("rudder.rudder_angle_max_deg"));
+                file.of("rudder.x_m"),
+                file.of("rudder.shaft_length_m"),
+                file.of("rudder.shaft_chord_m"),
+                file.of("rudder.shaft_thickness_ratio"),
+                file.of("rudder.elevator_span_m"),
+                file.of("rudder.elevator_chord_m"),
+                file.of("rudder.elevator_thickness_ratio"),
+                file.of("rudder.elevator_angle_max_deg"),
+                file.of("rudder.rudder_angle_max_deg"));
     }
 
     private static Windage windage(Values file) {

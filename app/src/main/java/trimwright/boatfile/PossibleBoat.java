@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import trimwright.boat.FoilSpec;
 import trimwright.keyfile.Fault;
 import trimwright.keyfile.Values;
 import trimwright.text.Texts;
@@ -49,6 +50,13 @@ final class PossibleBoat {
             String id = wing.findText("id");
             if (id != null && !ids.add(id)) {
                 faults.add(wing.fault("id", Texts.of("boatfile.wing_twice", id)));
+            }
+        }
+        Set<String> sets = new HashSet<>(Set.of(FoilSpec.STANDARD));
+        for (Values set : file.list("foil_set")) {
+            String id = set.findText("id");
+            if (id != null && !sets.add(id)) {
+                faults.add(set.fault("id", Texts.of("boatfile.foils_twice", id, FoilSpec.STANDARD)));
             }
         }
         if (file.list("wing").isEmpty()) {
@@ -106,6 +114,42 @@ final class PossibleBoat {
                 "main_foil.y_junction_m less the tip's span",
                 junction - number("main_foil.tip_span_m"));
         below(file, "main_foil.rake_min_deg", "main_foil.rake_max_deg");
+        file.list("foil_set").forEach(this::otherFoils);
+    }
+
+    /** Faults of another set name the key of it that matters, whether it is given there or taken from the standard set. */
+    private void otherFoils(Values set) {
+        double junction = numberOf(set, "main_foil.y_junction_m");
+        double lift = numberOf(set, "main_foil.y_lift_m");
+        double span = numberOf(set, "main_foil.tip_span_m");
+        if (lift > junction) {
+            faults.add(set.fault(
+                    "main_foil.y_lift_m",
+                    Texts.of(
+                            "boatfile.at_most", "main_foil.y_junction_m (the tip points inboard)", rounded(junction))));
+        }
+        if (lift < junction - span) {
+            faults.add(set.fault(
+                    "main_foil.y_lift_m",
+                    Texts.of(
+                            "boatfile.at_least",
+                            "main_foil.y_junction_m less the tip's span",
+                            rounded(junction - span))));
+        }
+        if (numberOf(set, "main_foil.rake_min_deg") >= numberOf(set, "main_foil.rake_max_deg")) {
+            faults.add(set.fault("main_foil.rake_min_deg", Texts.of("boatfile.below", "main_foil.rake_max_deg")));
+        }
+        double deepest = numberOf(set, "main_foil.shaft_length_m") - numberOf(set, "main_foil.immersion_min_m");
+        if (number("limits.ride_height_max_m") > deepest) {
+            faults.add(set.fault(
+                    "main_foil.shaft_length_m",
+                    Texts.of("boatfile.foil_too_short", number("limits.ride_height_max_m"), deepest)));
+        }
+    }
+
+    private double numberOf(Values set, String path) {
+        Double own = set.findNumber(path);
+        return own == null ? number(path) : own;
     }
 
     private void limits() {

@@ -24,7 +24,9 @@ public final class GustDocument {
     public static ObjectNode of(GustRequest request, List<GustRun.PointGusts> points) {
         ObjectNode document = JsonOut.document("gust/1", request.file().hash())
                 .put("boat", request.file().boat().name())
-                .put("wing", request.wing().id());
+                .put("wing", request.wing().id())
+                .put("foils", request.file().boat().foils().id())
+                .put("crew_mass_kg", request.file().boat().crew().mass());
         ArrayNode list = document.putArray("points");
         for (GustRun.PointGusts point : points) {
             write(request, point, list.addObject());

@@ -26,6 +26,8 @@ public final class LoadDocument {
         ObjectNode document = JsonOut.document("loads/1", request.file().hash())
                 .put("boat", request.file().boat().name())
                 .put("wing", request.wing().id())
+                .put("foils", request.file().boat().foils().id())
+                .put("crew_mass_kg", request.file().boat().crew().mass())
                 .put("angle_deg", Units.toDegrees(SheetLoad.ANGLE))
                 .put("lap_s", request.lap())
                 .put("sheet_load_max_n", request.wing().sheet().loadMax());
@@ -35,8 +37,15 @@ public final class LoadDocument {
             wind.rows().forEach(row -> write(row, request.wing().sheet(), rows.addObject()));
             wind.accounts().forEach(account -> write(request, wind, account, accounts.addObject()));
         }
+        document.put("source", source(request));
         document.put("caution", Texts.of("loads.caution"));
         return document;
+    }
+
+    /** Where rates, powers and oil come from, by the boat file, in one sentence. */
+    public static String source(LoadRequest request) {
+        String source = request.handling().source();
+        return source == null ? Texts.of("loads.no_source") : Texts.of("loads.source", source);
     }
 
     private static void write(LoadRow row, SheetTackle tackle, ObjectNode node) {

@@ -25,7 +25,9 @@ public final class TakeOffDocument {
     public static ObjectNode of(TakeOffRequest request, TakeOffRun.TakeOffs takeOffs) {
         ObjectNode document = JsonOut.document("takeoff/1", request.file().hash())
                 .put("boat", request.file().boat().name())
-                .put("wing", request.wing().id());
+                .put("wing", request.wing().id())
+                .put("foils", request.file().boat().foils().id())
+                .put("crew_mass_kg", request.file().boat().crew().mass());
         ArrayNode rows = document.putArray("rows");
         for (int i = 0; i < takeOffs.rows().size(); i++) {
             write(takeOffs.rows().get(i), takeOffs.ways().get(i), rows.addObject());

@@ -18,6 +18,8 @@ public final class TrimCardDocument {
         ObjectNode document = JsonOut.document("card-page/1", request.file().hash())
                 .put("boat", request.file().boat().name())
                 .put("wing", request.wing().id())
+                .put("foils", request.file().boat().foils().id())
+                .put("crew_mass_kg", request.file().boat().crew().mass())
                 .put("date", request.date().toString())
                 .put("section", request.section().key());
         ArrayNode list = document.putArray("sides");
@@ -33,6 +35,8 @@ public final class TrimCardDocument {
                 "card.origin",
                 request.file().boat().name(),
                 request.file().hash(),
+                request.file().boat().foils().id(),
+                request.file().boat().crew().mass(),
                 Version.get(),
                 Platform.MODEL_VERSION);
         return request.section() == SectionSource.COMPUTED ? origin + " " + Texts.of("sections.computed") : origin;

@@ -57,6 +57,7 @@ public final class SetupDocument {
 
     private static void write(SetupRequest request, SetupChoice choice, SetupChoice.Setup setup, ObjectNode node) {
         node.put("wing", setup.wing())
+                .put("foils", setup.foils())
                 .put("crew_mass_kg", setup.crewMass())
                 .put("recommended", setup.equals(choice.recommended()))
                 .put("reason", SetupWords.reason(choice, setup))

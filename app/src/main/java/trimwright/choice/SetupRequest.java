@@ -21,6 +21,7 @@ import trimwright.units.Units;
  *
  * @param file boat file
  * @param wings some of its wings
+ * @param foilSets some of its foil sets, by name
  * @param crewMasses all together (kg)
  * @param forecast wind and current
  * @param legs of the course
@@ -29,6 +30,7 @@ import trimwright.units.Units;
 public record SetupRequest(
         BoatFile file,
         List<WingSpec> wings,
+        List<String> foilSets,
         List<Double> crewMasses,
         Forecast forecast,
         List<RaceLeg> legs,
@@ -45,29 +47,42 @@ public record SetupRequest(
     /** Deviations of the forecast that a book is to cover: 99 of 100 winds. */
     private static final double COVERED = 2.6;
 
-    /** Mass of one of the crew that the boat file allows (kg). */
-    private static final double LIGHTEST = 40;
-
-    private static final double HEAVIEST = 140;
-
     public SetupRequest {
         wings = List.copyOf(wings);
+        foilSets = List.copyOf(foilSets);
         crewMasses = List.copyOf(crewMasses);
         legs = List.copyOf(legs);
-        if (wings.size() * crewMasses.size() > MOST) {
-            throw new UserInputException(Texts.of("choose.too_many", wings.size() * crewMasses.size(), MOST));
+        int setups = wings.size() * foilSets.size() * crewMasses.size();
+        if (setups > MOST) {
+            throw new UserInputException(Texts.of("choose.too_many", setups, MOST));
         }
-        int people = file.boat().crew().count();
-        for (double mass : crewMasses) {
-            if (!(mass >= people * LIGHTEST && mass <= people * HEAVIEST)) {
-                throw new UserInputException(
-                        Texts.of("choose.crew_mass", mass, people, people * LIGHTEST, people * HEAVIEST));
-            }
-        }
+        foilSets.forEach(file::withFoils);
+        crewMasses.forEach(file::withCrewMass);
         if (legs.isEmpty()) {
             throw new IllegalArgumentException("a course without a leg");
         }
     }
+
+    /** Each wing with each foil set and each crew, in this order. */
+    public List<Sailed> setups() {
+        List<Sailed> setups = new ArrayList<>();
+        for (WingSpec wing : wings) {
+            for (String foils : foilSets) {
+                for (double mass : crewMasses) {
+                    setups.add(new Sailed(file.withFoils(foils).withCrewMass(mass), wing));
+                }
+            }
+        }
+        return setups;
+    }
+
+    /**
+     * One of the setups.
+     *
+     * @param file the boat with its foil set and crew
+     * @param wing its wing
+     */
+    public record Sailed(BoatFile file, WingSpec wing) {}
 
     /** The default grid, and as many winds more as the forecast asks for. */
     public TargetGrid grid() {

@@ -27,28 +27,24 @@ public final class SetupRun {
 
     /** Steps that {@link Progress} is told about: one a wind of each book, one a wind whose gusts are looked at. */
     public static long steps(SetupRequest request) {
-        long setups = (long) request.wings().size() * request.crewMasses().size();
-        return setups
+        return request.setups().size()
                 * (request.grid().winds().size()
                         + (long) request.gustWinds().size() * angles(request).size());
     }
 
-    /** All setups, in the order of crew masses within that of wings. */
+    /** All setups, in the order of the request. */
     public static SetupChoice of(SetupRequest request, TargetBooks books, Progress progress)
             throws InterruptedException {
         List<SetupChoice.Setup> setups = new ArrayList<>();
-        for (WingSpec wing : request.wings()) {
-            for (double mass : request.crewMasses()) {
-                setups.add(setup(request, wing, mass, books, progress));
-            }
+        for (SetupRequest.Sailed sailed : request.setups()) {
+            setups.add(setup(request, sailed.file(), sailed.wing(), books, progress));
         }
         return new SetupChoice(setups, request.chanceMax());
     }
 
     private static SetupChoice.Setup setup(
-            SetupRequest request, WingSpec wing, double mass, TargetBooks books, Progress progress)
+            SetupRequest request, BoatFile file, WingSpec wing, TargetBooks books, Progress progress)
             throws InterruptedException {
-        BoatFile file = request.file().withCrewMass(mass);
         TargetBook book = books.of(new TargetRequest(file, wing, request.grid(), Map.of()), progress);
         RaceModel model = new RaceModel(book, aims(request, file, wing, book, progress), request.turns());
         Forecast forecast = request.forecast();
@@ -56,7 +52,8 @@ public final class SetupRun {
         double more = forecast.meanWind() + SetupChoice.OTHER_WIND;
         return new SetupChoice.Setup(
                 wing.id(),
-                mass,
+                file.boat().foils().id(),
+                file.boat().crew().mass(),
                 model.outlook(forecast, request.legs()),
                 model.outlook(forecast.withMean(Math.max(less, SetupChoice.OTHER_WIND / 3)), request.legs()),
                 model.outlook(forecast.withMean(more), request.legs()));

@@ -21,6 +21,7 @@ public final class SetupTable {
             RaceOutlook outlook = setup.asForecast();
             table.row(List.of(
                     setup.wing(),
+                    setup.foils(),
                     decimal(setup.crewMass(), 0),
                     clock(outlook.time()),
                     Texts.of(
@@ -43,6 +44,7 @@ public final class SetupTable {
         for (SetupChoice.Setup setup : choice.setups()) {
             table.row(List.of(
                     setup.wing(),
+                    setup.foils(),
                     decimal(setup.crewMass(), 0),
                     regret(choice, setup, SetupChoice.Setup::lessWind),
                     regret(choice, setup, SetupChoice.Setup::asForecast),

@@ -44,6 +44,9 @@ public final class CardCommand implements Callable<Integer> {
     private final WingOption wing = new WingOption();
 
     @Mixin
+    private final SetupOption setup = new SetupOption();
+
+    @Mixin
     private final SectionOption section = new SectionOption();
 
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "8:24:4", descriptionKey = "card.tws")
@@ -71,7 +74,7 @@ public final class CardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        BoatFile file = boat.load();
+        BoatFile file = setup.of(boat.load());
         WingSpec spec = wing.of(file.boat());
         List<Double> winds = Steps.winds("--tws", tws);
         if (winds.size() > TrimCardRequest.MOST_WINDS) {
@@ -88,6 +91,8 @@ public final class CardCommand implements Callable<Integer> {
             console.json(JsonOut.document("card/1", file.hash())
                     .put("boat", file.boat().name())
                     .put("wing", spec.id())
+                    .put("foils", file.boat().foils().id())
+                    .put("crew_mass_kg", file.boat().crew().mass())
                     .put("date", request.date().toString())
                     .put("section", section.source().key())
                     .put("file", target.toString())

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import trimwright.boat.FoilSpec;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.choice.CourseLegs;
@@ -30,7 +31,7 @@ import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.units.Units;
 
-/** Compares wings and crew masses over a forecast and a course. */
+/** Compares wings, foil sets and crew masses over a forecast and a course. */
 @Command(name = "choose-wing")
 public final class ChooseWingCommand implements Callable<Integer> {
     @Mixin
@@ -41,6 +42,9 @@ public final class ChooseWingCommand implements Callable<Integer> {
 
     @Option(names = "--wing", paramLabel = "ID,ID", descriptionKey = "choose.wing")
     private @Nullable String wings;
+
+    @Option(names = "--foils", paramLabel = "ID,ID", descriptionKey = "choose.foils")
+    private @Nullable String foils;
 
     @Option(names = "--crew-mass", paramLabel = "KG,KG", descriptionKey = "choose.crew_masses")
     private @Nullable String crewMasses;
@@ -97,8 +101,8 @@ public final class ChooseWingCommand implements Callable<Integer> {
         BoatFile file = boat.load();
         ForecastInput input = input();
         Forecast forecast = input.forecast();
-        SetupRequest request =
-                new SetupRequest(file, wings(file), crewMasses(file), forecast, legs(input, forecast), turns());
+        SetupRequest request = new SetupRequest(
+                file, wings(file), foilSets(file), crewMasses(file), forecast, legs(input, forecast), turns());
         SetupChoice choice = compute(request);
         if (choice.setups().stream()
                 .allMatch(setup -> Double.isNaN(setup.asForecast().time()))) {
@@ -141,13 +145,18 @@ public final class ChooseWingCommand implements Callable<Integer> {
             return file.boat().wings();
         }
         List<WingSpec> chosen = new ArrayList<>();
-        for (String id : Arrays.stream(wings.split(",", -1))
-                .map(String::strip)
-                .distinct()
-                .toList()) {
+        for (String id : names(wings)) {
             chosen.add(WingOption.of(file.boat(), id));
         }
         return chosen;
+    }
+
+    private List<String> foilSets(BoatFile file) {
+        return foils == null ? file.boat().foilSets().stream().map(FoilSpec::id).toList() : names(foils);
+    }
+
+    private static List<String> names(String given) {
+        return Arrays.stream(given.split(",", -1)).map(String::strip).distinct().toList();
     }
 
     private List<Double> crewMasses(BoatFile file) {

@@ -51,6 +51,9 @@ public final class DebriefCommand implements Callable<Integer> {
     private final WingOption wing = new WingOption();
 
     @Mixin
+    private final SetupOption setup = new SetupOption();
+
+    @Mixin
     private final SectionOption section = new SectionOption();
 
     @Option(names = "--speed", paramLabel = "SOURCE", descriptionKey = "debrief.speed_option")
@@ -85,7 +88,7 @@ public final class DebriefCommand implements Callable<Integer> {
                 WindOptions.DEFAULT.longestGap(),
                 speedSource(),
                 asLogged ? WindOptions.Sensors.AS_LOGGED : WindOptions.Sensors.CORRECTED);
-        BoatFile file = boat == null ? null : BoatFiles.find(boat);
+        BoatFile file = boat == null ? setup.withoutBoat() : setup.of(BoatFiles.find(boat));
         WingSpec spec = file == null ? null : wing.of(file.boat());
         Course given = course == null ? null : CourseFiles.read(course);
         try (Library shelf = Library.open(library.folder(folders))) {

@@ -16,6 +16,9 @@ public final class DrillOptions {
     @Mixin
     private final WingOption wing = new WingOption();
 
+    @Mixin
+    private final SetupOption setup = new SetupOption();
+
     @Option(names = "--boat", paramLabel = "BOAT", defaultValue = "whimbrel14", descriptionKey = "practice.boat")
     private String boat = "";
 
@@ -28,7 +31,7 @@ public final class DrillOptions {
     }
 
     BoatFile file() {
-        return BoatFiles.find(boat);
+        return setup.of(BoatFiles.find(boat));
     }
 
     WingSpec wing(BoatFile file) {

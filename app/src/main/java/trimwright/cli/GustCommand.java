@@ -39,6 +39,9 @@ public final class GustCommand implements Callable<Integer> {
     private final WingOption wing = new WingOption();
 
     @Mixin
+    private final SetupOption setup = new SetupOption();
+
+    @Mixin
     private final SectionOption section = new SectionOption();
 
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "14", descriptionKey = "gust.tws")
@@ -63,7 +66,7 @@ public final class GustCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        BoatFile file = boat.load();
+        BoatFile file = setup.of(boat.load());
         WingSpec spec = wing.of(file.boat());
         NumberCheck.within("--tws", tws, WIND_LEAST, WIND_MOST);
         if (twa != null) {
@@ -94,7 +97,7 @@ public final class GustCommand implements Callable<Integer> {
 
     private void print(GustRequest request, List<GustRun.PointGusts> points) {
         console.line(Texts.of(
-                "gust.title", request.file().boat().title(), request.wing().id()));
+                "gust.title", request.file().boat().title(), request.file().words(request.wing())));
         for (GustRun.PointGusts gusts : points) {
             console.line("");
             console.line(GustTable.title(gusts.point()));

@@ -80,6 +80,9 @@ public final class LiveCommand implements Callable<Integer> {
     @Mixin
     private final WingOption wing = new WingOption();
 
+    @Mixin
+    private final SetupOption setup = new SetupOption();
+
     @Option(names = "--own", paramLabel = "NAME", defaultValue = "", descriptionKey = "trimwright.live.own")
     private String own = "";
 
@@ -192,9 +195,10 @@ public final class LiveCommand implements Callable<Integer> {
     /** Makes the derivation of a boat, with targets where a boat file is given. */
     private Supplier<LiveBoat> boats() throws InterruptedException {
         if (boat == null) {
+            setup.withoutBoat();
             return () -> new LiveBoat(null, null, null);
         }
-        BoatFile file = BoatFiles.find(boat);
+        BoatFile file = setup.of(BoatFiles.find(boat));
         WingSpec carried = wing.of(file.boat());
         TargetBook book = console.book(books, TargetRequest.of(file, carried));
         SpeedResponse response = DrillBoats.response(file, carried, book);

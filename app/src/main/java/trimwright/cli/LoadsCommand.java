@@ -35,6 +35,9 @@ public final class LoadsCommand implements Callable<Integer> {
     private final WingOption wing = new WingOption();
 
     @Mixin
+    private final SetupOption setup = new SetupOption();
+
+    @Mixin
     private final SectionOption section = new SectionOption();
 
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "8:24:4", descriptionKey = "loads.tws")
@@ -56,7 +59,7 @@ public final class LoadsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        BoatFile file = boat.load();
+        BoatFile file = setup.of(boat.load());
         WingSpec spec = wing.of(file.boat());
         LoadRequest request = new LoadRequest(
                 file,
@@ -81,7 +84,7 @@ public final class LoadsCommand implements Callable<Integer> {
 
     private void print(LoadRequest request, List<LoadRun.WindLoads> loads) {
         console.line(Texts.of(
-                "loads.title", request.file().boat().title(), request.wing().id()));
+                "loads.title", request.file().boat().title(), request.file().words(request.wing())));
         console.text(LoadTable.sheets(request, loads));
         console.line("");
         console.line(Texts.of("loads.camber_title"));
@@ -93,6 +96,7 @@ public final class LoadsCommand implements Callable<Integer> {
         console.line(Texts.of("loads.haul_title"));
         console.text(LoadTable.hauls(request, loads));
         section.say(console);
+        console.line(LoadDocument.source(request));
         console.line(Texts.of("loads.caution"));
     }
 

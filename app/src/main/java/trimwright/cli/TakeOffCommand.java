@@ -31,6 +31,9 @@ public final class TakeOffCommand implements Callable<Integer> {
     private final WingOption wing = new WingOption();
 
     @Mixin
+    private final SetupOption setup = new SetupOption();
+
+    @Mixin
     private final SectionOption section = new SectionOption();
 
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "6:12:1", descriptionKey = "takeoff.tws")
@@ -46,7 +49,7 @@ public final class TakeOffCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        BoatFile file = boat.load();
+        BoatFile file = setup.of(boat.load());
         WingSpec spec = wing.of(file.boat());
         TakeOffRequest request = new TakeOffRequest(file, spec, Steps.winds("--tws", tws));
         TakeOffRun.TakeOffs takeOffs = compute(request);
@@ -60,7 +63,7 @@ public final class TakeOffCommand implements Callable<Integer> {
 
     private void print(TakeOffRequest request, TakeOffRun.TakeOffs takeOffs) {
         console.line(Texts.of(
-                "takeoff.title", request.file().boat().title(), request.wing().id()));
+                "takeoff.title", request.file().boat().title(), request.file().words(request.wing())));
         console.text(TakeOffTable.text(takeOffs.rows()));
         console.line("");
         console.line(Texts.of("takeoff.time_title"));

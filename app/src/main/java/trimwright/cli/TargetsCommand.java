@@ -39,6 +39,9 @@ public final class TargetsCommand implements Callable<Integer> {
     private final WingOption wing = new WingOption();
 
     @Mixin
+    private final SetupOption setup = new SetupOption();
+
+    @Mixin
     private final SectionOption section = new SectionOption();
 
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "6:26:2", descriptionKey = "targets.tws")
@@ -76,7 +79,7 @@ public final class TargetsCommand implements Callable<Integer> {
             throw new UserInputException(Texts.of("targets.json_or_csv"));
         }
         double gusty = turbulence.ratio();
-        BoatFile file = boat.load();
+        BoatFile file = setup.of(boat.load());
         WingSpec spec = wing.of(file.boat());
         List<Double> winds = Steps.winds("--tws", tws);
         List<Double> angles = Steps.parse("--twa", twa, 20, 175).stream()
@@ -96,7 +99,7 @@ public final class TargetsCommand implements Callable<Integer> {
         } else if (csv) {
             console.text(TargetTable.csv(book, aims));
         } else {
-            console.line(Texts.of("targets.title", file.boat().title(), spec.id()));
+            console.line(Texts.of("targets.title", file.boat().title(), file.words(spec)));
             if (!fix.isEmpty()) {
                 console.line(Texts.of("targets.held", String.join(", ", fix)));
             }

@@ -60,6 +60,10 @@ public final class DebriefJson {
         ObjectNode document = boat == null ? JsonOut.document(SCHEMA) : JsonOut.document(SCHEMA, boat.hash());
         document.put("session", session);
         document.put("wing", wing == null ? null : wing.id());
+        if (boat != null) {
+            document.put("foils", boat.boat().foils().id())
+                    .put("crew_mass_kg", boat.boat().crew().mass());
+        }
         document.put("section", wing == null ? null : section.key());
         write(report, document);
         return document;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
+import trimwright.boatfile.BoatFile;
 import trimwright.store.Derived;
 import trimwright.store.SessionInfo;
 import trimwright.text.JsonOut;
@@ -61,10 +62,11 @@ public final class KeptDebriefs {
     private static String title(DebriefRequest request) {
         SessionInfo session = request.session();
         WingSpec wing = request.wing();
+        BoatFile boat = request.boat();
         String title = Texts.of("debrief.title", session.id(), session.start());
-        return wing == null
+        return wing == null || boat == null
                 ? title
-                : title + "\n" + Texts.of("debrief.section." + request.section().key(), wing.id());
+                : title + "\n" + Texts.of("debrief.section." + request.section().key(), boat.words(wing));
     }
 
     /** By what the session was judged, the newest first; without debriefs that had no boat file. */

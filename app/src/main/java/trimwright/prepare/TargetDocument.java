@@ -43,6 +43,8 @@ public final class TargetDocument {
         ObjectNode document = JsonOut.document("target-book/1", boat.hash())
                 .put("boat", book.boat())
                 .put("wing", book.wing())
+                .put("foils", boat.boat().foils().id())
+                .put("crew_mass_kg", boat.boat().crew().mass())
                 .put("equations", book.modelVersion())
                 .put("section", section.key());
         MarkedKeys.writeUnits(boat.marks(), book.wing(), document);

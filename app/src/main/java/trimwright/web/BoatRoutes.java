@@ -4,12 +4,15 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import trimwright.boat.Boat;
+import trimwright.boat.FoilSpec;
 import trimwright.boat.TrimRange;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.WingCut;
 import trimwright.target.TrimSetting;
 import trimwright.text.JsonOut;
+import trimwright.text.Texts;
 import trimwright.units.Units;
 
 /** Boats, their wings, and a wing's outline at a trim. */
@@ -32,7 +35,7 @@ final class BoatRoutes implements Routes {
         for (BoatShelf.Entry entry : shelf.list()) {
             ObjectNode boat = boats.addObject().put("id", entry.id());
             BoatFile file = entry.file();
-            boat.put("title", file == null ? entry.id() : file.boat().title());
+            boat.put("title", file == null ? entry.id() : title(file.boat()));
             if (entry.path() != null) {
                 boat.put("file", entry.path());
             }
@@ -45,6 +48,11 @@ final class BoatRoutes implements Routes {
             }
         }
         Json.send(ctx, document);
+    }
+
+    private static String title(Boat boat) {
+        String foils = boat.foils().id();
+        return foils.equals(FoilSpec.STANDARD) ? boat.title() : Texts.of("web.boat_with_foils", boat.title(), foils);
     }
 
     private static void addWing(ObjectNode node, WingSpec wing) {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.FoilSpec;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
@@ -17,6 +18,9 @@ import trimwright.text.UserInputException;
  * are read each time they are asked for, so a change saved in an editor is there at the next look.
  */
 final class BoatShelf {
+    /** Between a boat's id and that of a foil set, where it is not the standard one. */
+    private static final String FOILS = "~";
+
     private final List<Place> places = new ArrayList<>();
 
     private record Place(String id, String given, boolean isFile) {}
@@ -47,15 +51,20 @@ final class BoatShelf {
         }
     }
 
+    /** Every boat, and behind it once more for each further foil set. */
     List<Entry> list() {
-        return places.stream().map(BoatShelf::read).toList();
+        return places.stream().flatMap(place -> read(place).stream()).toList();
     }
 
-    /** The boat of that id; throws {@link Refusal} if there is none and {@link UserInputException} if its file has faults. */
+    /** The boat of that id with the foil set that it names; throws {@link Refusal} if there is none and {@link UserInputException} if its file has faults. */
     BoatFile get(String id) {
         for (Place place : places) {
             if (place.id().equals(id)) {
                 return BoatFiles.find(place.given());
+            }
+            if (id.startsWith(place.id() + FOILS)) {
+                return BoatFiles.find(place.given())
+                        .withFoils(id.substring(place.id().length() + 1));
             }
         }
         throw Refusal.notFound(Texts.of("web.refuse.boat", id));
@@ -70,10 +79,13 @@ final class BoatShelf {
                         Refusal.notFound(Texts.of("web.refuse.wing", file.boat().title(), id)));
     }
 
-    private static Entry read(Place place) {
+    private static List<Entry> read(Place place) {
         String path = place.isFile() ? place.given() : null;
         try {
-            return new Entry(place.id(), path, BoatFiles.find(place.given()), List.of());
+            BoatFile file = BoatFiles.find(place.given());
+            return file.boat().foilSets().stream()
+                    .map(set -> new Entry(idOf(place, set), path, file.withFoils(set.id()), List.of()))
+                    .toList();
         } catch (UserInputException e) {
             // The page says which file: of the path in each line its name is enough.
             String given = place.given();
@@ -82,7 +94,11 @@ final class BoatShelf {
                     .lines()
                     .map(line -> line.replace(given, name))
                     .toList();
-            return new Entry(place.id(), path, null, faults);
+            return List.of(new Entry(place.id(), path, null, faults));
         }
+    }
+
+    private static String idOf(Place place, FoilSpec set) {
+        return set.id().equals(FoilSpec.STANDARD) ? place.id() : place.id() + FOILS + set.id();
     }
 }

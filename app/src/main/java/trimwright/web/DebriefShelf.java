@@ -57,7 +57,7 @@ final class DebriefShelf implements AutoCloseable {
             @Nullable WingSpec wing,
             @Nullable Sections sections) {
         String key(SessionInfo session) {
-            return session.hashCode() + " " + session.id() + " " + (boat == null ? "" : boat.hash()) + " "
+            return session.hashCode() + " " + session.id() + " " + (boat == null ? "" : boat.setup()) + " "
                     + (wing == null ? "" : wing.id()) + " " + source();
         }
 

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.FoilSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.choice.CourseLegs;
 import trimwright.choice.ForecastInput;
@@ -76,10 +77,22 @@ final class SetupRoutes implements Routes {
         return new SetupRequest(
                 file,
                 file.boat().wings(),
+                foilSets(ctx, file),
                 crewMasses(ctx, file),
                 forecast,
                 CourseLegs.upAndDown(forecast.from(), leg, laps),
                 TurnLosses.USUAL.withPerLeg(Query.numberOr(ctx, "turns", 0, 50, TurnLosses.USUAL.perLeg())));
+    }
+
+    /** Those named, with commas; all of the file where none is. */
+    private static List<String> foilSets(Context ctx, BoatFile file) {
+        @Nullable String given = ctx.queryParam("foils");
+        return given == null || given.isBlank()
+                ? file.boat().foilSets().stream().map(FoilSpec::id).toList()
+                : Arrays.stream(given.split(",", -1))
+                        .map(String::strip)
+                        .distinct()
+                        .toList();
     }
 
     private static List<Double> crewMasses(Context ctx, BoatFile file) {

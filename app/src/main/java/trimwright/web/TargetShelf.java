@@ -103,7 +103,7 @@ final class TargetShelf implements AutoCloseable {
     }
 
     private static String keyOf(BoatFile boat, WingSpec wing, SectionSource source, double turbulence) {
-        return boat.hash() + " " + wing.id() + " " + source.key() + " " + turbulence;
+        return boat.setup() + " " + wing.id() + " " + source.key() + " " + turbulence;
     }
 
     @Override

@@ -117,6 +117,25 @@ class BoatFilesTest {
     }
 
     @Test
+    void aFoilSetSaysWhatDiffersAndAFileWithoutAnyHasTheStandardOne() {
+        BoatFile file = BoatFiles.find("whimbrel14");
+        assertEquals("standard", file.boat().foils().id());
+        Boat light = file.withFoils("light").boat();
+        assertEquals(1.8 * 0.42, light.mainFoil().tipArea(), 1e-12);
+        assertEquals(1.6 * 0.33, file.boat().mainFoil().tipArea(), 1e-12);
+        assertEquals(file.boat().mainFoil().shaftLength(), light.mainFoil().shaftLength());
+        assertEquals(file.boat().rudder().x(), light.rudder().x());
+        assertEquals(file, file.withCrewMass(510).withFoils("standard"));
+        assertEquals(file.boat(), file.withFoils("light").withFoils("standard").boat());
+        String without = GOOD.substring(0, GOOD.indexOf("[[foil_set]]")) + GOOD.substring(GOOD.indexOf("[windage]"));
+        assertEquals(
+                file.boat().foils(),
+                BoatFiles.parse("a.toml", bytes(without)).boat().foilSets().get(0));
+        UserInputException e = assertThrows(UserInputException.class, () -> file.withFoils("large"));
+        assertTrue(String.valueOf(e.getMessage()).contains("standard, light"));
+    }
+
+    @Test
     void classSpeedLimitMayBeLeftOutAndIsReadInMetresPerSecond() {
         assertEquals(null, BoatFiles.find("whimbrel14").boat().limits().boatSpeedMax());
         String limited = GOOD.replace("[limits]", "[limits]\nboat_speed_max_kn = 54");
@@ -186,6 +205,11 @@ class BoatFilesTest {
                 "y_lift_m = 3.75|y_lift_m = 4.5|main_foil.y_lift_m",
                 "y_lift_m = 3.75|y_lift_m = 2.5|main_foil.y_lift_m",
                 "rake_min_deg = -3|rake_min_deg = 12|main_foil.rake_min_deg",
+                "y_lift_m = 3.67|y_lift_m = 4.5|foil_set[0].main_foil.y_lift_m",
+                "y_lift_m = 3.67|y_lift_m = 2.5|foil_set[0].main_foil.y_lift_m",
+                "y_lift_m = 3.67|rake_min_deg = 11|foil_set[0].main_foil.rake_min_deg",
+                "y_lift_m = 3.67|shaft_length_m = 1.5|foil_set[0].main_foil.shaft_length_m",
+                "id = \"light\"|id = \"standard\"|foil_set[0].id",
                 "heel_min_deg = -2|heel_min_deg = 6|limits.heel_min_deg",
                 "ride_height_max_m = 1.4|ride_height_max_m = 1.85|limits.ride_height_max_m",
                 "immersion_min_m = 0.4|immersion_min_m = 1|limits.ride_height_max_m",

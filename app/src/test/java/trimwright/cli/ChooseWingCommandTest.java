@@ -33,7 +33,17 @@ class ChooseWingCommandTest {
                 forecast,
                 "schema = \"forecast/1\"\nwind_kn = 14\nwind_spread_kn = 0.3\nshift_deg = 8\ngust_factor_ratio = 2\n");
         CliRun run = run(
-                "--wing", "tall", "--forecast", forecast.toString(), "--gust-factor", "1.2", "--laps", "1", "--json");
+                "--wing",
+                "tall",
+                "--foils",
+                "standard",
+                "--forecast",
+                forecast.toString(),
+                "--gust-factor",
+                "1.2",
+                "--laps",
+                "1",
+                "--json");
         assertEquals(0, run.exit(), run.err());
         JsonNode document = new ObjectMapper().readTree(run.out());
         assertEquals("setup-choice/1", document.path("schema").asText());
@@ -60,7 +70,9 @@ class ChooseWingCommandTest {
     /** In fresh wind targets stand at the sheet's limit: sailed at her aims a boat is recommended, unless next to no chance is allowed. */
     @Test
     void inFreshWindASetupIsRecommendedByItsAims() throws IOException {
-        String[] question = {"--wing", "short", "--wind", "20", "--wind-spread", "0.3", "--laps", "1", "--json"};
+        String[] question = {
+            "--wing", "short", "--foils", "standard", "--wind", "20", "--wind-spread", "0.3", "--laps", "1", "--json"
+        };
         CliRun run = run(question);
         assertEquals(0, run.exit(), run.err());
         JsonNode setup = new ObjectMapper().readTree(run.out()).path("setups").path(0);
@@ -86,6 +98,38 @@ class ChooseWingCommandTest {
         assertTrue(other.path("verdict").asText().contains("of races"), other.toString());
     }
 
+    /** The larger foils are for light air: each set by the winds it is meant for, each crew with each set. */
+    @Test
+    void foilSetsAndCrewsAreComparedAndEachHasItsWind() throws IOException {
+        JsonNode light = setups("--wind", "9");
+        assertEquals(2, light.size());
+        assertEquals("standard", light.path(0).path("foils").asText());
+        assertEquals("light", light.path(1).path("foils").asText());
+        assertTrue(time(light.path(1)) < time(light.path(0)), light.toString());
+        JsonNode fresh = setups("--wind", "20", "--crew-mass", "480,540");
+        assertEquals(4, fresh.size());
+        assertTrue(time(fresh.path(0)) < time(fresh.path(2)), fresh.toString());
+        assertTrue(time(fresh.path(1)) < time(fresh.path(0)), "the heavier crew: " + fresh);
+    }
+
+    private JsonNode setups(String... question) throws IOException {
+        String[] all = new String[question.length + 7];
+        System.arraycopy(question, 0, all, 0, question.length);
+        System.arraycopy(
+                new String[] {"--wing", "tall", "--wind-spread", "0.3", "--laps", "1", "--json"},
+                0,
+                all,
+                question.length,
+                7);
+        CliRun run = run(all);
+        assertEquals(0, run.exit(), run.err());
+        return new ObjectMapper().readTree(run.out()).path("setups");
+    }
+
+    private static double time(JsonNode setup) {
+        return setup.path("outlooks").path(1).path("time_s").asDouble();
+    }
+
     private static double meanOf(JsonNode winds) {
         double all = 0;
         double sum = 0;
@@ -107,7 +151,8 @@ class ChooseWingCommandTest {
         assertRefused("turbulence and a gust factor", run("--wind", "14", "--turbulence", "8", "--gust-factor", "1.2"));
         assertRefused("--crew-mass", run("--wind", "14", "--crew-mass", "450,9"));
         assertRefused("no crew of 6", run("--wind", "14", "--crew-mass", "100"));
-        assertRefused("14 setups", run("--wind", "14", "--crew-mass", "480:540:10"));
+        assertRefused("28 setups", run("--wind", "14", "--crew-mass", "480:540:10"));
+        assertRefused("no such foil set", run("--wind", "14", "--foils", "light,heavy"));
         assertRefused("no such wing", run("--wind", "14", "--wing", "tall,middling"));
         assertRefused("--from", run("--wind", "14", "--course", "course.toml"));
         Path forecast = home.resolve("odd.toml");

@@ -197,8 +197,8 @@ class CallStudyTest {
                         moment * BOAT.crew().yMax(),
                         BOAT.crew().height()),
                 BOAT.wings(),
-                BOAT.mainFoil(),
-                BOAT.rudder(),
+                BOAT.foils(),
+                BOAT.foilSets(),
                 new Windage(
                         drag * BOAT.windage().areaAhead(),
                         drag * BOAT.windage().areaAbeam(),

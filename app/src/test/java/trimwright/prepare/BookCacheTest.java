@@ -77,7 +77,9 @@ class BookCacheTest {
         assertNull(cache.find(request(101, Map.of())));
         assertNull(cache.find(request(100, Map.of(Variable.CAMBER, 0.2))));
         BoatFile heavier = new BoatFile(BOAT.boat(), BOAT.marks(), BOAT.text() + "# heavier\n", "0123456789abcdef");
-        assertNull(cache.find(new TargetRequest(heavier, request.wing(), request.grid(), Map.of())));
+        for (BoatFile other : List.of(heavier, BOAT.withFoils("light"), BOAT.withCrewMass(500))) {
+            assertNull(cache.find(new TargetRequest(other, request.wing(), request.grid(), Map.of())));
+        }
     }
 
     @Test

@@ -106,6 +106,22 @@ class CardRoutesTest {
         assertEquals(command("loads", "--boat", "whimbrel14", "--wing", "tall", "--tws", "16", "--json"), loads);
     }
 
+    /** A foil set is one more boat of the shelf, and its figures those of the command with that set. */
+    @Test
+    void anotherFoilSetIsOneMoreBoat() throws Exception {
+        JsonNode loads = json("/api/loads?boat=whimbrel14~light&wing=tall&tws_kn=16");
+        assertEquals(
+                command("loads", "--boat", "whimbrel14", "--wing", "tall", "--foils", "light", "--tws", "16", "--json"),
+                loads);
+        assertEquals("light", loads.path("foils").asText());
+        assertEquals(
+                400, ask("/api/loads?boat=whimbrel14~large&wing=tall&tws_kn=16").statusCode());
+        assertEquals(
+                List.of("quiet", "quiet~light", "whimbrel14", "whimbrel14~light"),
+                new BoatShelf(List.of(home.resolve("quiet.toml")))
+                        .list().stream().map(BoatShelf.Entry::id).toList());
+    }
+
     @Test
     void theCardIsAPdfOfTheWindsAsked() throws Exception {
         HttpResponse<byte[]> answer = ask("/api/card.pdf?boat=whimbrel14&wing=tall&tws_kn=10,16,22");

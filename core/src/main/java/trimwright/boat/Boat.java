@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One boat with the wings it may carry.
+ * One boat with the wings and foil sets it may carry.
  *
  * @param name short lower-case name, for example {@code whimbrel14}
  * @param title the name that people read
@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param platform mass of the boat without wing and crew
  * @param crew the crew's mass and place
  * @param wings the wings the boat may carry, at least one
- * @param mainFoil one of the two equal L-shaped main foils
- * @param rudder one of the two equal rudders with its elevator
+ * @param foils the foil set that she sails with
+ * @param foilSets all foil sets that she may sail with, that one among them
  * @param windage drag of all that is neither wing nor in the water
  * @param limits what must not be passed
  * @param windSensor where the wind is measured
@@ -27,8 +27,8 @@ public record Boat(
         Mass platform,
         Crew crew,
         List<WingSpec> wings,
-        MainFoil mainFoil,
-        Rudder rudder,
+        FoilSpec foils,
+        List<FoilSpec> foilSets,
         Windage windage,
         Limits limits,
         WindSensor windSensor,
@@ -38,6 +38,10 @@ public record Boat(
         wings = List.copyOf(wings);
         if (wings.isEmpty()) {
             throw new IllegalArgumentException("a boat carries at least one wing");
+        }
+        foilSets = List.copyOf(foilSets);
+        if (!foilSets.contains(foils)) {
+            throw new IllegalArgumentException("foil set " + foils.id() + " is none of boat " + name);
         }
     }
 
@@ -49,5 +53,61 @@ public record Boat(
             }
         }
         throw new IllegalArgumentException("no wing " + id + " on boat " + name);
+    }
+
+    /** One of the two equal L-shaped main foils of the set that she sails with. */
+    public MainFoil mainFoil() {
+        return foils.mainFoil();
+    }
+
+    /** One of the two equal rudders with the elevator of the set that she sails with. */
+    public Rudder rudder() {
+        return foils.rudder();
+    }
+
+    /** The foil set of that id; null if the boat has none such. */
+    public @Nullable FoilSpec findFoils(String id) {
+        for (FoilSpec set : foilSets) {
+            if (set.id().equals(id)) {
+                return set;
+            }
+        }
+        return null;
+    }
+
+    /** The same boat with another of her foil sets. */
+    public Boat withFoils(FoilSpec other) {
+        return new Boat(
+                name,
+                title,
+                hulls,
+                platform,
+                crew,
+                wings,
+                other,
+                foilSets,
+                windage,
+                limits,
+                windSensor,
+                antenna,
+                handling);
+    }
+
+    /** The same boat with another crew. */
+    public Boat withCrew(Crew other) {
+        return new Boat(
+                name,
+                title,
+                hulls,
+                platform,
+                other,
+                wings,
+                foils,
+                foilSets,
+                windage,
+                limits,
+                windSensor,
+                antenna,
+                handling);
     }
 }

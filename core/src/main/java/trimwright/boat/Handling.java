@@ -1,6 +1,7 @@
 package trimwright.boat;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Who works the controls, how fast these go, and what else is driven by the same arms.
@@ -10,9 +11,15 @@ import java.util.List;
  * @param sheetWork how much sheet is hauled while sailing
  * @param oilEfficiency share of the grinders' power that arrives at the rams (-)
  * @param oilUsers what oil drives, the first served first
+ * @param source where these figures come from, in a sentence that is shown with them; null where the file does not say
  */
 public record Handling(
-        ControlRates rates, Grinders grinders, SheetWork sheetWork, double oilEfficiency, List<OilUser> oilUsers) {
+        ControlRates rates,
+        Grinders grinders,
+        SheetWork sheetWork,
+        double oilEfficiency,
+        List<OilUser> oilUsers,
+        @Nullable String source) {
     public Handling {
         oilUsers = List.copyOf(oilUsers);
     }

@@ -33,13 +33,19 @@ public record SetupChoice(List<Setup> setups, double chanceMax) {
      * One setup.
      *
      * @param wing id of the wing
+     * @param foils id of the foil set
      * @param crewMass all together (kg)
      * @param asForecast the race as the forecast has it
      * @param lessWind the race where the forecast's mean is too high by {@link #OTHER_WIND}
      * @param moreWind the race where it is too low by as much
      */
     public record Setup(
-            String wing, double crewMass, RaceOutlook asForecast, RaceOutlook lessWind, RaceOutlook moreWind) {}
+            String wing,
+            String foils,
+            double crewMass,
+            RaceOutlook asForecast,
+            RaceOutlook lessWind,
+            RaceOutlook moreWind) {}
 
     /** Why a setup is not recommended whatever its time. */
     public enum Doubt {

@@ -29,8 +29,8 @@ public record Perturbation(double mass, double drag, double moment) {
                 new Mass(platform.mass() * (1 + mass), platform.x(), platform.height()),
                 new Crew(crew.count(), crew.massEach(), crew.x(), crew.yMax() * (1 + moment), crew.height()),
                 boat.wings(),
-                boat.mainFoil(),
-                boat.rudder(),
+                boat.foils(),
+                boat.foilSets(),
                 new Windage(
                         windage.areaAhead() * (1 + drag),
                         windage.areaAbeam() * (1 + drag),

@@ -22,8 +22,8 @@ public final class Whimbrel14 {
                 // x and height chosen
                 new Crew(6, 85, -1.9, 3.7, 1.5),
                 List.of(tall(), shortWing()),
-                mainFoil(),
-                rudder(),
+                standardFoils(),
+                List.of(standardFoils(), lightFoils()),
                 // area abeam, height and x chosen
                 new Windage(2.6, 8.0, 1.2, -1.5),
                 limits(),
@@ -44,7 +44,9 @@ public final class Whimbrel14 {
                         new Handling.OilUser("rakes", 70, 900),
                         new Handling.OilUser("boards", 0, 1600),
                         new Handling.OilUser("camber", 15, 1400),
-                        new Handling.OilUser("twist", 10, 300)));
+                        new Handling.OilUser("twist", 10, 300)),
+                "an invented boat, nothing measured: what oil takes and gives i"
+                        + "s chosen, rates and powers are of the size that references give");
     }
 
     private static WingSpec tall() {
@@ -90,6 +92,18 @@ public final class Whimbrel14 {
     private static SheetTackle sheet() {
         // all chosen; the sheet pulls near the flap's trailing edge at the foot
         return new SheetTackle(4.0, 8, 0.7, 6_000);
+    }
+
+    private static FoilSpec standardFoils() {
+        return new FoilSpec("standard", mainFoil(), rudder());
+    }
+
+    private static FoilSpec lightFoils() {
+        // all that differs chosen
+        return new FoilSpec(
+                "light",
+                new MainFoil(2.2, 0.40, 0.12, 1.8, 0.42, 0.12, 0.35, deg(2), 4.42, 3.67, deg(-3), deg(11), 0.4),
+                new Rudder(-6.5, 1.9, 0.21, 0.115, 1.25, 0.19, 0.09, deg(7), deg(8)));
     }
 
     private static MainFoil mainFoil() {

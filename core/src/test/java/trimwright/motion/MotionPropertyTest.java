@@ -86,7 +86,8 @@ class MotionPropertyTest {
                 stated.grinders(),
                 stated.sheetWork(),
                 stated.oilEfficiency(),
-                stated.oilUsers());
+                stated.oilUsers(),
+                null);
         Controls from = controls(1);
         Controls aim = new Controls(
                 from.sheet() + 1, from.camber() + 1, from.twist() + 1, 0.5, 0, 0, 0, 0, 0, 1, 1, from.crew());

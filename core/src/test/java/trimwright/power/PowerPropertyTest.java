@@ -71,7 +71,8 @@ class PowerPropertyTest {
                 new Handling.Grinders(2, 230, 12_000, 1_420),
                 new Handling.SheetWork(0.005, 0.25),
                 0.5,
-                List.of(new Handling.OilUser("rakes", 50, 500), new Handling.OilUser("boards", 10, 300)));
+                List.of(new Handling.OilUser("rakes", 50, 500), new Handling.OilUser("boards", 10, 300)),
+                null);
         double moment = 16_000;
         PowerAccount account = PowerAccount.of(handling, 0.8, moment, 400, 1);
         double sheet = 16_000 * 0.005 / 0.8;
@@ -96,13 +97,14 @@ class PowerPropertyTest {
         Handling.ControlRates rates = new Handling.ControlRates(0.7, 0.3, 0.15, 0.09);
         List<Handling.OilUser> oil =
                 List.of(new Handling.OilUser("rakes", 50, 500), new Handling.OilUser("boards", 10, 900));
-        Handling whole = new Handling(rates, two, new Handling.SheetWork(0.005, 0.25), 0.5, oil);
+        Handling whole = new Handling(rates, two, new Handling.SheetWork(0.005, 0.25), 0.5, oil, null);
         Handling less = new Handling(
                 rates,
                 two,
                 new Handling.SheetWork(0.005, 0.25),
                 0.5,
-                List.of(new Handling.OilUser("rakes", 40, 400), new Handling.OilUser("boards", 10, 900)));
+                List.of(new Handling.OilUser("rakes", 40, 400), new Handling.OilUser("boards", 10, 900)),
+                null);
         // A lap so long that whole turns are as good as parts of them.
         double lap = 1e5;
         PowerAccount before = PowerAccount.of(whole, 0.8, 2_000, lap, 1);
@@ -147,7 +149,8 @@ class PowerPropertyTest {
                     new Handling.Grinders(2, 150 + 150 * random.nextDouble(), 12_000, 1_420),
                     new Handling.SheetWork(0.01 * random.nextDouble(), 0.4 * random.nextDouble()),
                     0.6,
-                    List.of(new Handling.OilUser("rakes", 100 * random.nextDouble(), 2_000 * random.nextDouble())));
+                    List.of(new Handling.OilUser("rakes", 100 * random.nextDouble(), 2_000 * random.nextDouble())),
+                    null);
             double moment = 25_000 * random.nextDouble();
             int before = Integer.MAX_VALUE;
             for (double fitness : new double[] {1, 0.8, 0.6}) {

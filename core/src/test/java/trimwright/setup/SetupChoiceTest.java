@@ -16,7 +16,7 @@ class SetupChoiceTest {
     }
 
     private static SetupChoice.Setup setup(String wing, double less, double now, double more, double chance) {
-        return new SetupChoice.Setup(wing, 500, outlook(now, chance), outlook(less, 0), outlook(more, 0.5));
+        return new SetupChoice.Setup(wing, "standard", 500, outlook(now, chance), outlook(less, 0), outlook(more, 0.5));
     }
 
     private static final SetupChoice.Setup TALL = setup("tall", 1000, 900, 850, 0.3);
@@ -48,7 +48,7 @@ class SetupChoiceTest {
         RaceOutlook half = new RaceOutlook(List.of(
                 new WindOutlook(6, 0.5, Double.NaN, Double.NaN, Map.of()),
                 new WindOutlook(8, 0.5, 800, 1, Map.of(GustLimit.SHEET_LOAD, 0.0, GustLimit.HEEL, 0.0))));
-        SetupChoice.Setup setup = new SetupChoice.Setup("tall", 500, half, half, half);
+        SetupChoice.Setup setup = new SetupChoice.Setup("tall", "standard", 500, half, half, half);
         SetupChoice choice = new SetupChoice(List.of(setup), 0.1);
         assertEquals(SetupChoice.Doubt.NOT_COVERED, choice.doubt(setup));
         assertNull(choice.recommended());
@@ -64,8 +64,8 @@ class SetupChoiceTest {
                 new WindOutlook(6, 0.3, Double.NaN, Double.NaN, Map.of()), new WindOutlook(8, 0.7, 900, 1, none)));
         RaceOutlook whole =
                 new RaceOutlook(List.of(new WindOutlook(6, 0.3, 2000, 0, none), new WindOutlook(8, 0.7, 880, 1, none)));
-        SetupChoice.Setup tall = new SetupChoice.Setup("tall", 500, lacking, lacking, lacking);
-        SetupChoice.Setup small = new SetupChoice.Setup("short", 500, whole, whole, whole);
+        SetupChoice.Setup tall = new SetupChoice.Setup("tall", "standard", 500, lacking, lacking, lacking);
+        SetupChoice.Setup small = new SetupChoice.Setup("short", "standard", 500, whole, whole, whole);
         SetupChoice choice = new SetupChoice(List.of(tall, small), 0.1);
         assertEquals(20, choice.regret(tall, SetupChoice.Setup::asForecast), 1e-9);
         assertEquals(0, choice.regret(small, SetupChoice.Setup::asForecast), 1e-9);
@@ -75,7 +75,7 @@ class SetupChoiceTest {
     void anUnknownChanceIsNotASmallOne() {
         RaceOutlook unknown = new RaceOutlook(List.of(
                 new WindOutlook(6, 1, 900, 0.2, Map.of(GustLimit.SHEET_LOAD, 0.0, GustLimit.HEEL, Double.NaN))));
-        SetupChoice.Setup setup = new SetupChoice.Setup("tall", 500, unknown, unknown, unknown);
+        SetupChoice.Setup setup = new SetupChoice.Setup("tall", "standard", 500, unknown, unknown, unknown);
         assertEquals(SetupChoice.Doubt.CHANCE_NOT_KNOWN, new SetupChoice(List.of(setup), 0.1).doubt(setup));
     }
 }

@@ -161,6 +161,7 @@ function Loads({ doc }) {
         </tr>`)}</tbody>
     </table>
     ${doc.accounts.length > 0 && html`
+      <p class="quiet">${doc.source}</p>
       <p>${t('web.cards.hauls')}</p>
       <table>
         <thead><tr><th scope="col">${t('web.cards.head.fitness')}</th>

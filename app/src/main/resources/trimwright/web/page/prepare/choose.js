@@ -1,4 +1,4 @@
-// Which wing and crew for a forecast: the server compares, here it is asked and shown. Up and down the wind, as the command's default.
+// Which wing, foil set and crew for a forecast: the server compares, here it is asked and shown. Up and down the wind, as the command's default.
 import { html, useState } from '../dom.js';
 import { query } from '../api.js';
 import { duration, fixed, percent } from '../format.js';
@@ -40,7 +40,7 @@ export function Choose({ boat, tws, turbulence }) {
 
 function Answer({ doc }) {
   const kn = fixed(doc.setups[0].outlooks[2].change_kn, 0);
-  const names = ['wing', 'crew', 'time', 'interval', 'foils', 'fastest', 'sheet', 'heel', 'less', 'now', 'more', 'verdict'];
+  const names = ['wing', 'set', 'crew', 'time', 'interval', 'foils', 'fastest', 'sheet', 'heel', 'less', 'now', 'more', 'verdict'];
   return html`
     <div class="scroller">
       <table>
@@ -56,7 +56,7 @@ function Row({ doc, setup }) {
   const now = setup.outlooks[1];
   return html`
     <tr>
-      <td>${setup.wing}</td><td class="n">${fixed(setup.crew_mass_kg, 0)}</td>
+      <td>${setup.wing}</td><td>${setup.foils}</td><td class="n">${fixed(setup.crew_mass_kg, 0)}</td>
       <td class="n">${time(now.time_s)}</td><td>${t('web.choose.to', { low: time(now.time_low_s), high: time(now.time_high_s) })}</td>
       <td class="n">${share(now.foiling_ratio)}</td><td class="n">${share(setup.fastest_ratio)}</td>
       <td class="n">${share(now.sheet_load_passed_ratio)}</td><td class="n">${share(now.heel_passed_ratio)}</td>
