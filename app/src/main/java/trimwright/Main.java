@@ -24,6 +24,10 @@ import trimwright.cli.GustCommand;
 import trimwright.cli.ImportCommand;
 import trimwright.cli.LiveCommand;
 import trimwright.cli.LoadsCommand;
+import trimwright.cli.MomentAddCommand;
+import trimwright.cli.MomentDropCommand;
+import trimwright.cli.MomentExportCommand;
+import trimwright.cli.MomentListCommand;
 import trimwright.cli.PracticeCommand;
 import trimwright.cli.ProgressStyle;
 import trimwright.cli.SectionCommand;
@@ -80,6 +84,13 @@ public final class Main {
                 new ImportCommand(console, folders),
                 new LiveCommand(console, folders, books),
                 new LoadsCommand(console, books),
+                new CommandGroup(
+                        "moment",
+                        List.of(
+                                new MomentAddCommand(console, folders),
+                                new MomentDropCommand(console, folders),
+                                new MomentExportCommand(console, folders),
+                                new MomentListCommand(console, folders))),
                 new PracticeCommand(console, books),
                 new ServeCommand(console, folders, books),
                 new SectionCommand(console, tables),

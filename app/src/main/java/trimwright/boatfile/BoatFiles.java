@@ -67,7 +67,7 @@ public final class BoatFiles {
         return given.contains("/") || given.contains("\\") || given.endsWith(".toml");
     }
 
-    static BoatFile parse(String name, byte[] bytes) {
+    public static BoatFile parse(String name, byte[] bytes) {
         List<Fault> faults = check(bytes);
         if (!faults.isEmpty()) {
             throw new UserInputException(

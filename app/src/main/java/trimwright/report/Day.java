@@ -58,6 +58,11 @@ final class Day {
 
     /** Time of day at so many seconds from the session's begin. */
     String time(double seconds) {
+        return time(start, offset, seconds);
+    }
+
+    /** The same of a session that begins there. */
+    static String time(Instant start, UtcOffset offset, double seconds) {
         return TIME.format(start.plusMillis((long) (1000 * seconds)).plusSeconds(offset.seconds()));
     }
 

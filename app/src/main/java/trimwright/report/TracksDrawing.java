@@ -1,6 +1,5 @@
 package trimwright.report;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -26,7 +25,7 @@ final class TracksDrawing {
     private static final int EDGE = 30;
 
     private final Html page;
-    private final Day day;
+    private final List<String> boats;
     private final Map<String, double[][]> tracks;
     private final LocalPlane plane;
     private final double west;
@@ -39,9 +38,9 @@ final class TracksDrawing {
      * @param course that was sailed, null where it is not known
      */
     private TracksDrawing(
-            Html page, Day day, Map<String, double[][]> tracks, @Nullable Course course, LocalPlane plane) {
+            Html page, List<String> boats, Map<String, double[][]> tracks, @Nullable Course course, LocalPlane plane) {
         this.page = page;
-        this.day = day;
+        this.boats = boats;
         this.tracks = tracks;
         this.plane = plane;
         List<PlanePoint> still = course == null ? List.of() : places(course);
@@ -55,12 +54,13 @@ final class TracksDrawing {
         height = (int) Math.ceil(high * scale) + 2 * EDGE;
     }
 
-    static void put(Html page, Day day, Map<String, double[][]> tracks, @Nullable Course course, LocalPlane plane) {
+    static void put(
+            Html page, List<String> boats, Map<String, double[][]> tracks, @Nullable Course course, LocalPlane plane) {
         if (tracks.values().stream().allMatch(columns -> columns[0].length == 0)) {
             page.put("p", Texts.of("report.no_tracks"));
             return;
         }
-        TracksDrawing drawing = new TracksDrawing(page, day, tracks, course, plane);
+        TracksDrawing drawing = new TracksDrawing(page, boats, tracks, course, plane);
         page.draw(WIDTH, drawing.height, Texts.of("report.tracks"), () -> {
             if (course != null) {
                 drawing.course(course);
@@ -118,8 +118,9 @@ final class TracksDrawing {
     }
 
     private void boats() {
-        for (JsonNode boat : day.boats()) {
-            double[][] columns = tracks.getOrDefault(Day.name(boat), new double[2][0]);
+        for (int place = 0; place < boats.size(); place++) {
+            String boat = boats.get(place);
+            double[][] columns = tracks.getOrDefault(boat, new double[2][0]);
             StringBuilder points = new StringBuilder();
             for (int i = 0; i < columns[0].length; i++) {
                 points.append(x(columns[1][i]))
@@ -127,10 +128,10 @@ final class TracksDrawing {
                         .append(y(columns[0][i]))
                         .append(' ');
             }
-            BoatInk ink = day.ink(boat);
+            BoatInk ink = BoatInk.of(place);
             page.in(
                     "polyline",
-                    () -> page.put("title", Day.name(boat)),
+                    () -> page.put("title", boat),
                     "points",
                     points.toString().strip(),
                     "class",

@@ -169,6 +169,11 @@ public final class Library implements AutoCloseable {
         return new Derived(folderOf(session.id()).resolve("derived"));
     }
 
+    /** What people marked in the session. */
+    public Moments moments(SessionInfo session) {
+        return new Moments(folderOf(session.id()).resolve("moments.json"), session);
+    }
+
     /** Begins writing; waits for another writer of the same library to end. */
     public LibraryWriter writer() {
         return LibraryWriter.begin(this);

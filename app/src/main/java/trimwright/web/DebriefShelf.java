@@ -86,12 +86,7 @@ final class DebriefShelf implements AutoCloseable {
         if (made != null) {
             DayReport report = DayReport.of(
                     tree(made), session, sessions.load(session), sessions.findCourse(session), made.book());
-            ctx.status(200);
-            ctx.header("Content-Disposition", "inline; filename=\"" + session.id() + ".html\"");
-            // The page has its style inside and runs nothing.
-            ctx.header(
-                    "Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'");
-            ctx.contentType("text/html; charset=utf-8").result(report.html());
+            StandAlone.send(ctx, session.id(), report.html());
         }
     }
 

@@ -48,6 +48,7 @@ public final class Services {
                 new PlanRoutes(boats, targets),
                 new ExploreRoutes(boats, targets),
                 new PracticeRoutes(boats, targets),
+                new MomentRoutes(sessions, boats),
                 new SessionRoutes(sessions, debriefs));
     }
 }

@@ -13,6 +13,7 @@ import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.SessionCourse;
 import trimwright.store.BoatInfo;
 import trimwright.store.Library;
+import trimwright.store.Moments;
 import trimwright.store.SessionInfo;
 import trimwright.store.SessionsDocument;
 import trimwright.text.Texts;
@@ -59,6 +60,11 @@ final class SessionShelf {
     /** Its debriefs that were made before, by a command or by a page. */
     KeptDebriefs debriefs(SessionInfo session) {
         return new KeptDebriefs(library.derived(session));
+    }
+
+    /** What people marked in it. */
+    Moments moments(SessionInfo session) {
+        return library.moments(session);
     }
 
     /** The course that was imported with the session, or null. */

@@ -204,4 +204,34 @@ class DebriefCommandTest {
         assertEquals(2, run.exit());
         assertEquals(1, run.err().lines().count(), run.err());
     }
+
+    private CliRun moment(String verb, String... more) {
+        List<String> args = new ArrayList<>(List.of("moment", verb, "latest"));
+        args.addAll(List.of(more));
+        args.addAll(List.of("--library", home.resolve("library").toString()));
+        return CliRun.in(home, args.toArray(String[]::new));
+    }
+
+    @Test
+    void momentsAreMarkedByTimeOfDayOrSecondsAndWrittenAsPages() throws IOException {
+        assertEquals(
+                0,
+                moment("add", "--at", "+130", "--seconds", "15", "--note", "a slow tack", "--tag", "tack")
+                        .exit());
+        CliRun list = moment("list", "--tag", "TACK");
+        assertTrue(list.out().contains("a slow tack"), list.out());
+        String at = list.out().lines().skip(1).findFirst().orElse("").split(" +")[1];
+        assertEquals(0, moment("add", "--at", at, "--note", "the same").exit());
+        JsonNode moments =
+                new ObjectMapper().readTree(moment("list", "--json").out()).path("moments");
+        assertEquals(130, moments.path(0).path("start_s").asDouble(), 1);
+        assertEquals(130, moments.path(1).path("start_s").asDouble(), 1);
+        Path page = home.resolve("tack.html");
+        assertEquals(0, moment("export", "m1", "--html", page.toString()).exit());
+        assertTrue(Files.readString(page).contains("a slow tack"));
+        assertEquals(0, moment("drop", "m2").exit());
+        CliRun none = moment("export", "m2", "--html", page.toString());
+        assertEquals(2, none.exit());
+        assertEquals(1, none.err().lines().count(), none.err());
+    }
 }

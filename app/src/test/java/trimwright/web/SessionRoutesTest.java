@@ -282,4 +282,44 @@ class SessionRoutesTest {
                 HttpRequest.newBuilder(URI.create(workbench.address() + path)).build(),
                 HttpResponse.BodyHandlers.ofByteArray());
     }
+
+    @Test
+    void momentsAreKeptListedShownAndDropped() throws Exception {
+        String all = "api/sessions/2020-09-13-trial/moments";
+        HttpResponse<String> kept = change(
+                "POST",
+                all,
+                "{\"start_s\": 100, \"duration_s\": 30, \"boat\": \"dunlin\", \"note\": \"fast <here>\", \"tags\": [\"gust\", \" \"]}");
+        assertEquals(200, kept.statusCode(), kept.body());
+        JsonNode moment = json(all).get("moments").get(0);
+        assertEquals("Dunlin", moment.get("boat").asText());
+        assertEquals(1, moment.get("tags").size());
+        HttpResponse<byte[]> page = get(all + "/" + moment.get("id").asText() + "/page");
+        String html = new String(page.body(), StandardCharsets.UTF_8);
+        assertTrue(html.contains("fast &lt;here&gt;"), html);
+        assertTrue(page.headers()
+                .firstValue("Content-Security-Policy")
+                .orElse("")
+                .startsWith("default-src 'none'; style"));
+        // As many knots as seconds: the mean from the 100th to the 129th.
+        assertTrue(html.contains(">114.5<"), html);
+        assertEquals(
+                400,
+                change("POST", all, "{\"start_s\": 1, \"duration_s\": 30, \"note\": \" \"}")
+                        .statusCode());
+        assertEquals(
+                200, change("DELETE", all + "/" + moment.get("id").asText(), "").statusCode());
+        assertEquals(400, change("DELETE", all + "/m1", "").statusCode());
+        assertEquals(0, json(all).get("moments").size());
+    }
+
+    private HttpResponse<String> change(String method, String path, String body) throws Exception {
+        String address = workbench.address().toString();
+        return client.send(
+                HttpRequest.newBuilder(URI.create(address + path))
+                        .header("Origin", address.substring(0, address.length() - 1))
+                        .method(method, HttpRequest.BodyPublishers.ofString(body))
+                        .build(),
+                HttpResponse.BodyHandlers.ofString());
+    }
 }

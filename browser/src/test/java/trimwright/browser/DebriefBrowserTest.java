@@ -159,6 +159,32 @@ class DebriefBrowserTest {
         assertThat(shown).hasText("14:13:20 \u2013 00:13:19 UTC (10:00:00)");
     }
 
+    @Test
+    void aStretchIsMarkedShownAgainAndDropped() {
+        Page page = open(1280, 800);
+        page.locator("#tab-moments").click();
+        page.keyboard().press("0");
+        page.locator(".moment input[name=note]").fill("a long day");
+        // Ten hours are no moment.
+        assertThat(page.locator(".moment button")).isDisabled();
+        Locator row = page.locator("#tab-panel tbody tr");
+        BoundingBox stack = page.locator(".lane-stack").boundingBox();
+        page.mouse().move(stack.x + stack.width / 2, stack.y + 60);
+        for (int i = 0; i < 20; i++) {
+            page.mouse().wheel(0, -240);
+        }
+        String shown = page.locator(".moment p").textContent();
+        page.locator(".moment button").click();
+        assertThat(row).hasCount(1);
+        assertThat(row).containsText("a long day");
+        page.keyboard().press("0");
+        row.click();
+        assertThat(page.locator(".moment p")).hasText(shown);
+        Browser.keep(page, "moments");
+        row.locator("button").click();
+        assertThat(row).hasCount(0);
+    }
+
     private Page open(int width, int height) {
         Page page = browser.page(width, height);
         page.navigate(workbench.address() + "debrief/" + session.id());

@@ -34,6 +34,11 @@ export async function send(path, body) {
   return (await ask(path, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) })).json();
 }
 
+/** Takes something away. */
+export async function remove(path) {
+  return (await ask(path, { method: 'DELETE' })).json();
+}
+
 /** As getJson, with the status: 202 means that the work is still going on. */
 export async function getWork(path, options) {
   const answer = await ask(path, options);

@@ -5,14 +5,15 @@ import { t, wordFor } from '../text.js';
 import { useStore } from '../store.js';
 import { Account } from './account.js';
 import { channelName } from './lane.js';
+import { Moments } from './moments.js';
 import { MARKS, Reason } from './marks.js';
 import { Otherwise } from './otherwise.js';
 
 /** Lists whose numbers depend on the targets. */
 const JUDGED = ['account', 'phases'];
-const TABS = ['account', 'boats', 'turns', 'phases', 'data', 'doubts'];
+const TABS = ['account', 'boats', 'turns', 'phases', 'moments', 'data', 'doubts'];
 
-export function Findings({ report, boat, fleet, pieces, view, onFocus }) {
+export function Findings({ report, against, boat, fleet, pieces, view, onFocus }) {
   const [tab, setTab] = useState('account');
   useStore(view.clock);
   const tabs = report.fleet ? TABS : TABS.filter((one) => one !== 'boats');
@@ -25,17 +26,17 @@ export function Findings({ report, boat, fleet, pieces, view, onFocus }) {
     setTab(next);
     document.getElementById(`tab-${next}`).focus();
   };
-  const List = { account: Account, boats: Otherwise, phases: Phases, turns: Turns, data: Data, doubts: Doubts }[tab];
+  const List = { account: Account, boats: Otherwise, phases: Phases, turns: Turns, moments: Moments, data: Data, doubts: Doubts }[tab];
   return html`
     <section class="panel findings">
       <div class="tabs" role="tablist" aria-label=${t('web.debrief.findings')} onKeyDown=${move}>
         ${tabs.map((one) => html`
           <button id=${`tab-${one}`} role="tab" aria-selected=${one === tab ? 'true' : 'false'} aria-controls="tab-panel" tabindex=${one === tab ? 0 : -1}
-            onClick=${() => setTab(one)}>${t(`web.debrief.tab.${one}`)} <span class="count">${counts[one]}</span></button>`)}
+            onClick=${() => setTab(one)}>${t(`web.debrief.tab.${one}`)} ${one in counts && html`<span class="count">${counts[one]}</span>`}</button>`)}
       </div>
       <div class="scroller" id="tab-panel" role="tabpanel" aria-labelledby=${`tab-${tab}`} tabindex="0">
         ${report.section && JUDGED.includes(tab) && html`<p class="quiet" id="section">${t(`web.debrief.section.${report.section}`)}</p>`}
-        <${List} key=${tab} report=${report} boat=${boat} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${onFocus} />
+        <${List} key=${tab} report=${report} against=${against} boat=${boat} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${onFocus} />
       </div>
     </section>`;
 }

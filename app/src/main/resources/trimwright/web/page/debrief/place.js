@@ -101,7 +101,7 @@ function Session({ session, of, see, at, lasts, besides, references, reference }
         <section class="panel track-panel"><${Chart} session=${session.session} fleet=${fleet} focus=${boat} view=${view} pieces=${pieces} /></section>
         ${fault && html`<${Fault} fault=${fault} />`}
         ${!report && !fault && html`<${Making} work=${work} />`}
-        ${found && html`<${Findings} report=${report} boat=${found} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${focus} />`}
+        ${found && html`<${Findings} report=${report} against=${against} boat=${found} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${focus} />`}
       </aside>
     </div>`;
 }
