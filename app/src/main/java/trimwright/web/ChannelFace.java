@@ -54,7 +54,7 @@ record ChannelFace(String lane, String unit, Turn turn) {
         know("direction", "deg", Turn.COMPASS, Paths.TWD, Paths.TWD_MAGNETIC);
         know("attitude", "deg", Turn.NONE, Paths.ROLL, Paths.PITCH);
         know("ride", "m", Turn.NONE, Paths.RIDE_HEIGHT);
-        know("wing", "deg", Turn.NONE, Paths.CAMBER, Paths.TWIST, Paths.SHEET);
+        know("wing", "deg", Turn.NONE, Paths.CAMBER, Paths.TWIST, Paths.FLAP_MIDDLE, Paths.SHEET);
         know("load", "n", Turn.NONE, Paths.SHEET_LOAD);
         know("steering", "deg", Turn.NONE, Paths.RUDDER, Paths.LEEWAY, Paths.RATE_OF_TURN);
         know("wind_speed", "kn", Turn.NONE, "debrief.tws", "debrief.raw_tws");

@@ -86,6 +86,7 @@ public record ChannelRule(
             Map.entry(Paths.AIR_PRESSURE, plain(85_000, 110_000, 200, 500, Double.MAX_VALUE, Still.ALLOWED)),
             Map.entry(Paths.CAMBER, WING_ANGLE),
             Map.entry(Paths.TWIST, WING_ANGLE),
+            Map.entry(Paths.FLAP_MIDDLE, WING_ANGLE),
             Map.entry(Paths.SHEET, angle(Shape.SIGNED, Math.PI)),
             Map.entry(Paths.SHEET_LOAD, plain(-5_000, 200_000, Double.MAX_VALUE, 0, 120, Still.ZERO_ALLOWED)),
             Map.entry(Paths.RIDE_HEIGHT, plain(-5, 10, 8, 0.5, 120, Still.ZERO_ALLOWED)));

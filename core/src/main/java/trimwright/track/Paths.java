@@ -44,6 +44,8 @@ public final class Paths {
     public static final String CAMBER = "sails.wing.camber";
     /** Flap angle at the foot less flap angle at the head, signed as the camber. */
     public static final String TWIST = "sails.wing.twist";
+    /** Flap angle to the main element at half the wing's height, signed as the camber. */
+    public static final String FLAP_MIDDLE = "sails.wing.flapMiddle";
     /** Main element to the centreline; positive: trailing edge to port, as eased with wind from starboard. */
     public static final String SHEET = "sails.wing.sheet";
     /** Load at the wing (N). */
@@ -83,6 +85,7 @@ public final class Paths {
             WATER_TEMPERATURE,
             CAMBER,
             TWIST,
+            FLAP_MIDDLE,
             SHEET,
             SHEET_LOAD,
             RIDE_HEIGHT,

@@ -48,7 +48,7 @@ class ArchitectureTest {
             Map.entry("crew", Set.of("units", "boat", "course", "motion")),
             Map.entry(
                     "sim",
-                    Set.of("units", "air", "water", "boat", "wing", "chance", "weather", "course", "motion", "crew")),
+                    Set.of("units", "air", "water", "boat", "wing", "chance", "weather", "course", "motion", "crew", "dock")),
             Map.entry("practice", Set.of("units", "air", "water", "boat", "weather", "motion", "crew")),
             Map.entry("turn", Set.of("air", "water", "boat", "chance", "weather", "motion", "crew", "practice")),
             Map.entry("start", Set.of("air", "water", "boat", "weather", "motion", "crew", "practice", "units")),
@@ -58,6 +58,7 @@ class ArchitectureTest {
             Map.entry("ingest", Set.of("units", "track")),
             Map.entry("wind", Set.of("units", "air", "boat", "track", "magnetic")),
             Map.entry("segment", Set.of("units", "boat", "track", "wind", "course")),
+            Map.entry("dock", Set.of("units", "boat", "track", "compare")),
             Map.entry("fleet", Set.of("units", "chance", "wind", "segment")),
             Map.entry(
                     "live",

@@ -1,0 +1,5 @@
+/** The dock check against planted faults. */
+@NullMarked
+package trimwright.dock;
+
+import org.jspecify.annotations.NullMarked;
