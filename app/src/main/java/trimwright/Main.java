@@ -18,6 +18,7 @@ import trimwright.cli.CommandGroup;
 import trimwright.cli.CommandRunner;
 import trimwright.cli.Console;
 import trimwright.cli.DebriefCommand;
+import trimwright.cli.DockCheckCommand;
 import trimwright.cli.DemoCommand;
 import trimwright.cli.Folders;
 import trimwright.cli.GustCommand;
@@ -80,6 +81,7 @@ public final class Main {
                         (other, arguments) -> new CommandRunner(commands(other, folders, books, tables), other)
                                 .run(arguments.toArray(String[]::new))),
                 new DebriefCommand(console, folders, books),
+                new DockCheckCommand(console, folders),
                 new GustCommand(console, books),
                 new ImportCommand(console, folders),
                 new LiveCommand(console, folders, books),

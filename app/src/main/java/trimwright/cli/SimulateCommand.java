@@ -3,6 +3,7 @@ package trimwright.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -14,9 +15,11 @@ import trimwright.boatfile.BoatFiles;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.raceday.DayMaker;
+import trimwright.raceday.DockDay;
 import trimwright.raceday.MadeDay;
 import trimwright.raceday.ScenarioFile;
 import trimwright.sim.BoatRun;
+import trimwright.sim.DockStretch;
 import trimwright.sim.Scenario;
 import trimwright.text.JsonOut;
 import trimwright.text.Progress;
@@ -50,6 +53,9 @@ public final class SimulateCommand implements Callable<Integer> {
     @Option(names = "--minutes", paramLabel = "N", defaultValue = "25", descriptionKey = "simulate.minutes")
     private int minutes;
 
+    @Option(names = "--dock", descriptionKey = "simulate.dock")
+    private boolean dock;
+
     private final Console console;
     private final TargetBooks books;
 
@@ -60,6 +66,9 @@ public final class SimulateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
+        if (dock) {
+            return atTheDock();
+        }
         NumberCheck.within("--minutes", minutes, LEAST_MINUTES, MOST_MINUTES);
         Scenario scenario = scenario();
         BoatFile file = BoatFiles.find(boat);
@@ -76,6 +85,26 @@ public final class SimulateCommand implements Callable<Integer> {
             console.json(document(scenario, day));
         } else {
             console.text(text(day));
+        }
+        return CommandRunner.DONE;
+    }
+
+    /** Ten minutes at the dock in place of a race. */
+    private int atTheDock() {
+        if (seed == null || seed < 0 || scenarioFile != null) {
+            throw new UserInputException(Texts.of("simulate.dock_seed"));
+        }
+        BoatFile file = BoatFiles.find(boat);
+        List<Path> files = DockDay.write(file.boat(), wing.of(file.boat()), seed, out);
+        if (common.json()) {
+            ObjectNode document = JsonOut.document("simulate/1");
+            document.put("folder", out.toString()).put("seed", seed);
+            document.putArray("boats").addObject().put("boat", DockDay.BOAT);
+            ArrayNode list = document.putArray("files");
+            files.forEach(path -> list.add(out.relativize(path).toString()));
+            console.json(document);
+        } else {
+            console.line(Texts.of("simulate.dock_written", files.size(), out, DockDay.BEGIN, DockStretch.PULL));
         }
         return CommandRunner.DONE;
     }

@@ -63,11 +63,15 @@ final class NmeaLog {
         text.append(NmeaSentence.of("HEHDT," + NmeaSentence.direction(attitude.heading()) + ",T"));
         text.append(NmeaSentence.of(
                 String.format(Locale.ROOT, "TIROT,%.1f,A", Math.toDegrees(attitude.rateOfTurn()) * SECONDS_A_MINUTE)));
-        text.append(NmeaSentence.of(String.format(
-                Locale.ROOT,
-                "IIXDR,A,%.1f,D,ROLL,A,%.1f,D,PITCH",
-                Math.toDegrees(attitude.roll()),
-                Math.toDegrees(attitude.pitch()))));
+        String angles = transducer(attitude.roll(), "ROLL") + transducer(attitude.pitch(), "PITCH");
+        if (!angles.isEmpty()) {
+            text.append(NmeaSentence.of("IIXDR" + angles));
+        }
+    }
+
+    /** One angle of a transducer sentence; nothing of one that is silent. */
+    private static String transducer(double angle, String name) {
+        return Double.isNaN(angle) ? "" : String.format(Locale.ROOT, ",A,%.1f,D,%s", Math.toDegrees(angle), name);
     }
 
     private static void wind(Reading.Wind wind, StringBuilder text) {

@@ -68,7 +68,7 @@ final class WingTable {
         return text.toString();
     }
 
-    private static String stamp(long nanos) {
+    static String stamp(long nanos) {
         Instant time = Instant.ofEpochMilli(Math.floorDiv(nanos, MILLI));
         // An Instant's own text drops the decimals of whole seconds.
         String whole = Instant.ofEpochSecond(time.getEpochSecond()).toString();

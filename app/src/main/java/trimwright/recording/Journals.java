@@ -8,7 +8,10 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +26,9 @@ import trimwright.store.SessionInfo;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
+import trimwright.track.BoatTrack;
+import trimwright.track.ChannelGroup;
+import trimwright.track.TrackMerge;
 
 /**
  * The journals beside a library's sessions. One that is closed goes through the same import as a log and is then deleted:
@@ -67,6 +73,38 @@ public final class Journals {
             file = folder.resolve(name + "-" + n + ENDING);
         }
         return file;
+    }
+
+    /**
+     * What the newest journal holds so far, while it is being written; its last bytes may be half a record and are left out.
+     *
+     * @throws UserInputException where none is being written
+     */
+    public List<BoatTrack> readOpen() {
+        try (Stream<Path> entries = Files.isDirectory(folder) ? Files.list(folder) : Stream.empty()) {
+            Path newest = entries.filter(file -> file.toString().endsWith(ENDING))
+                    .max(Comparator.naturalOrder())
+                    .orElseThrow(() -> new UserInputException(Texts.of("live.no_journal", folder)));
+            JournalReader reader = new JournalReader("");
+            pieces(newest, (bytes, length) -> reader.accept(bytes, 0, length), () -> false);
+            if (reader.finish() instanceof IngestResult.Tracks found) {
+                return merged(found.tracks());
+            }
+            throw new UserInputException(Texts.of("live.empty_journal", newest));
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + folder + ": " + e.getMessage(), e);
+        }
+    }
+
+    /** One track a boat, as a library would give it. */
+    private static List<BoatTrack> merged(List<BoatTrack> tracks) {
+        Map<String, List<ChannelGroup>> groups = new TreeMap<>();
+        for (BoatTrack track : tracks) {
+            groups.computeIfAbsent(track.boat(), boat -> new ArrayList<>()).addAll(track.groups());
+        }
+        return groups.entrySet().stream()
+                .map(boat -> TrackMerge.of(boat.getKey(), boat.getValue()))
+                .toList();
     }
 
     /** Closes every journal that nobody writes; those of a crash, and those whose closing broke off. */

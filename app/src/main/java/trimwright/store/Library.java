@@ -174,6 +174,11 @@ public final class Library implements AutoCloseable {
         return new Moments(folderOf(session.id()).resolve("moments.json"), session);
     }
 
+    /** Dock checks made of the session and kept with it. */
+    public DockChecks dockChecks(SessionInfo session) {
+        return new DockChecks(folderOf(session.id()));
+    }
+
     /** Begins writing; waits for another writer of the same library to end. */
     public LibraryWriter writer() {
         return LibraryWriter.begin(this);

@@ -29,6 +29,7 @@ class AppArchitectureTest {
             Map.entry("cards", Set.of("text", "boatfile", "prepare")),
             Map.entry("choice", Set.of("text", "keyfile", "boatfile", "prepare")),
             Map.entry("drills", Set.of("text", "boatfile", "prepare", "raceday")),
+            Map.entry("dockside", Set.of("text", "boatfile", "store")),
             Map.entry("debrief", Set.of("text", "boatfile", "coursefile", "store", "prepare")),
             Map.entry("report", Set.of("text", "store", "debrief")),
             Map.entry(
@@ -43,6 +44,7 @@ class AppArchitectureTest {
                             "choice",
                             "debrief",
                             "report",
+                            "dockside",
                             "drills",
                             "recording")),
             Map.entry(
@@ -61,6 +63,7 @@ class AppArchitectureTest {
                             "drills",
                             "debrief",
                             "report",
+                            "dockside",
                             "recording",
                             "web")),
             Map.entry(
@@ -79,6 +82,7 @@ class AppArchitectureTest {
                             "drills",
                             "debrief",
                             "report",
+                            "dockside",
                             "recording",
                             "web",
                             "cli"))));

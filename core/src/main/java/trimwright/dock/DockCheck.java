@@ -46,7 +46,7 @@ public final class DockCheck {
             if (line == null) {
                 throw new IllegalStateException("nobody tells " + item);
             }
-            all.add(seconds < item.step().end() ? DockLine.of(item, DockFinding.NOT_YET) : line);
+            all.add(seconds < item.step().heldTo() ? DockLine.of(item, DockFinding.NOT_YET) : line);
         }
         DockAnswer.Checked checked = new DockAnswer.Checked(startNanos, seconds, all, List.of());
         return new DockAnswer.Checked(startNanos, seconds, all, Prior.of(checked));

@@ -105,7 +105,7 @@ final class Flaps {
         DockFinding worst = DockFinding.NONE;
         for (Map.Entry<DockItem, Swing> swing : swings.entrySet()) {
             if (swing.getValue().path().equals(path)
-                    && seconds >= swing.getKey().step().end()
+                    && seconds >= swing.getKey().step().heldTo()
                     && worst == DockFinding.NONE) {
                 worst = swing.getValue().finding(samples, GAUGES);
             }
