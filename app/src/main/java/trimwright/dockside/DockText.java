@@ -80,10 +80,7 @@ public final class DockText {
         return offset.quantity() == DockOffset.Quantity.SHEET_LOAD
                 ? Texts.of("dock.factor", name, offset.value(), offset.standardError())
                 : Texts.of(
-                        "dock.offset",
-                        name,
-                        Units.toDegrees(offset.value()),
-                        Units.toDegrees(offset.standardError()));
+                        "dock.offset", name, Units.toDegrees(offset.value()), Units.toDegrees(offset.standardError()));
     }
 
     private static void line(String line, StringBuilder text) {

@@ -19,8 +19,8 @@ final class DockTable {
 
     /** @param zeroNanos time of the begin (ns since 1970, UTC) */
     static String of(List<DockReading> readings, long zeroNanos) {
-        StringBuilder text =
-                new StringBuilder("time_utc,camber_deg,twist_deg,sheet_deg,sheet_load_n,ride_height_m,flap_middle_deg\n");
+        StringBuilder text = new StringBuilder(
+                "time_utc,camber_deg,twist_deg,sheet_deg,sheet_load_n,ride_height_m,flap_middle_deg\n");
         for (DockReading reading : readings) {
             Reading.Wing wing = reading.reading().wing();
             text.append(WingTable.stamp(NmeaLog.nanos(reading.reading(), zeroNanos)));

@@ -55,8 +55,7 @@ class DockCheckCommandTest {
     }
 
     private JsonNode checked(Path morning) throws IOException {
-        CliRun run = check(
-                morning, "--pull", "1500", "--antenna-aft", "12.5", "--antenna-starboard", "0", "--json");
+        CliRun run = check(morning, "--pull", "1500", "--antenna-aft", "12.5", "--antenna-starboard", "0", "--json");
         assertEquals(0, run.exit(), run.err());
         return new ObjectMapper().readTree(run.out());
     }
@@ -66,8 +65,7 @@ class DockCheckCommandTest {
     @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
     void plantedFaultsAreFoundAndNoOthers(int seed) throws IOException {
         Path morning = morning(seed);
-        DockTruth truth =
-                new DockTruth(checked(morning), Files.readAllLines(morning.resolve("truth/dunlin-dock.csv")));
+        DockTruth truth = new DockTruth(checked(morning), Files.readAllLines(morning.resolve("truth/dunlin-dock.csv")));
         truth.judge();
         assertEquals(List.of(), truth.wrong, "seed " + seed);
         assertTrue(truth.planted >= 2, "seed " + seed);
@@ -82,7 +80,8 @@ class DockCheckCommandTest {
         checked(morning);
         assertEquals(List.of("001-dunlin.json"), names(session.resolve("dock")));
         String kept = Files.readString(session.resolve("dock/001-dunlin.json"));
-        assertEquals("dock-check/1", new ObjectMapper().readTree(kept).path("schema").asText());
+        assertEquals(
+                "dock-check/1", new ObjectMapper().readTree(kept).path("schema").asText());
         // Without the pull it says something else: that one is kept beside the first.
         assertEquals(0, check(morning).exit());
         assertEquals(List.of("001-dunlin.json", "002-dunlin.json"), names(session.resolve("dock")));

@@ -71,10 +71,10 @@ final class DockTruth {
     }
 
     private void plain(String gauge, String fault) {
-        List<String> own = PLAIN_LINES.get(gauge);
+        List<String> own = PLAIN_LINES.getOrDefault(gauge, List.of());
         explained.addAll(own);
         if (fault.equals("swapped")) {
-            explained.addAll(PLAIN_LINES.get("twist"));
+            explained.addAll(PLAIN_LINES.getOrDefault("twist", List.of()));
         }
         boolean hidden = gauge.equals("wind")
                 && (fault.equals("sign") || fault.equals("other_mount"))

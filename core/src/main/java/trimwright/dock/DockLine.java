@@ -27,8 +27,7 @@ public record DockLine(
 
     /** A line about which no number tells. */
     static DockLine of(DockItem item, DockFinding finding) {
-        return new DockLine(
-                item, Double.NaN, Double.NaN, Double.NaN, Double.NaN, finding.usual(), finding, null);
+        return new DockLine(item, Double.NaN, Double.NaN, Double.NaN, Double.NaN, finding.usual(), finding, null);
     }
 
     /** The same under another finding that is no more than a note. */

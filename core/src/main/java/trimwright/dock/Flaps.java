@@ -67,7 +67,8 @@ final class Flaps {
 
     private DockLine full(DockItem item, Swing swing) {
         DockFinding finding = swing.finding(samples, GAUGES);
-        double tolerance = swing.path().equals(Paths.SHEET) ? SHEET : swing.path().equals(Paths.TWIST) ? TWIST : CAMBER;
+        double tolerance =
+                swing.path().equals(Paths.SHEET) ? SHEET : swing.path().equals(Paths.TWIST) ? TWIST : CAMBER;
         if (finding == DockFinding.DEAD) {
             return DockLine.of(item, finding);
         }

@@ -28,7 +28,6 @@ final class Judge {
 
     /** A line with a number that nothing is expected of. */
     static DockLine alive(DockItem item, double read, double half) {
-        return new DockLine(
-                item, read, half, Double.NaN, Double.NaN, DockFinding.Verdict.PASS, DockFinding.NONE, null);
+        return new DockLine(item, read, half, Double.NaN, Double.NaN, DockFinding.Verdict.PASS, DockFinding.NONE, null);
     }
 }

@@ -32,7 +32,10 @@ final class Loads {
         Window held = samples.held(Paths.SHEET_LOAD, DockStep.STILL);
         return held.isHeard()
                 ? Judge.line(
-                        DockItem.LOAD_SLACK, held.number(), 0, SLACK * wing.sheet().loadMax())
+                        DockItem.LOAD_SLACK,
+                        held.number(),
+                        0,
+                        SLACK * wing.sheet().loadMax())
                 : DockLine.of(DockItem.LOAD_SLACK, DockFinding.DEAD);
     }
 
@@ -43,7 +46,8 @@ final class Loads {
         }
         Interval read = held.number();
         if (Double.isNaN(given.pull())) {
-            return Judge.alive(DockItem.LOAD_PULL, read.mean(), Judge.half(read)).with(DockFinding.NOT_GIVEN);
+            return Judge.alive(DockItem.LOAD_PULL, read.mean(), Judge.half(read))
+                    .with(DockFinding.NOT_GIVEN);
         }
         DockLine line = Judge.line(DockItem.LOAD_PULL, read, given.pull(), PULL * given.pull());
         Window slack = samples.held(Paths.SHEET_LOAD, DockStep.STILL);

@@ -33,7 +33,10 @@ final class Places {
                 tape(DockItem.ANTENNA_AFT, given.antennaAft(), boat.antenna().aftOfBow()));
         lines.put(
                 DockItem.ANTENNA_STARBOARD,
-                tape(DockItem.ANTENNA_STARBOARD, given.antennaStarboard(), boat.antenna().starboard()));
+                tape(
+                        DockItem.ANTENNA_STARBOARD,
+                        given.antennaStarboard(),
+                        boat.antenna().starboard()));
     }
 
     private DockLine heading() {

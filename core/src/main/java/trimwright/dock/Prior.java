@@ -20,8 +20,7 @@ final class Prior {
     /** Half a 95 % interval in standard errors, of the normal distribution. */
     private static final double NORMAL = 1.959964;
 
-    private static final Set<DockFinding> SOUND =
-            EnumSet.of(DockFinding.NONE, DockFinding.OFF, DockFinding.UNSURE);
+    private static final Set<DockFinding> SOUND = EnumSet.of(DockFinding.NONE, DockFinding.OFF, DockFinding.UNSURE);
 
     private final DockAnswer.Checked checked;
     private final List<DockOffset> prior = new ArrayList<>();
@@ -41,8 +40,7 @@ final class Prior {
                 DockItem.CAMBER_STARBOARD,
                 DockItem.CAMBER_PORT);
         one.addTwist();
-        one.add(
-                DockOffset.Quantity.SHEET, PINS, DockItem.SHEET_ZERO, DockItem.SHEET_PORT, DockItem.SHEET_STARBOARD);
+        one.add(DockOffset.Quantity.SHEET, PINS, DockItem.SHEET_ZERO, DockItem.SHEET_PORT, DockItem.SHEET_STARBOARD);
         one.add(DockOffset.Quantity.WIND_ANGLE, FREE, DockItem.WIND_ALIGNMENT, DockItem.WIND_TURNS);
         one.addLoad();
         return one.prior;
@@ -60,22 +58,18 @@ final class Prior {
     private void add(DockOffset.Quantity quantity, double open, DockItem zero, DockItem... others) {
         if (isSound(zero) && isSound(others)) {
             DockLine line = checked.get(zero);
-            prior.add(new DockOffset(
-                    quantity, line.difference(), StrictMath.hypot(line.error() / NORMAL, open)));
+            prior.add(new DockOffset(quantity, line.difference(), StrictMath.hypot(line.error() / NORMAL, open)));
         }
     }
 
     /** The foot's offset less the head's. */
     private void addTwist() {
-        if (isSound(
-                DockItem.FLAP_FOOT_ZERO, DockItem.FLAP_HEAD_ZERO, DockItem.TWIST_STARBOARD, DockItem.TWIST_PORT)) {
+        if (isSound(DockItem.FLAP_FOOT_ZERO, DockItem.FLAP_HEAD_ZERO, DockItem.TWIST_STARBOARD, DockItem.TWIST_PORT)) {
             DockLine foot = checked.get(DockItem.FLAP_FOOT_ZERO);
             DockLine head = checked.get(DockItem.FLAP_HEAD_ZERO);
             double error = StrictMath.hypot(foot.error(), head.error()) / NORMAL;
             prior.add(new DockOffset(
-                    DockOffset.Quantity.TWIST,
-                    foot.difference() - head.difference(),
-                    StrictMath.hypot(error, PINS)));
+                    DockOffset.Quantity.TWIST, foot.difference() - head.difference(), StrictMath.hypot(error, PINS)));
         }
     }
 

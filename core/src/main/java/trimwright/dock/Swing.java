@@ -61,7 +61,10 @@ record Swing(String path, DockStep before, DockStep step, double end, double way
         }
         Window whole = samples.of(path);
         boolean still = whole.longestStill() >= whole.time(whole.size() - 1) - whole.time(0);
-        return still || samples.held(path, before).deviation() + samples.held(path, step).deviation() == 0
+        return still
+                        || samples.held(path, before).deviation()
+                                        + samples.held(path, step).deviation()
+                                == 0
                 ? DockFinding.FROZEN
                 : DockFinding.HARDLY_MOVES;
     }

@@ -2,8 +2,8 @@ package trimwright.dock;
 
 import java.util.Arrays;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.hipparchus.distribution.continuous.TDistribution;
+import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
 import trimwright.compare.Interval;
 import trimwright.track.Paths;
@@ -115,15 +115,13 @@ final class WindVane {
         if (!angle.isHeard()) {
             return DockLine.of(DockItem.WIND_ALIGNMENT, DockFinding.DEAD);
         }
-        Window askew =
-                turns ? angle : angle.less(samples.held(Paths.SHEET, DockStep.WING_FREE), sheetSign());
+        Window askew = turns ? angle : angle.less(samples.held(Paths.SHEET, DockStep.WING_FREE), sheetSign());
         if (!askew.isHeard() || (!turns && sheetSign() == 0)) {
             return DockLine.of(DockItem.WIND_ALIGNMENT, DockFinding.CANNOT_TELL);
         }
         DockLine line = Judge.line(DockItem.WIND_ALIGNMENT, askew.angle(), 0, ASKEW);
         // Of a sensor of another kind, or that counts the other way, or of which neither is known, this says nothing.
-        boolean unknown =
-                slope.verdict() == DockFinding.Verdict.STOP || slope.finding() == DockFinding.CANNOT_TELL;
+        boolean unknown = slope.verdict() == DockFinding.Verdict.STOP || slope.finding() == DockFinding.CANNOT_TELL;
         return unknown ? line.with(DockFinding.CANNOT_TELL) : line;
     }
 
@@ -132,8 +130,7 @@ final class WindVane {
         if (!held.isHeard()) {
             return DockLine.of(DockItem.WIND_SPEED, DockFinding.DEAD);
         }
-        DockLine line = Judge.alive(
-                DockItem.WIND_SPEED, held.number().mean(), Judge.half(held.number()));
+        DockLine line = Judge.alive(DockItem.WIND_SPEED, held.number().mean(), Judge.half(held.number()));
         return samples.of(Paths.AWS).longestStill() >= Zeros.STILL ? line.with(DockFinding.FROZEN) : line;
     }
 

@@ -88,14 +88,12 @@ final class Zeros {
     private DockLine head() {
         DockLine foot = gauge(DockItem.FLAP_FOOT_ZERO, Paths.CAMBER);
         DockLine twist = gauge(DockItem.FLAP_HEAD_ZERO, Paths.TWIST);
-        Window head = samples.held(Paths.CAMBER, DockStep.STILL)
-                .less(samples.held(Paths.TWIST, DockStep.STILL), 1);
+        Window head = samples.held(Paths.CAMBER, DockStep.STILL).less(samples.held(Paths.TWIST, DockStep.STILL), 1);
         if (!head.isHeard()) {
             return DockLine.of(DockItem.FLAP_HEAD_ZERO, DockFinding.DEAD);
         }
         DockLine line = Judge.line(DockItem.FLAP_HEAD_ZERO, head.angle(), 0, TOLERANCE);
-        boolean sound =
-                foot.finding() != DockFinding.CANNOT_TELL && twist.finding() != DockFinding.CANNOT_TELL;
+        boolean sound = foot.finding() != DockFinding.CANNOT_TELL && twist.finding() != DockFinding.CANNOT_TELL;
         // With one of the two signs swapped the sum would be read in place of the difference.
         boolean signs = flaps.gauge(Paths.CAMBER) == DockFinding.SIGN ^ flaps.gauge(Paths.TWIST) == DockFinding.SIGN;
         return sound && !signs ? line : line.with(DockFinding.CANNOT_TELL);

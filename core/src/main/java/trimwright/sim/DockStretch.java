@@ -85,8 +85,8 @@ public final class DockStretch {
         List<DockReading> readings = new ArrayList<>();
         for (int i = 0; i * PERIOD <= DockStep.PULL.end(); i++) {
             Moment moment = stretch.moment(i * PERIOD);
-            double flap = moment.camber() - moment.twist() / 2 + faults.flapMiddle()
-                    + Math.toRadians(0.1) * middle.normal();
+            double flap =
+                    moment.camber() - moment.twist() / 2 + faults.flapMiddle() + Math.toRadians(0.1) * middle.normal();
             readings.add(new DockReading(instruments.read(moment), flap));
         }
         return new PlainFaults(faults.plain()).on(readings);

@@ -48,7 +48,9 @@ class ArchitectureTest {
             Map.entry("crew", Set.of("units", "boat", "course", "motion")),
             Map.entry(
                     "sim",
-                    Set.of("units", "air", "water", "boat", "wing", "chance", "weather", "course", "motion", "crew", "dock")),
+                    Set.of(
+                            "units", "air", "water", "boat", "wing", "chance", "weather", "course", "motion", "crew",
+                            "dock")),
             Map.entry("practice", Set.of("units", "air", "water", "boat", "weather", "motion", "crew")),
             Map.entry("turn", Set.of("air", "water", "boat", "chance", "weather", "motion", "crew", "practice")),
             Map.entry("start", Set.of("air", "water", "boat", "weather", "motion", "crew", "practice", "units")),

@@ -78,8 +78,8 @@ class DockCheckTest {
         int all = 0;
         for (long seed = 201; seed <= 240; seed++) {
             DockFaults drawn = DockFaults.draw(seed);
-            DockFaults faults =
-                    new DockFaults(drawn.offsets(), drawn.flapMiddle(), drawn.camberRate(), drawn.twistRate(), List.of());
+            DockFaults faults = new DockFaults(
+                    drawn.offsets(), drawn.flapMiddle(), drawn.camberRate(), drawn.twistRate(), List.of());
             DockAnswer.Checked checked = DockTracks.check(DockTracks.of(faults, seed));
             SensorFaults truth = faults.offsets();
             double[] truly = {
@@ -113,8 +113,8 @@ class DockCheckTest {
     void ratesAndFactorsComeOutAsPlanted() {
         for (long seed = 1; seed <= 20; seed++) {
             DockFaults drawn = DockFaults.draw(seed);
-            DockFaults faults =
-                    new DockFaults(drawn.offsets(), drawn.flapMiddle(), drawn.camberRate(), drawn.twistRate(), List.of());
+            DockFaults faults = new DockFaults(
+                    drawn.offsets(), drawn.flapMiddle(), drawn.camberRate(), drawn.twistRate(), List.of());
             DockAnswer.Checked checked = DockTracks.check(DockTracks.of(faults, seed));
             double camber = faults.camberRate() * Math.toRadians(9);
             double twist = faults.twistRate() * Math.toRadians(5);
@@ -125,16 +125,15 @@ class DockCheckTest {
                 assertEquals(twist, checked.get(item).read(), 0.02 * twist, "seed " + seed);
             }
             for (DockOffset offset : checked.prior()) {
-                double truth =
-                        switch (offset.quantity()) {
-                            case ROLL -> faults.offsets().attitude().roll();
-                            case PITCH -> faults.offsets().attitude().pitch();
-                            case CAMBER -> faults.offsets().wing().camber();
-                            case TWIST -> faults.offsets().wing().twist();
-                            case SHEET -> faults.offsets().wing().sheet();
-                            case WIND_ANGLE -> faults.offsets().wind().angle();
-                            case SHEET_LOAD -> faults.offsets().wing().loadFactor();
-                        };
+                double truth = switch (offset.quantity()) {
+                    case ROLL -> faults.offsets().attitude().roll();
+                    case PITCH -> faults.offsets().attitude().pitch();
+                    case CAMBER -> faults.offsets().wing().camber();
+                    case TWIST -> faults.offsets().wing().twist();
+                    case SHEET -> faults.offsets().wing().sheet();
+                    case WIND_ANGLE -> faults.offsets().wind().angle();
+                    case SHEET_LOAD -> faults.offsets().wing().loadFactor();
+                };
                 assertEquals(truth, offset.value(), 3 * offset.standardError(), "seed " + seed + " " + offset);
             }
         }
@@ -238,8 +237,7 @@ class DockCheckTest {
     private static Set<DockItem> itemsOf(DockFaults.Plain plain) {
         Set<DockItem> flap = EnumSet.of(
                 DockItem.CAMBER_STARBOARD, DockItem.CAMBER_PORT, DockItem.FLAP_FOOT_ZERO, DockItem.FLAP_HEAD_ZERO);
-        Set<DockItem> twist =
-                EnumSet.of(DockItem.TWIST_STARBOARD, DockItem.TWIST_PORT, DockItem.FLAP_HEAD_ZERO);
+        Set<DockItem> twist = EnumSet.of(DockItem.TWIST_STARBOARD, DockItem.TWIST_PORT, DockItem.FLAP_HEAD_ZERO);
         return switch (plain.gauge()) {
             case ROLL -> EnumSet.of(DockItem.HEEL_ZERO, DockItem.HEEL_SIDE);
             case PITCH -> EnumSet.of(DockItem.PITCH_ZERO);
