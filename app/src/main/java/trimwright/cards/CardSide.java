@@ -2,7 +2,7 @@ package trimwright.cards;
 
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 import trimwright.boatfile.BoatFile;
 import trimwright.target.TargetMode;
 
@@ -13,34 +13,43 @@ public enum CardSide {
     /** Best trim downwind. */
     DOWNWIND,
     /** The fastest reach on the foils. */
-    REACH;
+    REACH,
+    /** First acts against gusts upwind. */
+    GUSTS_UPWIND,
+    /** First acts against gusts downwind. */
+    GUSTS_DOWNWIND,
+    /** Sheet loads, and what hauling takes. */
+    LOADS;
 
     /** The name in options and files. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** The side of that name, null where there is none. */
-    public static @Nullable CardSide find(String key) {
-        for (CardSide side : values()) {
-            if (side.key().equals(key)) {
-                return side;
-            }
-        }
-        return null;
+    /** The side of that name, or the sides whose names begin with it: {@code gusts} is both of gusts; empty where there are none. */
+    public static List<CardSide> listNamed(String key) {
+        return Stream.of(values())
+                .filter(side -> side.key().equals(key) || side.key().startsWith(key + "-"))
+                .toList();
     }
 
-    /** All sides that a boat file gives content for. */
+    /** All sides that a boat file gives content for: gusts and loads where it says who works the controls. */
     public static List<CardSide> listFor(BoatFile file) {
-        return List.of(values());
+        return Stream.of(values())
+                .filter(side -> file.boat().handling() != null || !side.needsHandling())
+                .toList();
+    }
+
+    private boolean needsHandling() {
+        return this == GUSTS_UPWIND || this == GUSTS_DOWNWIND || this == LOADS;
     }
 
     /** What its targets are best for. */
     TargetMode mode() {
         return switch (this) {
-            case UPWIND -> TargetMode.UPWIND;
-            case DOWNWIND -> TargetMode.DOWNWIND;
-            default -> TargetMode.ANGLE;
+            case UPWIND, GUSTS_UPWIND -> TargetMode.UPWIND;
+            case DOWNWIND, GUSTS_DOWNWIND -> TargetMode.DOWNWIND;
+            case REACH, LOADS -> TargetMode.ANGLE;
         };
     }
 }

@@ -17,6 +17,12 @@ import trimwright.boatfile.BoatFile;
  */
 public record LoadRequest(
         BoatFile file, WingSpec wing, Handling handling, List<Double> winds, double lap, List<Double> fitness) {
+    /** Length of a lap where nothing is said (s); chosen, six minutes. */
+    public static final double USUAL_LAP = 360;
+
+    /** Fitness where nothing is said (-); chosen, rising. */
+    public static final List<Double> USUAL_FITNESS = List.of(0.6, 0.8, 1.0);
+
     public LoadRequest {
         winds = List.copyOf(winds);
         fitness = List.copyOf(fitness);

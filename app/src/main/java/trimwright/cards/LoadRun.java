@@ -53,16 +53,24 @@ public final class LoadRun {
             throws InterruptedException {
         Platform platform = TargetRun.platformOf(request.file().boat(), request.wing(), sections);
         return InParallel.map("loads", request.winds(), wind -> {
-            WindLoads loads = windLoads(request, book, platform, wind);
+            WindLoads loads = windLoads(request, book, platform, wind, cambers());
             progress.done(1);
             return loads;
         });
     }
 
-    private static WindLoads windLoads(LoadRequest request, TargetBook book, Platform platform, double wind) {
+    /** Loads of one wind without those of other cambers. */
+    static WindLoads ofSheet(LoadRequest request, TargetBook book, Platform platform, double wind) {
+        return windLoads(request, book, platform, wind, List.of());
+    }
+
+    private static List<Double> cambers() {
+        return CAMBERS.stream().map(degrees -> Units.fromDegrees(degrees)).toList();
+    }
+
+    private static WindLoads windLoads(
+            LoadRequest request, TargetBook book, Platform platform, double wind, List<Double> cambers) {
         LoadCard card = new LoadCard(platform, request.handling());
-        List<Double> cambers =
-                CAMBERS.stream().map(degrees -> Units.fromDegrees(degrees)).toList();
         List<LoadRow> rows = new ArrayList<>();
         for (TargetPoint point : book.listBest()) {
             if (point.trueWindSpeed() == wind && point.mode() != TargetMode.ANGLE && point.isSolved()) {

@@ -21,7 +21,8 @@ public final class TrimCardDocument {
                 .put("foils", request.file().boat().foils().id())
                 .put("crew_mass_kg", request.file().boat().crew().mass())
                 .put("date", request.date().toString())
-                .put("section", request.section().key());
+                .put("section", request.section().key())
+                .put("turbulence_ratio", request.turbulence());
         ArrayNode list = document.putArray("sides");
         for (TrimCard.Side side : sides) {
             write(request, side, list.addObject());

@@ -23,6 +23,7 @@ import trimwright.cards.CardSides;
 import trimwright.cards.TrimCard;
 import trimwright.cards.TrimCardPdf;
 import trimwright.cards.TrimCardRequest;
+import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
@@ -55,6 +56,9 @@ public final class CardCommand implements Callable<Integer> {
     @Option(names = "--sides", paramLabel = "NAMES", descriptionKey = "card.sides")
     private @Nullable String sides;
 
+    @Mixin
+    private final TurbulenceOption turbulence = new TurbulenceOption();
+
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", descriptionKey = "card.date")
     private @Nullable String date;
 
@@ -80,7 +84,9 @@ public final class CardCommand implements Callable<Integer> {
         if (winds.size() > TrimCardRequest.MOST_WINDS) {
             throw new UserInputException(Texts.of("card.too_many", winds.size(), TrimCardRequest.MOST_WINDS));
         }
-        TrimCardRequest request = new TrimCardRequest(file, spec, winds, sides(file), date(), section.source());
+        List<CardSide> chosen = sides(file);
+        TrimCardRequest request = new TrimCardRequest(
+                file, spec, winds, chosen, date(), turbulence.ratio(), section.source());
         Path target = target(file, spec);
         List<TrimCard.Side> pages = compute(request);
         if (pages.stream().flatMap(one -> one.rows().stream()).allMatch(row -> row.reason() != null)) {
@@ -95,6 +101,7 @@ public final class CardCommand implements Callable<Integer> {
                     .put("crew_mass_kg", file.boat().crew().mass())
                     .put("date", request.date().toString())
                     .put("section", section.source().key())
+                    .put("turbulence_ratio", request.turbulence())
                     .put("file", target.toString())
                     .put("sides", pages.size()));
         } else {
@@ -110,11 +117,11 @@ public final class CardCommand implements Callable<Integer> {
         }
         Set<CardSide> chosen = new TreeSet<>();
         for (String name : sides.split(",", -1)) {
-            CardSide side = CardSide.find(name.strip());
-            if (side == null) {
+            List<CardSide> named = CardSide.listNamed(name.strip());
+            if (named.isEmpty()) {
                 throw new UserInputException(Texts.of("card.no_side", name));
             }
-            chosen.add(side);
+            chosen.addAll(named);
         }
         return List.copyOf(chosen);
     }
@@ -155,11 +162,11 @@ public final class CardCommand implements Callable<Integer> {
 
     private List<TrimCard.Side> compute(TrimCardRequest request) throws InterruptedException {
         // Tables first, so that each kind of work shows its own progress.
-        section.sections(request.wing(), books, console);
+        Sections sections = section.sections(request.wing(), books, console);
         try (Progress progress = console.targetProgress(request.winds().size())) {
             TargetBook book =
                     CardBooks.of(books, request.file(), request.wing(), section.source(), request.winds(), progress);
-            return CardSides.of(request, book);
+            return CardSides.of(request, sections, book);
         }
     }
 }

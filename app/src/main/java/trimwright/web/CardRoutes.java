@@ -22,6 +22,7 @@ import trimwright.cards.LoadRun;
 import trimwright.cards.TakeOffDocument;
 import trimwright.cards.TakeOffRequest;
 import trimwright.cards.TakeOffRun;
+import trimwright.cards.TrimCard;
 import trimwright.cards.TrimCardDocument;
 import trimwright.cards.TrimCardPdf;
 import trimwright.cards.TrimCardRequest;
@@ -39,11 +40,6 @@ import trimwright.units.Units;
 final class CardRoutes implements Routes {
     /** Chosen: a race day of looking about in one book. */
     private static final int KEPT = 60;
-
-    /** Of a lap, and of fitness: what the command takes where nothing is said. */
-    private static final double LAP_SECONDS = 360;
-
-    private static final List<Double> FITNESS = List.of(0.6, 0.8, 1.0);
 
     /** Gusts and lulls (kn): those of the command. */
     private static final List<Double> CHANGES_KN = List.of(-4.0, -2.0, 2.0, 4.0, 6.0);
@@ -122,7 +118,7 @@ final class CardRoutes implements Routes {
 
     private Job loads(Context ctx, BoatFile file, WingSpec wing) {
         LoadRequest request = new LoadRequest(
-                file, wing, HandlingOf.boat(file), List.of(Units.fromKnots(wind(ctx, "tws_kn"))), LAP_SECONDS, FITNESS);
+                file, wing, HandlingOf.boat(file), List.of(Units.fromKnots(wind(ctx, "tws_kn"))), LoadRequest.USUAL_LAP, LoadRequest.USUAL_FITNESS);
         return (sections, book) -> LoadDocument.of(request, LoadRun.of(request, sections, book, done -> {}));
     }
 
@@ -138,7 +134,7 @@ final class CardRoutes implements Routes {
         TrimCardRequest request = cardRequest(ctx);
         TargetBook book = targets.findBook(ctx, request.file(), request.wing(), request.section());
         if (book != null) {
-            Json.send(ctx, TrimCardDocument.of(request, CardSides.of(request, book)));
+            Json.send(ctx, TrimCardDocument.of(request, sides(request, book)));
         }
     }
 
@@ -150,7 +146,16 @@ final class CardRoutes implements Routes {
         }
         String name = request.file().boat().name() + "-" + request.wing().id() + "-card.pdf";
         ctx.header("Content-Disposition", "attachment; filename=\"" + name.replaceAll("[^A-Za-z0-9.-]", "_") + "\"");
-        ctx.contentType("application/pdf").result(TrimCardPdf.bytes(request, CardSides.of(request, book)));
+        ctx.contentType("application/pdf").result(TrimCardPdf.bytes(request, sides(request, book)));
+    }
+
+    private List<TrimCard.Side> sides(TrimCardRequest request, TargetBook book) {
+        try {
+            return CardSides.of(request, targets.sections(request.file(), request.wing()), book);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the workbench stops", e);
+        }
     }
 
     private TrimCardRequest cardRequest(Context ctx) {
@@ -171,6 +176,7 @@ final class CardRoutes implements Routes {
                 winds,
                 CardSide.listFor(file),
                 LocalDate.now(clock),
+                Query.turbulence(ctx),
                 targets.sections(file, wing).source());
     }
 

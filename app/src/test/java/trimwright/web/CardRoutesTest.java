@@ -130,7 +130,7 @@ class CardRoutesTest {
                 "application/pdf", answer.headers().firstValue("Content-Type").orElse(""));
         try (PDDocument document = Loader.loadPDF(answer.body())) {
             String text = new PDFTextStripper().getText(document);
-            assertEquals(3, document.getNumberOfPages());
+            assertEquals(6, document.getNumberOfPages());
             assertTrue(text.contains("2027-03-06"), text);
             for (String wind : List.of("10", "16", "22")) {
                 assertTrue(
