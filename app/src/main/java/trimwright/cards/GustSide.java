@@ -19,13 +19,11 @@ final class GustSide {
     static final List<Double> CHANGES_KN = List.of(-4.0, 2.0, 4.0, 6.0);
 
     private final TrimCardRequest request;
-    private final Handling handling;
     private final GustCard card;
 
     /** @param platform of the targets */
     GustSide(TrimCardRequest request, Handling handling, Platform platform) {
         this.request = request;
-        this.handling = handling;
         card = new GustCard(platform, handling);
     }
 
@@ -36,9 +34,7 @@ final class GustSide {
             TargetPoint point = TargetSide.best(book, wind, side.mode());
             if (point != null) {
                 rows.add(
-                        point.isSolved()
-                                ? row(point, notes)
-                                : TrimCard.unsolved(wind, String.valueOf(point.reason())));
+                        point.isSolved() ? row(point, notes) : TrimCard.unsolved(wind, String.valueOf(point.reason())));
             }
         }
         return new TrimCard.Side(

@@ -28,9 +28,7 @@ final class MarkedAct {
         double from = from(target, act);
         // Against a gust no less than is needed, in a lull no more.
         RoundingMode rounding = row.jump() > 0 ? RoundingMode.UP : RoundingMode.DOWN;
-        return marks == null || act.change() == 0
-                ? null
-                : MarkText.change(marks, from, from + act.change(), rounding);
+        return marks == null || act.change() == 0 ? null : MarkText.change(marks, from, from + act.change(), rounding);
     }
 
     private static @Nullable ControlMarks marksOf(BoatFile file, WingSpec wing, GustAct act) {

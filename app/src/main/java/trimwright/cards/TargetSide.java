@@ -136,7 +136,8 @@ final class TargetSide {
 
     private static TrimCard.Cell load(Target target, @Nullable Aim aim) {
         double load = aim == null ? target.loads().sheetLoad() : aim.levels().loadAim();
-        double carried = aim == null ? target.loads().rightingMoment() : aim.levels().momentAim();
+        double carried =
+                aim == null ? target.loads().rightingMoment() : aim.levels().momentAim();
         String moment = TrimCard.decimal(carried / 1000, 0);
         String most = TrimCard.decimal(target.loads().rightingMoment() / 1000, 0);
         return new TrimCard.Cell(

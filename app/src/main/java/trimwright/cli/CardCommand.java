@@ -85,8 +85,8 @@ public final class CardCommand implements Callable<Integer> {
             throw new UserInputException(Texts.of("card.too_many", winds.size(), TrimCardRequest.MOST_WINDS));
         }
         List<CardSide> chosen = sides(file);
-        TrimCardRequest request = new TrimCardRequest(
-                file, spec, winds, chosen, date(), turbulence.ratio(), section.source());
+        TrimCardRequest request =
+                new TrimCardRequest(file, spec, winds, chosen, date(), turbulence.ratio(), section.source());
         Path target = target(file, spec);
         List<TrimCard.Side> pages = compute(request);
         if (pages.stream().flatMap(one -> one.rows().stream()).allMatch(row -> row.reason() != null)) {

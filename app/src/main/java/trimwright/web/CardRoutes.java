@@ -118,7 +118,12 @@ final class CardRoutes implements Routes {
 
     private Job loads(Context ctx, BoatFile file, WingSpec wing) {
         LoadRequest request = new LoadRequest(
-                file, wing, HandlingOf.boat(file), List.of(Units.fromKnots(wind(ctx, "tws_kn"))), LoadRequest.USUAL_LAP, LoadRequest.USUAL_FITNESS);
+                file,
+                wing,
+                HandlingOf.boat(file),
+                List.of(Units.fromKnots(wind(ctx, "tws_kn"))),
+                LoadRequest.USUAL_LAP,
+                LoadRequest.USUAL_FITNESS);
         return (sections, book) -> LoadDocument.of(request, LoadRun.of(request, sections, book, done -> {}));
     }
 

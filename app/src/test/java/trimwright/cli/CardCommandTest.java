@@ -30,8 +30,8 @@ class CardCommandTest {
             + "\\))? kN m");
 
     /** Changes in marks, or in degrees where the control bears none; below, the control with the degrees. */
-    private static final Pattern GUST_ROW = Pattern.compile(
-            NUMBER + " (\\S+) (\\S+) (\\S+) (\\S+)\\R(?:foiling|on hulls) ((?:ease|haul|more|less).*)");
+    private static final Pattern GUST_ROW =
+            Pattern.compile(NUMBER + " (\\S+) (\\S+) (\\S+) (\\S+)\\R(?:foiling|on hulls) ((?:ease|haul|more|less).*)");
 
     private static final Pattern GUST_ACT =
             Pattern.compile("(ease|haul|more|less) (sheet|camber|twist)(?: \\(([+-]\\d+\\.\\d)\u00b0\\))?");
@@ -165,8 +165,8 @@ class CardCommandTest {
         assertEquals(2, rows.size(), page);
         for (MatchResult row : rows) {
             CliRun run = run("gust", "--boat", "whimbrel14", "--tws", row.group(1), "--shift", "0", "--json");
-            JsonNode point = find(
-                    new ObjectMapper().readTree(run.out()).path("points"), mode, Double.parseDouble(row.group(1)));
+            JsonNode point =
+                    find(new ObjectMapper().readTree(run.out()).path("points"), mode, Double.parseDouble(row.group(1)));
             List<MatchResult> acts = GUST_ACT.matcher(row.group(6)).results().toList();
             assertEquals(4, acts.size(), page);
             double[] changes = {-4, 2, 4, 6};
