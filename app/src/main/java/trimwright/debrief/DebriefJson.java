@@ -22,6 +22,7 @@ import trimwright.segment.OffFoil;
 import trimwright.segment.OnCourse;
 import trimwright.segment.Phase;
 import trimwright.segment.SailedCourse;
+import trimwright.segment.SideChange;
 import trimwright.segment.Span;
 import trimwright.segment.Tack;
 import trimwright.segment.Turn;
@@ -166,6 +167,7 @@ public final class DebriefJson {
         node.put("angle_deg", Units.toDegrees(turn.rates().angle()));
         node.put("mean_rate_deg_per_s", Units.toDegrees(turn.rates().mean()));
         node.put("greatest_rate_deg_per_s", Units.toDegrees(turn.rates().greatest()));
+        TurnOverlay.put(node, wind, SideChange.of(wind, turn));
         Turn.Recovery recovery = BoatDebrief.recovery(turn);
         if (recovery == null) {
             node.putNull("lost_m").putNull("vmg_back_s").putNull("vmg_came_back");
@@ -183,7 +185,7 @@ public final class DebriefJson {
     }
 
     /** Whether the hulls touched the water in the turn; null where that is not told. */
-    private static @Nullable Boolean touchedDown(BoatDebrief boat, Span turn) {
+    static @Nullable Boolean touchedDown(BoatDebrief boat, Span turn) {
         if (boat.foiling() instanceof FoilingRule.NotTold) {
             return null;
         }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
@@ -18,6 +19,7 @@ import trimwright.debrief.QuickDocument;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.Sections;
 import trimwright.report.DayReport;
+import trimwright.segment.TurnKind;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
@@ -88,6 +90,25 @@ final class DebriefShelf implements AutoCloseable {
                     tree(made), session, sessions.load(session), sessions.findCourse(session), made.book());
             StandAlone.send(ctx, session.id(), report.html());
         }
+    }
+
+    /** All turns of the kind that the request names, of all boats; 202 while the debrief is being made. */
+    void answerTurns(Context ctx, SessionInfo session) {
+        TurnKind kind = kind(Query.text(ctx, "kind"));
+        MadeDebrief made = made(ctx, session);
+        if (made != null) {
+            ctx.status(200);
+            ctx.contentType("application/json").result(made.turns(kind));
+        }
+    }
+
+    private static TurnKind kind(String given) {
+        for (TurnKind kind : TurnKind.values()) {
+            if (kind.name().toLowerCase(Locale.ROOT).equals(given)) {
+                return kind;
+            }
+        }
+        throw new UserInputException(Texts.of("web.refuse.turn_kind", given));
     }
 
     /** Keeps what the boat's crew says that it will change. */

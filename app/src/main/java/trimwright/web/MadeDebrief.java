@@ -1,12 +1,16 @@
 package trimwright.web;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import trimwright.debrief.BoatDebrief;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefSeries;
+import trimwright.debrief.TurnOverlay;
+import trimwright.segment.TurnKind;
 import trimwright.target.TargetBook;
 import trimwright.track.BoatTrack;
 
@@ -15,6 +19,7 @@ final class MadeDebrief implements BackgroundWork.Result {
     private final byte[] document;
     private final @Nullable TargetBook book;
     private final Map<String, ChartTrack> series = new HashMap<>();
+    private final Map<TurnKind, byte[]> turns = new EnumMap<>(TurnKind.class);
 
     MadeDebrief(byte[] document, DebriefReport report, @Nullable TargetBook book) {
         this.document = document;
@@ -22,6 +27,9 @@ final class MadeDebrief implements BackgroundWork.Result {
         for (BoatDebrief boat : report.boats()) {
             BoatTrack track = new BoatTrack(boat.boat(), List.of(DebriefSeries.of(boat, book)));
             series.put(boat.boat(), new ChartTrack(track));
+        }
+        for (TurnKind kind : TurnKind.values()) {
+            turns.put(kind, Json.bytes(TurnOverlay.of(report, kind)));
         }
     }
 
@@ -34,6 +42,11 @@ final class MadeDebrief implements BackgroundWork.Result {
     @Nullable
     TargetBook book() {
         return book;
+    }
+
+    /** All turns of a kind laid over one another: {@code turns/1}. */
+    byte[] turns(TurnKind kind) {
+        return Objects.requireNonNull(turns.get(kind));
     }
 
     @Nullable

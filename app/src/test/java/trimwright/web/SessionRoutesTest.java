@@ -313,6 +313,19 @@ class SessionRoutesTest {
         assertEquals(0, json(all).get("moments").size());
     }
 
+    @Test
+    void turnsAreAskedForByKind() throws Exception {
+        HttpResponse<byte[]> answer = get("api/sessions/latest/turns?kind=tack");
+        while (answer.statusCode() == 202) {
+            Thread.sleep(20);
+            answer = get("api/sessions/latest/turns?kind=tack");
+        }
+        JsonNode turns = JsonOut.mapper().readTree(answer.body());
+        assertEquals("turns/1", turns.get("schema").asText());
+        assertEquals(0, turns.get("turns").size());
+        assertEquals(400, get("api/sessions/latest/turns?kind=roll").statusCode());
+    }
+
     private HttpResponse<String> change(String method, String path, String body) throws Exception {
         String address = workbench.address().toString();
         return client.send(

@@ -242,6 +242,24 @@ class FleetBrowserTest {
     }
 
     @Test
+    void turnsAreLaidOverOneAnother() {
+        Page page = open("", 1440, 900);
+        page.locator("#tab-turns").click();
+        page.locator("button[name=overlay]").click();
+        page.locator("select[name=whose]").selectOption("all");
+        Locator rows = page.locator("#tab-panel tbody tr");
+        assertThat(rows.first()).isVisible();
+        int turns = rows.count();
+        assertThat(page.locator("svg.overlay").first().locator("polyline")).hasCount(turns);
+        rows.first().hover();
+        assertThat(page.locator("svg.overlay").first().locator("polyline.lit")).hasCount(1);
+        String whole = page.locator(".window-shown").textContent();
+        rows.first().click();
+        assertThat(page.locator(".window-shown")).not().hasText(whole);
+        Browser.keep(page, "turns-laid-over");
+    }
+
+    @Test
     void aPhoneShowsItInOneColumn() {
         Page page = open("", 390, 844);
         assertThat(page.locator(".strip")).hasCount(2);

@@ -8,6 +8,7 @@ import { channelName } from './lane.js';
 import { Moments } from './moments.js';
 import { MARKS, Reason } from './marks.js';
 import { Otherwise } from './otherwise.js';
+import { Overlay } from './overlay.js';
 
 /** Lists whose numbers depend on the targets. */
 const JUDGED = ['account', 'phases'];
@@ -82,12 +83,16 @@ function Difference({ record }) {
 }
 
 /** Turns with what forced them, what they cost, and whether the boat stayed on its foils. */
-function Turns({ boat, pieces, view }) {
+function Turns({ report, against, boat, fleet, pieces, view }) {
+  const [over, setOver] = useState(false);
   const turns = pieces.filter((piece) => piece.group === 'turn');
   if (!turns.length) return html`<p class="quiet">${t('web.debrief.no_turns')}</p>`;
   const labelled = boat.turns.some((turn) => turn.label);
   const told = boat.turns.some((turn) => turn.touched_down !== null && turn.touched_down !== undefined);
+  const other = html`<p><button name="overlay" onClick=${() => setOver(!over)}>${t(over ? 'web.turns.hide' : 'web.turns.show')}</button></p>`;
+  if (over) return html`${other}<${Overlay} report=${report} against=${against} boat=${boat} fleet=${fleet} view=${view} />`;
   return html`
+    ${other}
     <table>
       <thead><tr><th>${t('web.debrief.at')}</th><th>${t('web.debrief.turn')}</th>${labelled && html`<th>${t('web.debrief.for')}</th>`}
         <th class="n">${t('web.debrief.in')}</th><th class="n">${t('web.debrief.least')}</th><th class="n">${t('web.debrief.out')}</th>
