@@ -89,7 +89,12 @@ public final class TurnOverlay {
         ObjectNode values = node.putObject("values");
         for (Row row : ROWS) {
             if (track.has(row.quantity())) {
-                values(values.putArray(row.key()), track, row, middle, turn.entryTack().sign());
+                values(
+                        values.putArray(row.key()),
+                        track,
+                        row,
+                        middle,
+                        turn.entryTack().sign());
             }
         }
     }

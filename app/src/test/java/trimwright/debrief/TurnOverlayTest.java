@@ -33,7 +33,8 @@ class TurnOverlayTest {
     }
 
     private static double at(JsonNode document, String row, double seconds) {
-        int i = (int) Math.round((seconds + TurnOverlay.BEFORE) / document.path("step_s").asDouble());
+        int i = (int) Math.round(
+                (seconds + TurnOverlay.BEFORE) / document.path("step_s").asDouble());
         return document.path("turns").get(0).path("values").path(row).get(i).asDouble();
     }
 
