@@ -8,6 +8,7 @@ import trimwright.dock.DockFinding;
 import trimwright.dock.DockGiven;
 import trimwright.dock.DockLine;
 import trimwright.dock.DockOffset;
+import trimwright.dock.DockStep;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.units.Units;
@@ -34,6 +35,25 @@ public final class DockDocument {
         ArrayNode file = document.putArray("boat_file_lines");
         FileLines.of(checked).forEach(file::add);
         return document.put("caution", Texts.of("dock.caution"));
+    }
+
+    /** The document of what is asked; throws {@link trimwright.text.NoAnswerException} where the boat was not at rest. */
+    public static ObjectNode of(DockRequest request) {
+        return of(request, request.check());
+    }
+
+    /** {@code dock-list/1}: what the crew does when. */
+    public static ObjectNode list() {
+        ObjectNode document = JsonOut.document("dock-list/1");
+        ArrayNode steps = document.putArray("steps");
+        for (DockStep step : DockStep.values()) {
+            steps.addObject()
+                    .put("step", DockWords.key(step))
+                    .put("begin_s", step.begin())
+                    .put("end_s", step.end())
+                    .put("what", Texts.of("dock.step." + DockWords.key(step)));
+        }
+        return document;
     }
 
     static long count(DockAnswer.Checked checked, DockFinding.Verdict verdict) {

@@ -55,7 +55,9 @@ final class DockWords {
         if (Double.isNaN(line.read())) {
             return NONE;
         }
-        String half = line.error() > 0 ? Texts.of("dock.half", plain(line.item(), line.error())) : "";
+        String error = plain(line.item(), line.error());
+        // What rounds to nothing is left out.
+        String half = error.matches("0(\\.0*)?") ? "" : Texts.of("dock.half", error);
         return plain(line.item(), line.read()) + half + unit(line.item());
     }
 

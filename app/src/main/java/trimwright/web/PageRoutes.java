@@ -23,6 +23,8 @@ final class PageRoutes implements Routes {
             "/library",
             "/debrief",
             "/debrief/{session}",
+            "/dock",
+            "/dock/{session}",
             "/quick",
             "/quick/{session}",
             "/live",

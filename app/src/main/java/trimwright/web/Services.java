@@ -49,6 +49,7 @@ public final class Services {
                 new ExploreRoutes(boats, targets),
                 new PracticeRoutes(boats, targets),
                 new MomentRoutes(sessions, boats),
+                new DockRoutes(sessions, boats),
                 new SessionRoutes(sessions, debriefs));
     }
 }

@@ -12,6 +12,7 @@ import trimwright.course.Position;
 import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.SessionCourse;
 import trimwright.store.BoatInfo;
+import trimwright.store.DockChecks;
 import trimwright.store.Library;
 import trimwright.store.Moments;
 import trimwright.store.SessionInfo;
@@ -37,6 +38,11 @@ final class SessionShelf {
     /** The list, as {@code trimwright sessions --json} writes it. */
     ObjectNode list() {
         return SessionsDocument.of(library.folder(), library.sessions());
+    }
+
+    /** Dock checks kept with a session. */
+    DockChecks dockChecks(SessionInfo session) {
+        return library.dockChecks(session);
     }
 
     /** Where the library is. */

@@ -11,6 +11,7 @@ const PLACES = {
   practice: () => import('./practice/place.js'),
   library: () => import('./library/place.js'),
   debrief: () => import('./debrief/place.js'),
+  dock: () => import('./dock/place.js'),
   quick: () => import('./quick/place.js'),
   live: () => import('./live/place.js'),
   coach: () => import('./coach/place.js'),

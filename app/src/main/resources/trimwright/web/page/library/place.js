@@ -14,7 +14,7 @@ export function Place() {
   if (!answer.value) return null;
   const sessions = [...answer.value.sessions].reverse();
   return html`
-    <div class="bar"><h1>${t('web.library.title')}</h1>
+    <div class="bar"><h1>${t('web.library.title')}</h1> <a href="/dock" onClick=${follow}>${t('web.library.dock_list')}</a>
       <span class="quiet">${t(sessions.length === 1 ? 'web.library.one' : 'web.library.count', { count: sessions.length })}</span></div>
     ${sessions.length ? html`<${Sessions} sessions=${sessions} />` : html`
       <section class="panel empty"><h2>${t('web.library.empty')}</h2>
@@ -42,7 +42,8 @@ function Session({ session }) {
     <tr>
       <td>${day(start, offset)}<br />${timeOfDay(start, offset)} <span class="quiet" title=${t(`web.clock.from.${session.utc_offset_from}`)}>${offsetName(offset)}</span>
         ${offset !== 0 && html`<br /><span class="quiet">${timeOfDay(start)} ${t('web.clock.utc')}</span>`}</td>
-      <td><a href=${`/debrief/${encodeURIComponent(session.session)}`} onClick=${follow}>${session.session}</a></td>
+      <td><a href=${`/debrief/${encodeURIComponent(session.session)}`} onClick=${follow}>${session.session}</a><br />
+        <a class="quiet" href=${`/dock/${encodeURIComponent(session.session)}`} onClick=${follow}>${t('web.place.dock')}</a></td>
       <td class="wrap">${session.boats.map((boat) => boat.boat).join(', ')}</td>
       <td class="n">${duration(session.duration_s)}</td>
       <td class="n">${session.boats.reduce((sum, boat) => sum + boat.channels.length, 0)}</td>
