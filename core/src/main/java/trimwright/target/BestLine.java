@@ -70,8 +70,9 @@ final class BestLine {
         if (!BookSurface.inside(winds, wind)) {
             return TargetLookup.none(TargetCaveat.OUTSIDE_GRID);
         }
-        int i = BookSurface.cellOf(winds, wind);
-        int i1 = Math.min(i + 1, winds.length - 1);
+        int[] between = BookSurface.between(winds, wind);
+        int i = between[0];
+        int i1 = between[1];
         TargetPoint low = nodes[i];
         TargetPoint high = nodes[i1];
         if (low == null || high == null) {
@@ -88,6 +89,27 @@ final class BestLine {
         caveats.addAll(high.getTarget().caveats());
         Target nearest = (s < 0.5 ? low : high).getTarget();
         Target target = TargetVector.toTarget(row, nearest.limits(), caveats);
+        return new TargetLookup(TargetPoint.solved(mode, branch, wind, TargetVector.angle(row), target), caveats);
+    }
+
+    /** On from the nearer of two winds by its slopes, where the other has no point of this branch; none where that has none either. */
+    TargetLookup beyond(double wind) {
+        if (!BookSurface.inside(winds, wind)) {
+            return TargetLookup.none(TargetCaveat.OUTSIDE_GRID);
+        }
+        int[] between = BookSurface.between(winds, wind);
+        int i = wind - winds[between[0]] <= winds[between[1]] - wind ? between[0] : between[1];
+        TargetPoint node = nodes[i];
+        if (node == null) {
+            return TargetLookup.none(TargetCaveat.NEAR_BRANCH_EDGE);
+        }
+        double[] row = new double[TargetVector.SIZE];
+        for (int k = 0; k < row.length; k++) {
+            row[k] = values[k][i] + slopes[k][i] * (wind - winds[i]);
+        }
+        Set<TargetCaveat> caveats = EnumSet.of(TargetCaveat.NEAR_BRANCH_EDGE);
+        caveats.addAll(node.getTarget().caveats());
+        Target target = TargetVector.toTarget(row, node.getTarget().limits(), caveats);
         return new TargetLookup(TargetPoint.solved(mode, branch, wind, TargetVector.angle(row), target), caveats);
     }
 }

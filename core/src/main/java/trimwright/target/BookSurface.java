@@ -1,6 +1,5 @@
 package trimwright.target;
 
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -12,17 +11,17 @@ import org.jspecify.annotations.Nullable;
  * neighbours. A cell counts only where all its corners are solved.
  */
 final class BookSurface {
-    private static final double EDGE = 1e-9;
+    static final double EDGE = 1e-9;
 
     private final Branch branch;
     private final double[] winds;
     private final double[] angles;
     private final @Nullable TargetPoint[][] nodes;
-    /** Values, slopes in wind, slopes in angle, cross slopes: [kind][number][wind][angle]. */
-    private final double[][][][] tables;
+    private final SurfaceTables tables;
 
     private final BestLine upwind;
     private final BestLine downwind;
+    private final BranchEdge edge = new BranchEdge(this);
 
     BookSurface(TargetGrid grid, Branch branch, List<TargetPoint> points) {
         this.branch = branch;
@@ -36,136 +35,135 @@ final class BookSurface {
                 nodes[nodeOf(winds, point.trueWindSpeed())][nodeOf(angles, point.trueWindAngle())] = point;
             }
         }
-        tables = buildTables();
+        tables = new SurfaceTables(winds, angles, nodes);
     }
 
     TargetLookup best(TargetMode mode, double wind) {
         return (mode == TargetMode.UPWIND ? upwind : downwind).at(wind);
     }
 
+    TargetLookup bestBeyond(TargetMode mode, double wind) {
+        return (mode == TargetMode.UPWIND ? upwind : downwind).beyond(wind);
+    }
+
     TargetLookup at(double wind, double angle) {
         if (!inside(winds, wind) || !inside(angles, angle)) {
             return TargetLookup.none(TargetCaveat.OUTSIDE_GRID);
         }
-        int i = cellOf(winds, wind);
-        int j = cellOf(angles, angle);
-        int i1 = Math.min(i + 1, winds.length - 1);
-        int j1 = Math.min(j + 1, angles.length - 1);
-        TargetPoint[] corners = new TargetPoint[4];
-        int found = 0;
-        for (int[] at : new int[][] {{i, j}, {i1, j}, {i, j1}, {i1, j1}}) {
-            TargetPoint node = nodes[at[0]][at[1]];
-            if (node == null) {
-                return TargetLookup.none(TargetCaveat.NEAR_BRANCH_EDGE);
-            }
-            corners[found++] = node;
+        Place place = place(wind, angle);
+        if (!place.isSolved(this)) {
+            return edge.at(place);
         }
-        double s = i1 == i ? 0 : (wind - winds[i]) / (winds[i1] - winds[i]);
-        double t = j1 == j ? 0 : (angle - angles[j]) / (angles[j1] - angles[j]);
-        double[] row = new double[TargetVector.SIZE];
-        for (int k = 0; k < row.length; k++) {
-            row[k] = bicubic(k, i, i1, j, j1, s, t);
-        }
-        row[TargetVector.MADE_GOOD] = Math.abs(row[TargetVector.SPEED] * StrictMath.cos(angle));
-        TargetPoint nearest = corners[(s < 0.5 ? 0 : 1) + (t < 0.5 ? 0 : 2)];
+        double[] row = tables.at(place);
         Set<TargetCaveat> caveats = EnumSet.noneOf(TargetCaveat.class);
-        for (TargetPoint corner : corners) {
-            caveats.addAll(corner.getTarget().caveats());
+        for (int w : new int[] {place.i, place.i1}) {
+            addCaveats(w, place.j, caveats);
+            addCaveats(w, place.j1, caveats);
         }
-        if (hasUnsolvedNeighbour(i, i1, j, j1)) {
+        if (!place.isNode() && hasUnsolvedNeighbour(place.i, place.i1, place.j, place.j1)) {
             caveats.add(TargetCaveat.NEAR_BRANCH_EDGE);
         }
-        Target target = TargetVector.toTarget(row, nearest.getTarget().limits(), caveats);
-        return new TargetLookup(TargetPoint.solved(TargetMode.ANGLE, branch, wind, angle, target), caveats);
+        return answer(place, row, limits(place.s < 0.5 ? place.i : place.i1, place), caveats);
     }
 
-    private double bicubic(int k, int i, int i1, int j, int j1, double s, double t) {
-        double hw = winds[i1] - winds[i];
-        double ha = angles[j1] - angles[j];
-        double[][] f = tables[0][k];
-        double[][] fw = tables[1][k];
-        double[][] fa = tables[2][k];
-        double[][] fwa = tables[3][k];
-        double low = Hermite.value(f[i][j], hw * fw[i][j], f[i1][j], hw * fw[i1][j], s);
-        double high = Hermite.value(f[i][j1], hw * fw[i][j1], f[i1][j1], hw * fw[i1][j1], s);
-        double lowSlope = Hermite.value(fa[i][j], hw * fwa[i][j], fa[i1][j], hw * fwa[i1][j], s);
-        double highSlope = Hermite.value(fa[i][j1], hw * fwa[i][j1], fa[i1][j1], hw * fwa[i1][j1], s);
-        return Hermite.value(low, ha * lowSlope, high, ha * highSlope, t);
+    /** Where the branch ends between two winds: on from the nearer by its slopes; none where that has no value either. */
+    TargetLookup beyond(double wind, double angle) {
+        return inside(winds, wind) && inside(angles, angle)
+                ? edge.beyond(place(wind, angle))
+                : TargetLookup.none(TargetCaveat.OUTSIDE_GRID);
     }
 
-    private double[][][][] buildTables() {
-        double[][][][] built = new double[4][TargetVector.SIZE][winds.length][angles.length];
-        for (double[][][] kind : built) {
-            for (double[][] table : kind) {
-                for (double[] line : table) {
-                    Arrays.fill(line, Double.NaN);
-                }
-            }
+    /**
+     * A place between nodes; on a node or a side no other corners are asked for.
+     *
+     * @param i wind below or at it
+     * @param i1 wind above or at it
+     * @param j angle below or at it
+     * @param j1 angle above or at it
+     * @param s share of the way between the winds (-)
+     * @param t share of the way between the angles (-)
+     */
+    record Place(double wind, double angle, int i, int i1, int j, int j1, double s, double t) {
+        boolean isSolved(BookSurface surface) {
+            return surface.isSolved(i, j)
+                    && surface.isSolved(i, j1)
+                    && surface.isSolved(i1, j)
+                    && surface.isSolved(i1, j1);
         }
-        for (int i = 0; i < winds.length; i++) {
-            for (int j = 0; j < angles.length; j++) {
-                TargetPoint node = nodes[i][j];
-                if (node != null) {
-                    double[] row = TargetVector.of(node);
-                    for (int k = 0; k < row.length; k++) {
-                        built[0][k][i][j] = row[k];
-                    }
-                }
-            }
-        }
-        for (int k = 0; k < TargetVector.SIZE; k++) {
-            slopesInWind(built[0][k], built[1][k]);
-            slopesInAngle(built[0][k], built[2][k]);
-        }
-        putKnownSlopes(built[0][TargetVector.SPEED], built[1][TargetVector.SPEED], built[2][TargetVector.SPEED]);
-        for (int k = 0; k < TargetVector.SIZE; k++) {
-            slopesInWind(built[2][k], built[3][k]);
-        }
-        return built;
-    }
 
-    private void putKnownSlopes(double[][] values, double[][] byWind, double[][] byAngle) {
-        for (int j = 0; j < angles.length; j++) {
-            double[] column = column(values, j);
-            for (int i = 0; i < winds.length; i++) {
-                TargetPoint node = nodes[i][j];
-                if (node != null && node.slopes() != null) {
-                    byWind[i][j] =
-                            NodeSlope.known(winds, column, i, node.slopes().byWind());
-                    byAngle[i][j] =
-                            NodeSlope.known(angles, values[i], j, node.slopes().byAngle());
-                }
-            }
+        /** The same, of one of the winds alone. */
+        Place atWind(int only) {
+            return new Place(wind, angle, only, only, j, j1, 0, t);
+        }
+
+        /** At the same wind, on an angle of the grid. */
+        Place atAngle(int column, double columnAngle) {
+            return new Place(wind, columnAngle, i, i1, column, column, s, 0);
+        }
+
+        boolean isNode() {
+            return i == i1 && j == j1;
         }
     }
 
-    private double[] column(double[][] values, int j) {
-        double[] column = new double[winds.length];
-        for (int i = 0; i < winds.length; i++) {
-            column[i] = values[i][j];
-        }
-        return column;
+    private Place place(double wind, double angle) {
+        int[] w = between(winds, wind);
+        int[] a = between(angles, angle);
+        double s = w[0] == w[1] ? 0 : (wind - winds[w[0]]) / (winds[w[1]] - winds[w[0]]);
+        double t = a[0] == a[1] ? 0 : (angle - angles[a[0]]) / (angles[a[1]] - angles[a[0]]);
+        return new Place(wind, angle, w[0], w[1], a[0], a[1], s, t);
     }
 
-    private void slopesInWind(double[][] values, double[][] slopes) {
-        for (int j = 0; j < angles.length; j++) {
-            double[] column = column(values, j);
-            for (int i = 0; i < winds.length; i++) {
-                if (!Double.isNaN(column[i])) {
-                    slopes[i][j] = NodeSlope.at(winds, column, i);
-                }
-            }
+    /** The nodes on both sides of a value inside the grid, one and the same where it lies on one. */
+    static int[] between(double[] nodes, double value) {
+        int cell = cellOf(nodes, value);
+        int next = Math.min(cell + 1, nodes.length - 1);
+        int low = Math.abs(nodes[next] - value) < EDGE ? next : cell;
+        return new int[] {low, Math.abs(nodes[low] - value) < EDGE ? low : next};
+    }
+
+    boolean isSolved(int wind, int column) {
+        return nodes[wind][column] != null;
+    }
+
+    /** Limits at the nearest of a wind's two angles. */
+    Set<TargetLimit> limits(int wind, Place place) {
+        TargetPoint node = nodes[wind][place.t < 0.5 ? place.j : place.j1];
+        return node == null ? Set.of() : node.getTarget().limits();
+    }
+
+    void addCaveats(int wind, int column, Set<TargetCaveat> caveats) {
+        TargetPoint node = nodes[wind][column];
+        if (node != null) {
+            caveats.addAll(node.getTarget().caveats());
         }
     }
 
-    private void slopesInAngle(double[][] values, double[][] slopes) {
-        for (int i = 0; i < winds.length; i++) {
-            for (int j = 0; j < angles.length; j++) {
-                if (!Double.isNaN(values[i][j])) {
-                    slopes[i][j] = NodeSlope.at(angles, values[i], j);
-                }
-            }
+    /** Index of the first angle past that one, upward or downward; may be none of the grid's. */
+    int firstPast(double angle, int step) {
+        int j = step > 0 ? 0 : angles.length - 1;
+        while (hasAngle(j) && step * (angles[j] - angle) <= EDGE) {
+            j += step;
         }
+        return j;
+    }
+
+    boolean hasAngle(int column) {
+        return column >= 0 && column < angles.length;
+    }
+
+    double angle(int column) {
+        return angles[column];
+    }
+
+    SurfaceTables tables() {
+        return tables;
+    }
+
+    TargetLookup answer(Place place, double[] row, Set<TargetLimit> limits, Set<TargetCaveat> caveats) {
+        row[TargetVector.MADE_GOOD] = Math.abs(row[TargetVector.SPEED] * StrictMath.cos(place.angle));
+        Target target = TargetVector.toTarget(row, limits, caveats);
+        return new TargetLookup(TargetPoint.solved(TargetMode.ANGLE, branch, place.wind, place.angle, target), caveats);
     }
 
     /** Whether a node just outside the cell, but inside the grid, has no target of this branch. */

@@ -77,11 +77,18 @@ public final class TargetBook {
      *
      * @param trueWindSpeed at 10 m (m/s)
      * @param trueWindAngle from the course through the water (rad); either tack, the sign is ignored
-     * @return the target of the better branch, or none with a caveat outside the grid or where no branch is solved
+     * @return the target of the better branch; where neither reaches there, that of the nearest wind led on by its slopes, with a caveat;
+     *     none with a caveat outside the grid or where no branch is solved near
      */
     public TargetLookup find(double trueWindSpeed, double trueWindAngle) {
         TargetLookup onFoils = find(Branch.FOILING, trueWindSpeed, trueWindAngle);
         TargetLookup onHulls = find(Branch.DISPLACEMENT, trueWindSpeed, trueWindAngle);
+        if (onFoils.point() == null && onHulls.point() == null) {
+            // Between the last wind on the hulls and the first on the foils neither branch has both: a rough value, not
+            // none.
+            double angle = Math.abs(trueWindAngle);
+            return better(foiling.beyond(trueWindSpeed, angle), displacement.beyond(trueWindSpeed, angle));
+        }
         return better(onFoils, onHulls);
     }
 
@@ -126,7 +133,11 @@ public final class TargetBook {
     }
 
     private TargetLookup findBest(TargetMode mode, double trueWindSpeed) {
-        return better(foiling.best(mode, trueWindSpeed), displacement.best(mode, trueWindSpeed));
+        TargetLookup onFoils = foiling.best(mode, trueWindSpeed);
+        TargetLookup onHulls = displacement.best(mode, trueWindSpeed);
+        return onFoils.point() == null && onHulls.point() == null
+                ? better(foiling.bestBeyond(mode, trueWindSpeed), displacement.bestBeyond(mode, trueWindSpeed))
+                : better(onFoils, onHulls);
     }
 
     private BookSurface surface(Branch branch) {
