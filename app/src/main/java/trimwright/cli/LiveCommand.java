@@ -21,8 +21,10 @@ import trimwright.call.TalkCard;
 import trimwright.drills.DrillBoats;
 import trimwright.ingest.journal.JournalSource.Protocol;
 import trimwright.live.LiveBoat;
+import trimwright.platform.Platform;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
+import trimwright.prepare.TargetRun;
 import trimwright.recording.EventMode;
 import trimwright.recording.InputAddress;
 import trimwright.recording.Journals;
@@ -205,7 +207,9 @@ public final class LiveCommand implements Callable<Integer> {
         if (response == null) {
             console.note(Texts.of("live.no_response", file.boat().title()));
         }
-        return () -> new LiveBoat(file.boat(), book, FoilingRule.BySpeed.above(book.slowestFoiling()), response);
+        Platform platform = TargetRun.platformOf(file.boat(), carried);
+        return () ->
+                new LiveBoat(file.boat(), book, FoilingRule.BySpeed.above(book.slowestFoiling()), response, platform);
     }
 
     private void close(Recording run) {

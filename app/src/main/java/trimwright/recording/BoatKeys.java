@@ -46,6 +46,11 @@ final class BoatKeys {
         gauge(keys, "camber", figures.trim().camber());
         gauge(keys, "twist", figures.trim().twist());
         gauge(keys, "sheet", figures.trim().sheet());
+        LiveFigures.Load load = figures.load();
+        keys.number("heeling_moment_nm", load.moment().value(), 0);
+        keys.number("moment_aim_nm", load.aim(), 0);
+        keys.number("moment_limit_nm", load.limit(), 0);
+        keys.number("turbulence_ratio", load.turbulence(), 3);
         List<String> faults = new ArrayList<>();
         for (SensorFault fault : figures.faults()) {
             faults.add(fault.sensor().name().toLowerCase(Locale.ROOT) + " "

@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
+import trimwright.platform.Platform;
 import trimwright.response.SpeedResponse;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.Tack;
+import trimwright.target.Band;
 import trimwright.target.Target;
 import trimwright.target.TargetBook;
+import trimwright.target.TargetPoint;
 import trimwright.target.TrimBands;
 import trimwright.track.BoatTrack;
 import trimwright.track.ChannelGroup;
@@ -47,7 +50,7 @@ public final class LiveBoat {
     /** Standard error of a moment from load cells over its size (-, chosen: cells and where they stand on the boat). */
     private static final double CELL_ERROR = 0.01;
 
-    /** Share of the largest moment that is aimed at, at most (-, chosen: gusts of a breeze pass the rest). */
+    /** Share of the largest moment that is aimed at, at most (-, chosen: what an instrument and a swell take). */
     private static final double MOMENT_AIM = 0.95;
 
     /** Target's change with the wind's where the book does not tell (-, chosen: targets of the shipped boat reaching). */
@@ -69,6 +72,8 @@ public final class LiveBoat {
     private int secondCount;
     private boolean up;
     private @Nullable Target target;
+    private final @Nullable LiveMargin margin;
+    private LiveMargin.Margin taken = LiveMargin.Margin.NONE;
 
     /**
      * @param boat her file, or null: then wind stays at the sensor's height
@@ -89,6 +94,21 @@ public final class LiveBoat {
             @Nullable TargetBook book,
             FoilingRule.@Nullable BySpeed bySpeed,
             @Nullable SpeedResponse response) {
+        this(boat, book, bySpeed, response, null);
+    }
+
+    /**
+     * As above, with aims: a target on the foils is judged and called as far below its limits as the wind's measured unrest asks.
+     *
+     * @param platform of the targets; null: at the limits, but for a twentieth of the moment
+     */
+    public LiveBoat(
+            @Nullable Boat boat,
+            @Nullable TargetBook book,
+            FoilingRule.@Nullable BySpeed bySpeed,
+            @Nullable SpeedResponse response,
+            @Nullable Platform platform) {
+        margin = platform == null ? null : new LiveMargin(platform);
         this.boat = boat;
         this.book = book;
         this.bySpeed = bySpeed;
@@ -183,9 +203,14 @@ public final class LiveBoat {
         secondCount = 0;
         double twa = twa(now);
         double tws = freshTws(now);
-        target = book == null || Double.isNaN(tws) || Double.isNaN(twa)
+        TargetPoint point = book == null || Double.isNaN(tws) || Double.isNaN(twa)
                 ? null
-                : book.find(tws, twa).target();
+                : book.find(tws, twa).point();
+        target = point == null ? null : point.target();
+        boolean flies = target != null && point != null && point.isFoiling();
+        taken = margin == null || !flies || point == null
+                ? LiveMargin.Margin.NONE
+                : margin.at(now, point, wind.turbulence());
         if (state(now) == LiveState.EYES_OUT) {
             List.of(speeds, made).forEach(LiveSpan::clear);
             aim.clear();
@@ -193,7 +218,7 @@ public final class LiveBoat {
         }
         speeds.add(speed);
         made.add(speed * Math.abs(StrictMath.cos(twa)));
-        aim.add(speed, new LiveFigures.Estimate(boatSpeed(target), targetError(tws, twa)), tws, twa);
+        aim.add(speed, new LiveFigures.Estimate(taken.speed() * boatSpeed(target), targetError(tws, twa)), tws, twa);
     }
 
     private static double boatSpeed(@Nullable Target target) {
@@ -315,21 +340,14 @@ public final class LiveBoat {
         }
         TrimBands bands = at.bands();
         return new LiveFigures.Trim(
-                new Gauge(
-                        camber,
-                        bands.camber().low(),
-                        at.trim().camber(),
-                        bands.camber().high()),
-                new Gauge(
-                        twist,
-                        bands.twist().low(),
-                        at.trim().twist(),
-                        bands.twist().high()),
-                new Gauge(
-                        sheet,
-                        bands.sheet().low(),
-                        at.trim().sheet(),
-                        bands.sheet().high()));
+                aimed(camber, bands.camber(), at.trim().camber(), taken.camber()),
+                aimed(twist, bands.twist(), at.trim().twist(), taken.twist()),
+                aimed(sheet, bands.sheet(), at.trim().sheet(), taken.sheet()));
+    }
+
+    /** The band lies about the target; about the aim it is taken to be as wide. */
+    private static Gauge aimed(double value, Band band, double target, double off) {
+        return new Gauge(value, band.low() + off, target + off, band.high() + off);
     }
 
     private LiveFigures.Load load(long now) {
@@ -337,11 +355,11 @@ public final class LiveBoat {
         LiveFigures.Estimate moment = new LiveFigures.Estimate(read, CELL_ERROR * read);
         Target at = target;
         if (at == null || !isWindFresh(now)) {
-            return new LiveFigures.Load(moment, Double.NaN, Double.NaN, Double.NaN);
+            return new LiveFigures.Load(moment, Double.NaN, Double.NaN, Double.NaN, wind.turbulence());
         }
         double limit = at.loads().rightingMoment() / at.loads().rightingMomentRatio();
-        double aimed = Math.min(at.loads().rightingMoment(), MOMENT_AIM * limit);
-        return new LiveFigures.Load(moment, aimed, limit, at.attitude().heel());
+        double aimed = Math.min(taken.moment() * at.loads().rightingMoment(), MOMENT_AIM * limit);
+        return new LiveFigures.Load(moment, aimed, limit, at.attitude().heel() + taken.heel(), wind.turbulence());
     }
 
     private static Gauge alone(double value) {

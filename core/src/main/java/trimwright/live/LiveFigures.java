@@ -59,7 +59,7 @@ public record LiveFigures(
     /**
      * Speed against what is reachable at the angle sailed.
      *
-     * @param target mean of the last 30 s of wind and angle (m/s)
+     * @param target mean of the last 30 s of wind and angle (m/s), at the aim where aims are known
      * @param reachable targets passed through the boat's response, mean of 10 s; NaN where no response is known
      * @param share mean speed of 10 s over {@code reachable}, or over {@code target} where no response is known
      * @param tail shares of the last 20 s, oldest first (-)
@@ -95,15 +95,16 @@ public record LiveFigures(
      * What is carried.
      *
      * @param moment heeling moment as load cells give it (N m); NaN without them, and then nothing may call for more or less
-     * @param aim moment to carry (N m), below the limit
+     * @param aim moment to carry (N m), below the limit by what the wind's unrest asks where aims are known
      * @param limit largest moment that the boat file's limits allow in this wind and attitude (N m)
      * @param heelAim (rad), positive to windward
+     * @param turbulence of the wind over the last minutes, sensors' scatter included (-); NaN while too little is known
      */
-    public record Load(Estimate moment, double aim, double limit, double heelAim) {
+    public record Load(Estimate moment, double aim, double limit, double heelAim, double turbulence) {
         /** Nothing known. */
-        public static final Load NONE = new Load(Estimate.NONE, Double.NaN, Double.NaN, Double.NaN);
+        public static final Load NONE = new Load(Estimate.NONE, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
     }
 
-    /** The wing's three controls against their bands at the target. */
+    /** The wing's three controls against their bands at the target, moved to the aim where aims are known. */
     public record Trim(Gauge camber, Gauge twist, Gauge sheet) {}
 }

@@ -21,6 +21,9 @@ public final class LiveWind {
     /** Track before a block that its own derivation needs (s, chosen: a gap that is bridged, and the turn before it). */
     public static final double BEFORE = 4.0;
 
+    /** Fewest seconds that tell how gusty it is (chosen: five minutes, within a fifth of the turbulence by the spectrum of gusts). */
+    private static final int FEWEST = 300;
+
     private static final double BLOCK = 1.0;
     private static final long SECOND = 1_000_000_000L;
 
@@ -110,6 +113,26 @@ public final class LiveWind {
     /** Standard error of a component of the filtered wind (m/s); NaN before the first reading. */
     public double error() {
         return error;
+    }
+
+    /**
+     * Standard deviation of the wind's speed over its mean, from seconds of the last ten minutes (-): what sensors scatter counts, so
+     * that it is rather too large. NaN while fewer than {@link #FEWEST} are known.
+     */
+    public double turbulence() {
+        double sum = 0;
+        double squares = 0;
+        int count = 0;
+        for (int i = 0; i < blocks; i++) {
+            double one = StrictMath.hypot(north[i], east[i]);
+            if (!Double.isNaN(one)) {
+                sum += one;
+                squares += one * one;
+                count++;
+            }
+        }
+        double mean = sum / count;
+        return count < FEWEST ? Double.NaN : Math.sqrt(Math.max(0, squares / count - mean * mean)) / mean;
     }
 
     /** Beginning of the last block, {@link Long#MIN_VALUE} before the first. */

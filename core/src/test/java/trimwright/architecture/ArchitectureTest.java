@@ -74,6 +74,7 @@ class ArchitectureTest {
                             "segment",
                             "platform",
                             "target",
+                            "aim",
                             "response")),
             Map.entry("call", Set.of("units", "boat", "segment", "live")),
             Map.entry(

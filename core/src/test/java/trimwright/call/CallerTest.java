@@ -54,7 +54,7 @@ class CallerTest {
                 new LiveFigures.Wind(8, 0, twa, 18, 0.4, Tack.of(twa)),
                 new LiveFigures.Aim(14, new Estimate(14, error), new Estimate(share, error / 14), List.of()),
                 new LiveFigures.Trim(camber, twist, Gauge.NONE),
-                new LiveFigures.Load(moment, 95_000, 100_000, Math.toRadians(5)),
+                new LiveFigures.Load(moment, 95_000, 100_000, Math.toRadians(5), 0.08),
                 faults);
     }
 

@@ -55,6 +55,18 @@ class LiveBoatTest {
         assertEquals(LiveState.STRAIGHT, figures.state());
     }
 
+    /** Waves of 40 s whose deviation is a tenth of the mean; not known before five minutes have been heard. */
+    @Test
+    void howGustyItIsIsMeasuredFromTheLastMinutes() {
+        for (int i = 0; i < 1600; i++) {
+            sail(0.25, 10, 315, 8 * (1 + 0.1 * Math.sqrt(2) * Math.sin(2 * Math.PI * i / 160)));
+            if (i == 1000) {
+                assertTrue(Double.isNaN(boat.figures().load().turbulence()));
+            }
+        }
+        assertEquals(0.1, boat.figures().load().turbulence(), 0.004);
+    }
+
     @Test
     void aTurnIsEyesOutUntilTheNewCourseIsHeld() {
         sail(30, 10, 315, 7);

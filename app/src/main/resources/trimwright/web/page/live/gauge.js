@@ -62,6 +62,30 @@ export function TrimBar({ control, values }) {
     </div>`;
 }
 
+/** Share of the limit that the moment's bar begins at, and the least of the aim that counts as carried (chosen). */
+const MOMENT_FROM = 0.6;
+const CARRIED = 0.95;
+
+/** The moment against its aim, which is the top of its band, and the limit at the bar's end; where load cells tell it. */
+export function MomentBar({ values }) {
+  const { heeling_moment_nm: value, moment_aim_nm: aim, moment_limit_nm: limit, turbulence_ratio: gusts } = values;
+  if (!Number.isFinite(value) || !Number.isFinite(aim)) return null;
+  const at = (one) => place(one / limit, MOMENT_FROM, 1.02);
+  const word = value > aim ? 'above' : value < CARRIED * aim ? 'below' : 'inside';
+  const parts = { value: Math.round(value / 1000), aim: Math.round(aim / 1000), limit: Math.round(limit / 1000) };
+  return html`
+    <div class=${`trim carried ${word}`} role="img" aria-label=${`${t('web.live.moment')}: ${t(`web.live.trim.${word}`)}`}>
+      <b>${t('web.live.moment')}</b>
+      <div class="track">
+        <div class="band" style=${{ left: percent(at(CARRIED * aim)), width: percent(at(aim) - at(CARRIED * aim)) }}></div>
+        <div class="stop" style=${{ left: percent(at(limit)) }}></div>
+        <div class="tick" style=${{ left: percent(at(value)) }}></div>
+      </div>
+      <div class="ends"><span>${t(Number.isFinite(gusts) ? 'web.live.gusts' : 'web.live.gusts_usual', { turbulence: Math.round(100 * gusts) })}</span>
+        <b class="marks">${parts.value} \u2192 ${parts.aim}</b><span>${t('web.live.moment_limit', parts)}</span></div>
+    </div>`;
+}
+
 /** What the crew reads now and would read at the aim, where the boat has marks. */
 function Marks({ control, values, known }) {
   const now = values[`${control}_mark`];

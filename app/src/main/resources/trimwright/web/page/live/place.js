@@ -5,7 +5,7 @@ import { t } from '../text.js';
 import { createStream, valuesOf } from './stream.js';
 import { size } from './size.js';
 import { useMark } from './mark.js';
-import { SpeedGauge, TrimBar } from './gauge.js';
+import { MomentBar, SpeedGauge, TrimBar } from './gauge.js';
 import { Speak, silenceText, useCall } from './call.js';
 import { Faults } from './faults.js';
 import { Key, Ruler } from './dock.js';
@@ -85,6 +85,7 @@ function Straight({ what, values, call }) {
       </div>
       <div class="trims">
         ${['sheet', 'twist', 'camber'].map((control) => html`<${TrimBar} key=${control} control=${control} values=${values} />`)}
+        <${MomentBar} values=${values} />
       </div>
     </main>`;
 }
