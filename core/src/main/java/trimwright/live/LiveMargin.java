@@ -78,8 +78,8 @@ final class LiveMargin {
     }
 
     private Margin find(TargetPoint point, double turbulence) {
-        AimFinder finder = new AimFinder(
-                platform, Gustiness.of(turbulence, platform.boat().limits()));
+        AimFinder finder =
+                new AimFinder(platform, Gustiness.of(turbulence, platform.boat().limits()));
         Aim aim = finder.aimAt(point);
         double carried = point.getTarget().loads().rightingMoment();
         if (aim == null) {

@@ -48,7 +48,8 @@ class LiveMarginPropertyTest {
             double carried = at(90).getTarget().loads().rightingMoment();
             assertEquals(aim.levels().moment() / carried, margin.moment(), 0.003);
             assertEquals(aim.boatSpeed() / at(90).getTarget().boatSpeed(), margin.speed(), 1e-6);
-            double sheet = aim.state().get(Variable.SHEET) - at(90).getTarget().trim().sheet();
+            double sheet =
+                    aim.state().get(Variable.SHEET) - at(90).getTarget().trim().sheet();
             assertEquals(sheet, margin.sheet(), 1e-9);
         }
     }
