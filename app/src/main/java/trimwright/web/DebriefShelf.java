@@ -102,6 +102,15 @@ final class DebriefShelf implements AutoCloseable {
         }
     }
 
+    /** The last minute and a half before the start, of all boats; 202 while the debrief is being made. */
+    void answerStarts(Context ctx, SessionInfo session) {
+        MadeDebrief made = made(ctx, session);
+        if (made != null) {
+            ctx.status(200);
+            ctx.contentType("application/json").result(made.starts());
+        }
+    }
+
     private static TurnKind kind(String given) {
         for (TurnKind kind : TurnKind.values()) {
             if (kind.name().toLowerCase(Locale.ROOT).equals(given)) {

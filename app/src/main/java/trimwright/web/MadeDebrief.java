@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import trimwright.debrief.BoatDebrief;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefSeries;
+import trimwright.debrief.StartOverlay;
 import trimwright.debrief.TurnOverlay;
 import trimwright.segment.TurnKind;
 import trimwright.target.TargetBook;
@@ -20,6 +21,7 @@ final class MadeDebrief implements BackgroundWork.Result {
     private final @Nullable TargetBook book;
     private final Map<String, ChartTrack> series = new HashMap<>();
     private final Map<TurnKind, byte[]> turns = new EnumMap<>(TurnKind.class);
+    private final byte[] starts;
 
     MadeDebrief(byte[] document, DebriefReport report, @Nullable TargetBook book) {
         this.document = document;
@@ -28,6 +30,7 @@ final class MadeDebrief implements BackgroundWork.Result {
             BoatTrack track = new BoatTrack(boat.boat(), List.of(DebriefSeries.of(boat, book)));
             series.put(boat.boat(), new ChartTrack(track));
         }
+        starts = Json.bytes(StartOverlay.of(report));
         for (TurnKind kind : TurnKind.values()) {
             turns.put(kind, Json.bytes(TurnOverlay.of(report, kind)));
         }
@@ -47,6 +50,11 @@ final class MadeDebrief implements BackgroundWork.Result {
     /** All turns of a kind laid over one another: {@code turns/1}. */
     byte[] turns(TurnKind kind) {
         return Objects.requireNonNull(turns.get(kind));
+    }
+
+    /** All starts laid over one another: {@code starts/1}. */
+    byte[] starts() {
+        return starts;
     }
 
     @Nullable

@@ -34,6 +34,7 @@ final class SessionRoutes implements Routes {
         routes.get("/api/sessions/{session}", this::sendSession);
         routes.get("/api/sessions/{session}/debrief", ctx -> debriefs.answer(ctx, session(ctx)));
         routes.get("/api/sessions/{session}/turns", ctx -> debriefs.answerTurns(ctx, session(ctx)));
+        routes.get("/api/sessions/{session}/starts", ctx -> debriefs.answerStarts(ctx, session(ctx)));
         routes.get("/api/sessions/{session}/report", ctx -> debriefs.answerReport(ctx, session(ctx)));
         routes.get("/api/sessions/{session}/quick", ctx -> debriefs.answerQuick(ctx, session(ctx)));
         routes.post("/api/sessions/{session}/quick", ctx -> debriefs.keepLine(ctx, session(ctx)));

@@ -242,6 +242,20 @@ class FleetBrowserTest {
     }
 
     @Test
+    void startsAreLaidOverOneAnother() {
+        Page page = open("", 1440, 900);
+        page.locator("#tab-start").click();
+        Locator rows = page.locator("#tab-panel tbody tr");
+        assertThat(rows.first()).isVisible();
+        rows.first().hover();
+        assertThat(page.locator("svg.overlay").first().locator("polyline.lit").first())
+                .isVisible();
+        String whole = page.locator(".window-shown").textContent();
+        rows.first().click();
+        assertThat(page.locator(".window-shown")).not().hasText(whole);
+    }
+
+    @Test
     void turnsAreLaidOverOneAnother() {
         Page page = open("", 1440, 900);
         page.locator("#tab-turns").click();

@@ -9,15 +9,16 @@ import { Moments } from './moments.js';
 import { MARKS, Reason } from './marks.js';
 import { Otherwise } from './otherwise.js';
 import { Overlay } from './overlay.js';
+import { Starts } from './starts.js';
 
 /** Lists whose numbers depend on the targets. */
 const JUDGED = ['account', 'phases'];
-const TABS = ['account', 'boats', 'turns', 'phases', 'moments', 'data', 'doubts'];
+const TABS = ['account', 'boats', 'start', 'turns', 'phases', 'moments', 'data', 'doubts'];
 
 export function Findings({ report, against, boat, fleet, pieces, view, onFocus }) {
   const [tab, setTab] = useState('account');
   useStore(view.clock);
-  const tabs = report.fleet ? TABS : TABS.filter((one) => one !== 'boats');
+  const tabs = TABS.filter((one) => (one !== 'boats' || report.fleet) && (one !== 'start' || report.boats.some((other) => other.start)));
   const counts = { boats: report.fleet ? report.fleet.findings.length : 0, account: boat.ledger.length, phases: boat.phases.length, turns: boat.turns.length, data: boat.quality.channels.length, doubts: boat.caveats.length };
   const move = (event) => {
     const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
@@ -27,7 +28,7 @@ export function Findings({ report, against, boat, fleet, pieces, view, onFocus }
     setTab(next);
     document.getElementById(`tab-${next}`).focus();
   };
-  const List = { account: Account, boats: Otherwise, phases: Phases, turns: Turns, moments: Moments, data: Data, doubts: Doubts }[tab];
+  const List = { account: Account, boats: Otherwise, start: Starts, phases: Phases, turns: Turns, moments: Moments, data: Data, doubts: Doubts }[tab];
   return html`
     <section class="panel findings">
       <div class="tabs" role="tablist" aria-label=${t('web.debrief.findings')} onKeyDown=${move}>

@@ -5,15 +5,10 @@ import { fixed } from '../format.js';
 import { t } from '../text.js';
 import { useWork } from '../prepare/work.js';
 import { Fault, Waiting } from '../shell.js';
+import { OverlayLane } from './overlaylane.js';
 
 const KINDS = ['tack', 'gybe', 'bear_away', 'round_up'];
-const WIDTH = 440;
-const HEIGHT = 86;
-const LEFT = 38;
-const RIGHT = 12;
-const FOOT = 14;
-/** Steps between lines of a grid. */
-const STEPS = [0.2, 0.5, 1, 2, 5, 10, 20, 50, 100];
+const SECONDS = [-10, 0, 10, 20, 30];
 
 export function Overlay({ report, against, boat, fleet, view }) {
   const [kind, setKind] = useState(() => mostOf(boat.turns));
@@ -22,6 +17,7 @@ export function Overlay({ report, against, boat, fleet, view }) {
   const { value, fault } = useWork(`/api/sessions/${encodeURIComponent(report.session)}/turns${query({ kind, ...against })}`, []);
   const ready = value?.kind === kind;
   const turns = useMemo(() => (ready ? value.turns.filter((turn) => !own || turn.boat === boat.boat) : []), [value, own, boat]);
+  const lines = useMemo(() => turns.map((turn) => ({ id: nameOf(turn), values: turn.values, ink: fleet.of(turn.boat), turn })), [turns, fleet]);
   if (fault) return html`<${Fault} fault=${fault} />`;
   const show = (turn) => view.show(view.whole.from + turn.at_s - value.before_s, view.whole.from + turn.at_s + 2 * value.before_s);
   return html`
@@ -35,7 +31,7 @@ export function Overlay({ report, against, boat, fleet, view }) {
     ${ready && turns.length === 0 && html`<p class="quiet">${t('web.turns.none')}</p>`}
     ${ready && turns.length > 0 && html`
       <div onPointerLeave=${() => setLit(null)}>
-        ${value.rows.map((row) => html`<${Lane} key=${row} row=${row} value=${value} turns=${turns} fleet=${fleet} lit=${lit} onLit=${setLit} onShow=${show} />`)}
+        ${value.rows.map((row) => html`<${OverlayLane} key=${row} row=${row} name=${t(`web.turns.row.${row}`)} value=${value} seconds=${SECONDS} lines=${lines} lit=${lit} onLit=${setLit} onPick=${(line) => show(line.turn)} />`)}
         <${List} turns=${turns} fleet=${fleet} lit=${lit} onLit=${setLit} onShow=${show} clock=${view} />
       </div>
       <p class="quiet">${t('web.turns.note')}</p>`}`;
@@ -48,33 +44,6 @@ function mostOf(turns) {
 }
 
 const nameOf = (turn) => `${turn.boat} ${turn.turn}`;
-
-function Lane({ row, value, turns, fleet, lit, onLit, onShow }) {
-  const with_ = turns.filter((turn) => turn.values[row]?.some((one) => one !== null));
-  if (with_.length === 0) return null;
-  const all = with_.flatMap((turn) => turn.values[row]).filter((one) => one !== null);
-  const least = Math.min(...all);
-  const most = Math.max(...all, least + 1e-6);
-  const count = with_[0].values[row].length;
-  const x = (i) => LEFT + ((WIDTH - LEFT - RIGHT) * i) / (count - 1);
-  const y = (one) => 4 + ((HEIGHT - FOOT - 8) * (most - one)) / (most - least);
-  const seconds = [-10, 0, 10, 20, 30];
-  const place = (s) => x((s + value.before_s) / value.step_s);
-  const step = STEPS.find((one) => (most - least) / one <= 3) ?? 200;
-  const ticks = [];
-  for (let tick = Math.ceil(least / step) * step; tick <= most; tick += step) ticks.push(tick);
-  const drawn = [...with_].sort((a, b) => (nameOf(a) === lit) - (nameOf(b) === lit));
-  return html`
-    <h3>${t(`web.turns.row.${row}`)}</h3>
-    <svg class="overlay" viewBox=${`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label=${t(`web.turns.row.${row}`)}>
-      ${ticks.map((tick) => html`<line class="grid" x1=${LEFT} x2=${WIDTH - RIGHT} y1=${y(tick)} y2=${y(tick)} /><text x=${LEFT - 4} y=${y(tick) + 4} text-anchor="end">${Number(tick.toFixed(1))}</text>`)}
-      ${seconds.map((s) => html`<line class=${s === 0 ? 'nought' : 'grid'} x1=${place(s)} x2=${place(s)} y1="4" y2=${HEIGHT - FOOT} /><text x=${place(s)} y=${HEIGHT - 2} text-anchor="middle">${s}</text>`)}
-      ${drawn.map((turn) => html`<polyline key=${nameOf(turn)} class=${nameOf(turn) === lit ? 'turn lit' : 'turn'} points=${points(turn.values[row], x, y)}
-        stroke=${fleet.of(turn.boat).colour} stroke-dasharray=${fleet.of(turn.boat).dash.join(' ')} onPointerEnter=${() => onLit(nameOf(turn))} onClick=${() => onShow(turn)}><title>${nameOf(turn)}</title></polyline>`)}
-    </svg>`;
-}
-
-const points = (values, x, y) => values.map((one, i) => (one === null ? '' : `${x(i).toFixed(1)},${y(one).toFixed(1)}`)).join(' ');
 
 /** The turns, those that cost least first. */
 function List({ turns, fleet, lit, onLit, onShow, clock: view }) {
