@@ -11,16 +11,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import trimwright.raceday.DockDay;
+import trimwright.sim.DockStretch;
 import trimwright.sim.ScenarioDraw;
 import trimwright.text.JsonOut;
 
 /**
  * The main job in one go, by the other commands and nothing else: a simulated race day, targets of the demo boat, import of
- * the day's logs, their debrief, the workbench.
+ * the day's logs, their debrief; the morning of that day at the dock and its check; the workbench.
  */
 @Command(name = "demo")
 public final class DemoCommand implements Callable<Integer> {
@@ -68,13 +71,13 @@ public final class DemoCommand implements Callable<Integer> {
                 ? own.resolve("library")
                 : library.toAbsolutePath().normalize();
         ObjectNode document = JsonOut.document("demo/1").put("library", shelf.toString());
-        for (List<String> step : steps(day, shelf)) {
+        for (Step step : steps(day, own.resolve("morning"), shelf)) {
             ByteArrayOutputStream answers = new ByteArrayOutputStream();
-            int exit = runForJson(step, answers);
+            int exit = runForJson(step.line(), answers);
             if (exit != CommandRunner.DONE) {
                 return exit;
             }
-            document.set(step.get(0), parse(step, answers));
+            document.set(step.key(), parse(step.line(), answers));
         }
         if (common.json()) {
             console.json(document);
@@ -84,7 +87,18 @@ public final class DemoCommand implements Callable<Integer> {
         return once ? CommandRunner.DONE : serve(shelf);
     }
 
-    private List<List<String>> steps(Path day, Path shelf) {
+    /**
+     * One command of the demo.
+     *
+     * @param key of its answer in the demo's own
+     */
+    private record Step(String key, List<String> line) {
+        static Step of(List<String> line) {
+            return new Step(line.get(0), line);
+        }
+    }
+
+    private List<Step> steps(Path day, Path morning, Path shelf) {
         List<String> bring = new ArrayList<>(List.of("import"));
         for (String boat : ScenarioDraw.BOATS) {
             String name = boat.toLowerCase(Locale.ROOT);
@@ -98,20 +112,59 @@ public final class DemoCommand implements Callable<Integer> {
                 day.resolve("course.toml").toString(),
                 "--library",
                 shelf.toString()));
+        Step simulate = Step.of(List.of(
+                "simulate", "--seed", String.valueOf(seed), "--boat", BOAT, "--wing", WING, "--out", day.toString()));
+        Step targets = Step.of(List.of("targets", "--boat", BOAT, "--wing", WING));
+        Step debrief = Step.of(List.of("debrief", "latest", "--boat", BOAT, "--library", shelf.toString()));
+        return Stream.concat(Stream.of(simulate, targets, Step.of(bring), debrief), atTheDock(morning, shelf).stream())
+                .toList();
+    }
+
+    /** The morning before the race, so that the race stays the latest session. */
+    private List<Step> atTheDock(Path morning, Path shelf) {
+        // Each seed has a session of its own in a library that several demos share.
+        String name = "dock-" + seed;
         return List.of(
-                List.of(
-                        "simulate",
-                        "--seed",
-                        String.valueOf(seed),
-                        "--boat",
-                        BOAT,
-                        "--wing",
-                        WING,
-                        "--out",
-                        day.toString()),
-                List.of("targets", "--boat", BOAT, "--wing", WING),
-                bring,
-                List.of("debrief", "latest", "--boat", BOAT, "--library", shelf.toString()));
+                new Step(
+                        "dock_simulate",
+                        List.of(
+                                "simulate",
+                                "--dock",
+                                "--seed",
+                                String.valueOf(seed),
+                                "--boat",
+                                BOAT,
+                                "--wing",
+                                WING,
+                                "--out",
+                                morning.toString())),
+                new Step(
+                        "dock_import",
+                        List.of(
+                                "import",
+                                morning.resolve("logs").resolve("dunlin.nmea").toString(),
+                                morning.resolve("logs")
+                                        .resolve("dunlin-wing.csv")
+                                        .toString(),
+                                "--map",
+                                morning.resolve("wing-map.toml").toString(),
+                                "--name",
+                                name,
+                                "--library",
+                                shelf.toString())),
+                new Step(
+                        "dock_check",
+                        List.of(
+                                "dock-check",
+                                DockDay.BEGIN.toString().substring(0, 10) + "-" + name,
+                                "--boat",
+                                BOAT,
+                                "--wing",
+                                WING,
+                                "--pull",
+                                String.valueOf(DockStretch.PULL),
+                                "--library",
+                                shelf.toString())));
     }
 
     private int runForJson(List<String> step, ByteArrayOutputStream answers) {

@@ -15,6 +15,9 @@ final class DemoSummary {
         StringBuilder text = new StringBuilder();
         targets(document.get("targets"), text);
         debrief(document.get("debrief"), text);
+        dock(document.get("dock_check"), text);
+        line(text, "");
+        line(text, document.get("debrief").get("caution").asText());
         return text.toString();
     }
 
@@ -77,8 +80,29 @@ final class DemoSummary {
                             boat.get("phases").size(),
                             Texts.of("demo.reference." + boat.get("reference").asText())));
         }
+    }
+
+    private static void dock(JsonNode check, StringBuilder text) {
         line(text, "");
-        line(text, debrief.get("caution").asText());
+        line(
+                text,
+                Texts.of(
+                        "demo.dock",
+                        check.get("boat").asText(),
+                        check.get("start_utc").asText().substring(11, 16),
+                        check.get("stop").asInt(),
+                        check.get("note").asInt(),
+                        check.get("pass").asInt()));
+        for (JsonNode one : check.get("lines")) {
+            if (one.get("verdict").asText().equals("stop")) {
+                line(
+                        text,
+                        Texts.of(
+                                "demo.dock_stop",
+                                one.get("what").asText(),
+                                one.get("says").asText()));
+            }
+        }
     }
 
     private static void line(StringBuilder text, String line) {

@@ -60,9 +60,12 @@ class DockCheckCommandTest {
         return new ObjectMapper().readTree(run.out());
     }
 
-    /** Every fault of the truth file is found on its line, and nothing is blamed that is sound. */
+    /**
+     * Every fault of the truth file is found on its line, and nothing is blamed that is sound. The check was made on 1 to 20; those
+     * from 101 on are for judging it.
+     */
     @ParameterizedTest
-    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 101, 102, 103, 104, 105})
     void plantedFaultsAreFoundAndNoOthers(int seed) throws IOException {
         Path morning = morning(seed);
         DockTruth truth = new DockTruth(checked(morning), Files.readAllLines(morning.resolve("truth/dunlin-dock.csv")));
