@@ -12,7 +12,7 @@ import trimwright.dock.DockStep;
 import trimwright.units.Units;
 
 /**
- * A boat at the dock while her crew goes through the list of {@link DockStep}, hands some seconds late. She lies in small waves and a light
+ * A boat at the dock while her crew goes through the list of {@link DockStep}, hands up to eight seconds late. She lies in small waves and a light
  * wind that turns and breathes; nothing of the air's forces is computed. Sizes chosen, as of a quiet harbour.
  */
 public final class DockStretch {
@@ -49,7 +49,7 @@ public final class DockStretch {
         this.faults = faults;
         random = RandomStream.of(seed, "at the dock");
         for (DockStep step : DockStep.values()) {
-            late.put(step, random.uniform(0.5, 4));
+            late.put(step, random.uniform(0.5, 8));
         }
         direction = new Wander(Math.toRadians(4), 15);
         speed = new Wander(Units.fromKnots(0.8), 10);
@@ -101,7 +101,7 @@ public final class DockStretch {
         double wind = WIND + speed.next();
         move(time, from);
         boolean over = isOn(DockStep.CREW_STARBOARD, time) && !isOn(DockStep.CAMBER_STARBOARD, time);
-        double pulled = isOn(DockStep.PULL, time) && time > DockStep.PULL.begin() + 6 ? PULL : 0;
+        double pulled = isOn(DockStep.PULL, time) && time > DockStep.PULL.begin() + 12 ? PULL : 0;
         boolean sensorTurns = boat.windSensor().turnsWithWing()
                 ^ faults.plain().contains(new DockFaults.Plain(DockFaults.Gauge.WIND, DockFaults.Kind.OTHER_MOUNT));
         return new Moment(
