@@ -21,6 +21,7 @@ import trimwright.wind.WindTrack;
  * @param foiling how spells off the foils were told
  * @param pieces what the day was cut into
  * @param comparison against the reference
+ * @param aims how targets of its legs were to be sailed in their gusts; none without targets
  * @param quality one for each recorded channel, by name
  */
 public record BoatDebrief(
@@ -30,8 +31,10 @@ public record BoatDebrief(
         FoilingRule foiling,
         Pieces pieces,
         Comparison comparison,
+        List<LegAim> aims,
         List<ChannelSummary> quality) {
     public BoatDebrief {
+        aims = List.copyOf(aims);
         quality = List.copyOf(quality);
     }
 

@@ -116,6 +116,7 @@ public final class Debrief {
                 cut.foiling(),
                 pieces,
                 Comparison.of(wind, pieces, reference, losses.of(cut)),
+                losses.aims(cut),
                 quality(track));
     }
 

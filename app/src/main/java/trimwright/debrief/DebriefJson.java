@@ -107,6 +107,7 @@ public final class DebriefJson {
                 CourseJson.leg(on, boat.comparison().ledgers().get(i), wind, (ObjectNode) legs.get(i));
             }
         }
+        boat.aims().forEach(aim -> LegAimText.write(aim, (ObjectNode) legs.get(aim.leg())));
         ArrayNode turns = node.putArray("turns");
         for (int i = 0; i < boat.pieces().turns().size(); i++) {
             turn(wind, boat, i, turns.addObject());

@@ -87,6 +87,10 @@ public final class DebriefText {
         section(text, boat.on() == null ? "debrief.legs" : "debrief.legs_of_course", legs());
         section(text, "debrief.ledger", ledger());
         text.append(note()).append(spread());
+        if (!boat.aims().isEmpty()) {
+            section(text, "debrief.aims", LegAimText.table(boat.aims()));
+            text.append(Texts.of("debrief.aims.note")).append('\n');
+        }
         section(text, "debrief.turns", turns());
         section(text, "debrief.phases", phases());
         section(text, "debrief.data", data());

@@ -28,8 +28,11 @@ final class LossModel {
     private final @Nullable TrimTable table;
     private final @Nullable TargetBook book;
     private final double wingHeight;
+    private final @Nullable Platform platform;
 
-    private LossModel(@Nullable TrimTable table, @Nullable TargetBook book, double wingHeight) {
+    private LossModel(
+            @Nullable TrimTable table, @Nullable TargetBook book, double wingHeight, @Nullable Platform platform) {
+        this.platform = platform;
         this.table = table;
         this.book = book;
         this.wingHeight = wingHeight;
@@ -40,14 +43,14 @@ final class LossModel {
         Boat boat = options.boat();
         TargetBook book = options.book();
         if (boat == null || book == null) {
-            return new LossModel(null, null, 0);
+            return new LossModel(null, null, 0, null);
         }
         WingSpec wing = boat.getWing(book.wing());
         Sections sections = options.sections();
         Platform platform = TargetRun.platformOf(boat, wing, sections == null ? Sections.closedForm(wing) : sections);
         double head = wing.footHeight()
                 + wing.stations().get(wing.stations().size() - 1).height();
-        return new LossModel(table(platform, book, cuts), book, head);
+        return new LossModel(table(platform, book, cuts), book, head, platform);
     }
 
     /** Nodes are found on any number of threads; none sees another. */
@@ -88,6 +91,11 @@ final class LossModel {
                 range[1] = Math.max(range[1], value);
             }
         }
+    }
+
+    /** How the targets of a boat's legs were to be sailed in their gusts; none without targets. */
+    List<LegAim> aims(Debrief.Cut cut) {
+        return platform == null || book == null ? List.of() : LegAim.listOf(platform, book, cut);
     }
 
     SpeedLosses of(Debrief.Cut cut) {

@@ -55,6 +55,7 @@ final class TrimSection {
             Target target = book == null || boats.isEmpty() ? null : target(book, kind, all);
             if (target != null) {
                 rows.add(row(kind, all, target));
+                addAim(rows, day, kind);
             }
         }
         if (rows.isEmpty()) {
@@ -101,6 +102,23 @@ final class TrimSection {
                 Day.number("%.2f", target.attitude().rideHeight()));
     }
 
+    /** How the target was to be sailed in the gusts of the legs: mean over all boats' legs that have an aim, by their length. */
+    private static void addAim(List<List<String>> rows, Day day, String kind) {
+        Mean mean = new Mean();
+        for (JsonNode boat : day.boats()) {
+            for (JsonNode leg : boat.path("legs")) {
+                if (leg.path("kind").asText().equals(kind) && leg.has("aim")) {
+                    mean.add(leg.path("aim"), leg.path("duration_s").asDouble());
+                }
+            }
+        }
+        if (mean.seconds > 0) {
+            List<String> row = row(Texts.of("report.aim_row"), kind, mean);
+            row.set(2, Day.NONE);
+            rows.add(row);
+        }
+    }
+
     private static String band(double value, Band band) {
         return Texts.of(
                 "report.band", Units.toDegrees(value), Units.toDegrees(band.low()), Units.toDegrees(band.high()));
@@ -113,7 +131,10 @@ final class TrimSection {
         private double seconds;
 
         void add(JsonNode phase) {
-            double length = phase.path("duration_s").asDouble();
+            add(phase, phase.path("duration_s").asDouble());
+        }
+
+        void add(JsonNode phase, double length) {
             seconds += length;
             for (int i = 0; i < MEANS.length; i++) {
                 JsonNode value = phase.path(MEANS[i]);

@@ -13,6 +13,7 @@ import trimwright.compare.LegLedger;
 import trimwright.prepare.TargetRun;
 import trimwright.raceday.ScenarioFile;
 import trimwright.segment.SailedCourse;
+import trimwright.sim.Scenario;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetFinder;
 import trimwright.target.TargetGrid;
@@ -36,7 +37,8 @@ class SimulatedDayTest {
     @Test
     void turnsAndRoundingsOfAShortDayAreFound(@TempDir Path folder) throws IOException {
         TargetBook book = BOOK;
-        SimulatedDay day = SimulatedDay.of(ScenarioFile.draw(3), 8, folder, book);
+        Scenario scenario = ScenarioFile.draw(3);
+        SimulatedDay day = SimulatedDay.of(scenario, 8, folder, book);
         DebriefReport report = day.debrief(book);
         TruthCount count = new TruthCount();
         count.add(day, report);
@@ -46,6 +48,7 @@ class SimulatedDayTest {
         assertTrue(TruthCount.share(count.turnsMatched, count.turnsTrue) >= 0.8, count.row("turns"));
         assertTrue(TruthCount.share(count.phasesMatched, count.phasesFound) >= 0.7, count.row("phases"));
         assertTrue(TruthCount.share(count.phasesMatched, count.phasesTrue) >= 0.7, count.row("phases"));
+        assertAimsOfTheGustsThatBlew(report, scenario.weather().intensity());
         double zero = SimulatedDay.zero(report);
         for (BoatDebrief boat : report.boats()) {
             List<Double> ends = day.ends(boat.boat());
@@ -65,6 +68,20 @@ class SimulatedDayTest {
                     assertTrue(line.least() <= line.loss() + 1e-9 && line.loss() <= line.most() + 1e-9);
                 }
             }
+        }
+    }
+
+    /** Puffs, shifts and sensors add to the turbulence that was planted; legs of minutes miss its slow part. */
+    private static void assertAimsOfTheGustsThatBlew(DebriefReport report, double planted) {
+        List<LegAim> aims =
+                report.boats().stream().flatMap(boat -> boat.aims().stream()).toList();
+        assertTrue(aims.size() >= report.boats().size(), aims.size() + " aims");
+        double mean = aims.stream().mapToDouble(LegAim::turbulence).average().orElseThrow();
+        assertTrue(mean > 0.6 * planted && mean < 2 * planted, mean + " measured, planted " + planted);
+        assertEquals(aims.size() + 1, LegAimText.table(aims).text().lines().count());
+        for (LegAim one : aims) {
+            double limit = one.aim().point().getTarget().loads().rightingMoment();
+            assertTrue(one.aim().levels().momentAim() <= limit * 1.001 && one.seconds() >= 0);
         }
     }
 }

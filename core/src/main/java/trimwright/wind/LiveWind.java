@@ -120,19 +120,7 @@ public final class LiveWind {
      * that it is rather too large. NaN while fewer than {@link #FEWEST} are known.
      */
     public double turbulence() {
-        double sum = 0;
-        double squares = 0;
-        int count = 0;
-        for (int i = 0; i < blocks; i++) {
-            double one = StrictMath.hypot(north[i], east[i]);
-            if (!Double.isNaN(one)) {
-                sum += one;
-                squares += one * one;
-                count++;
-            }
-        }
-        double mean = sum / count;
-        return count < FEWEST ? Double.NaN : Math.sqrt(Math.max(0, squares / count - mean * mean)) / mean;
+        return WindSpread.of(north, east, blocks, FEWEST);
     }
 
     /** Beginning of the last block, {@link Long#MIN_VALUE} before the first. */
