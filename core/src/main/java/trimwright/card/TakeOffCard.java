@@ -62,6 +62,15 @@ public final class TakeOffCard {
                 choice(points, TargetMode.DOWNWIND));
     }
 
+    /** How she leaves the water at one angle, on the leeward main foil; null where she does not or that is not found. */
+    @Nullable
+    LiftOff findLiftOff(TargetBook book, double wind, double angle) {
+        List<TargetPoint> points = book.points().stream()
+                .filter(point -> point.trueWindSpeed() == wind && point.isSolved())
+                .toList();
+        return up(at(points, TargetMode.ANGLE, Branch.DISPLACEMENT), angle);
+    }
+
     private static Set<TargetCaveat> doubts(TargetPoint point) {
         Set<TargetCaveat> caveats = EnumSet.noneOf(TargetCaveat.class);
         for (TargetCaveat caveat : point.getTarget().caveats()) {

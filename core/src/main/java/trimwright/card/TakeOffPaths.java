@@ -51,8 +51,10 @@ public final class TakeOffPaths {
         }
         TakeOffSail sail = new TakeOffSail(platform, air, water, row.wind(), from, to);
         List<TakeOffPath> paths = new ArrayList<>();
+        TakeOffCard card = new TakeOffCard(platform);
         for (SailingState gather : gathering(book, row)) {
-            TakeOffPath path = sail.by(gather);
+            LiftOff lift = card.findLiftOff(book, row.wind(), gather.get(Variable.TRUE_WIND_ANGLE));
+            TakeOffPath path = lift == null ? null : sail.by(gather, lift.state());
             if (path != null) {
                 paths.add(path);
             }

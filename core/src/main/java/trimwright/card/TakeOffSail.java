@@ -34,11 +34,16 @@ final class TakeOffSail {
     /** Rate of turn to the angle of gathering and from it, and of the rake on the hulls (rad/s): chosen, four degrees a second. */
     private static final double TURN = Math.PI / 45;
 
-    /** Rake that unloads the hulls until she rises (rad): chosen, as targets on the hulls have it in light wind. */
-    private static final double RAKE = Math.PI / 20;
+    /** Rake over that with which the balance leaves the water, for less speed (rad): chosen, a degree. */
+    private static final double MORE_RAKE = Math.PI / 180;
 
-    /** Share of her weight on the leeward foil, and of the turn to the angle, from which the height is asked for (-): chosen. */
+    /**
+     * Share of her weight on the leeward foil, and of the turn to the angle, from which the height is asked for (-), or of the speed
+     * with which the balance leaves the water: chosen.
+     */
     private static final double RISE_AT = 0.6;
+
+    private static final double RISE_SPEED = 0.97;
 
     /** Rate at which the height asked for grows (m/s), and how far below her it stays at least (m): the simulated crew's. */
     private static final double RISE = 0.3;
@@ -84,10 +89,11 @@ final class TakeOffSail {
      * One take-off.
      *
      * @param gather state on the foils at the angle to gather speed at, crew placed
+     * @param lift how the balance has her leave the water there
      * @return null where she does not come to the target within {@link #PATIENCE}
      */
     @Nullable
-    TakeOffPath by(SailingState gather) {
+    TakeOffPath by(SailingState gather, SailingState lift) {
         Boat boat = platform.boat();
         MotionModel model = new MotionModel(boat, platform.wing(), air, water, MotionStart.STRIPS);
         MotionState now = MotionStart.of(model, onHulls);
@@ -98,7 +104,7 @@ final class TakeOffSail {
                 boat.mainFoil().rakeMax(),
                 boat.rudder().elevatorAngleMax());
         TakeOffTrimmer trimmer = new TakeOffTrimmer(
-                platform.wing().trim(), boat.rudder().elevatorAngleMax(), wind, onHulls, gather, onFoils);
+                platform.wing().trim(), boat.rudder().elevatorAngleMax(), wind, onHulls, lift, gather, onFoils);
         double dt = MotionModel.STEP;
         double heading = now.pose().heading();
         double height = onHulls.get(Variable.RIDE_HEIGHT);
@@ -110,7 +116,9 @@ final class TakeOffSail {
         for (double time = 0; time < PATIENCE; time += dt) {
             double ride = model.view(now).rideHeight();
             double turned = turned(now, onHulls, gather);
-            rising |= turned > RISE_AT && model.loads().portMain() > RISE_AT * platform.weight();
+            rising |= turned > RISE_AT
+                    && (model.loads().portMain() > RISE_AT * platform.weight()
+                            || now.rates().speed() > RISE_SPEED * lift.get(Variable.BOAT_SPEED));
             settling |= ride > SETTLED * onFoils.get(Variable.RIDE_HEIGHT);
             up = up == null && ride > UP ? up(time, now) : up;
             double turn = Angles.difference(MotionStart.heading(settling ? onFoils : gather), heading);
@@ -118,7 +126,8 @@ final class TakeOffSail {
             height = rising
                     ? Math.min(onFoils.get(Variable.RIDE_HEIGHT), Math.max(height, ride - BELOW) + RISE * dt)
                     : ride;
-            double rake = rising ? hands.rake(now, ride, height, dt) : hands.rakeToward(RAKE, TURN, dt);
+            double rake =
+                    rising ? hands.rake(now, ride, height, dt) : hands.rakeToward(rakeOnHulls(lift, turned), TURN, dt);
             trimmer.work(
                     now,
                     new TakeOffTrimmer.Feel(
@@ -149,6 +158,11 @@ final class TakeOffSail {
             }
         }
         return null;
+    }
+
+    private double rakeOnHulls(SailingState lift, double turned) {
+        double from = onHulls.get(Variable.MAIN_RAKE);
+        return from + turned * (lift.get(Variable.MAIN_RAKE) + MORE_RAKE - from);
     }
 
     private static TakeOffPath.Up up(double time, MotionState now) {

@@ -20,10 +20,8 @@ final class TakeOffTrimmer {
     /** Most hauled beyond the aimed incidence, to come back from windward heel (rad). */
     private static final double HAUL = Math.PI / 60;
 
-    /** Stall margin below which nothing more is hauled (rad), and a degree more from which it may be. */
-    private static final double MARGIN = Math.PI / 72;
-
-    private static final double DEGREE = Math.PI / 180;
+    /** Stall margin above the boat file's least below which nothing more is hauled (rad): chosen, half a degree. */
+    private static final double OVER_MARGIN = Math.PI / 360;
 
     /** Stall margin above which heel, not stall, keeps the wing eased (rad). */
     private static final double SPARE = Math.PI / 36;
@@ -46,11 +44,14 @@ final class TakeOffTrimmer {
 
     private static final double TWIST_LEFT = 0.3;
 
+    /** Least gain of speed over which the shape goes over (m/s): chosen. */
+    private static final double LEAST_GAIN = 0.5;
+
     /** Leeward heel on the hulls that is left alone (rad). */
     private static final double FREE_HEEL = Math.PI / 72;
 
-    /** Ride heights between which heel goes over to that of flying (m). */
-    private static final double TOUCHES = -0.15;
+    /** Ride heights between which heel goes over to that of flying (m): sooner she would lose power that she has too little of. */
+    private static final double TOUCHES = -0.05;
 
     private static final double FLIES = 0.15;
 
@@ -64,6 +65,7 @@ final class TakeOffTrimmer {
     private final double elevatorMax;
     private final double wind;
     private final SailingState onHulls;
+    private final SailingState lift;
     private final SailingState gather;
     private final SailingState onFoils;
     private double sheet;
@@ -81,18 +83,24 @@ final class TakeOffTrimmer {
      * @param range of the wing
      * @param elevatorMax largest angle of an elevator's share (rad)
      * @param wind true wind speed at 10 m (m/s)
+     * @param onHulls target on the hulls, from which she begins
+     * @param lift how the balance has her leave the water at the angle of gathering
+     * @param gather state on the foils there
+     * @param onFoils target on the foils, to which she goes
      */
     TakeOffTrimmer(
             TrimRange range,
             double elevatorMax,
             double wind,
             SailingState onHulls,
+            SailingState lift,
             SailingState gather,
             SailingState onFoils) {
         this.range = range;
         this.elevatorMax = elevatorMax;
         this.wind = wind;
         this.onHulls = onHulls;
+        this.lift = lift;
         this.gather = gather;
         this.onFoils = onFoils;
         sheet = onHulls.get(Variable.SHEET);
@@ -123,12 +131,14 @@ final class TakeOffTrimmer {
     /** One step (s). */
     void work(MotionState now, Feel feel, double dt) {
         SailingState from = feel.isSettling() ? gather : onHulls;
-        SailingState to = feel.isSettling() ? onFoils : gather;
+        boolean isOnHulls = !feel.isSettling() && feel.ride() < FLIES;
+        SailingState to = feel.isSettling() ? onFoils : isOnHulls ? lift : gather;
         double share = feel.isSettling() ? feel.settled() : feel.turned();
         double speed = now.rates().speed();
         double aimedSpeed = to.get(Variable.BOAT_SPEED);
         double slow = Math.max(0, Math.min(1, (USUAL - speed / onFoils.get(Variable.BOAT_SPEED)) / SLOW));
-        shape(from, to, share, slow, feel, dt);
+        // On the hulls the shape goes with the speed: full while power is short, flat once moment is.
+        shape(from, to, isOnHulls ? gained(speed) : share, isOnHulls ? 0 : slow, feel, dt);
         incidence += clamp(incidence(from) + share * (incidence(to) - incidence(from)) - incidence, SHAPE * dt);
         double up = Math.max(0, Math.min(1, feel.ride() / onFoils.get(Variable.RIDE_HEIGHT)));
         pitch += clamp(mix(gather, onFoils, Variable.PITCH, up) - pitch, SHAPE * dt);
@@ -138,6 +148,13 @@ final class TakeOffTrimmer {
         double asked = Math.min(elevatorMax, mix(from, to, Variable.ELEVATOR_DIFFERENTIAL, share) * slower * slower);
         differential += clamp(asked - differential, SHAPE * dt);
         sheet(now, feel, speed < SHORT * aimedSpeed, dt);
+    }
+
+    /** Share of the way from the speed on the hulls to that of leaving the water (-), 0 to 1. */
+    private double gained(double speed) {
+        double from = onHulls.get(Variable.BOAT_SPEED);
+        double way = Math.max(LEAST_GAIN, lift.get(Variable.BOAT_SPEED) - from);
+        return Math.max(0, Math.min(1, (speed - from) / way));
     }
 
     private void shape(SailingState from, SailingState to, double share, double slow, Feel feel, double dt) {
@@ -160,10 +177,13 @@ final class TakeOffTrimmer {
         double error = clear > 0 ? heel - roll : Math.max(0, -FREE_HEEL - roll);
         held = clear > 0 ? Math.max(-HAUL, Math.min(EASE_HELD, held + BY_TIME * error * dt)) : held * (1 - dt / 2);
         double byHeel = Math.max(-HAUL, BY_HEEL * error - BY_RATE * now.rates().roll() + held);
-        byHeel = feel.stallMargin() < MARGIN ? Math.max(0, byHeel) : byHeel;
-        double spare = feel.stallMargin() - MARGIN - DEGREE;
-        double hauling = spare < 0 ? -3 * HAULING : isShort && error <= 0 ? HAULING : -HAULING;
-        hauled = Math.max(0, Math.min(HAULED_MOST, hauled + hauling * dt));
+        byHeel = feel.stallMargin() < range.stallMarginMin() ? Math.max(0, byHeel) : byHeel;
+        double spare = feel.stallMargin() - range.stallMarginMin() - OVER_MARGIN;
+        boolean isWanted = hauled < 0 || (isShort && error <= 0);
+        double hauling = spare < 0 ? -3 * HAULING : isWanted ? HAULING : -HAULING;
+        // Too near stall the sheet goes out past the aimed incidence, and comes back to it.
+        double least = spare < 0 || hauled < 0 ? -HAULED_MOST : 0;
+        hauled = Math.max(least, Math.min(HAULED_MOST, hauled + hauling * dt));
         double out = feel.wind().angle() - incidence - hauled + byHeel;
         sheet = Math.max(0, Math.min(range.sheetMax(), out));
     }

@@ -78,6 +78,28 @@ class TakeOffPathPropertyTest {
         assertTrue(ROW_MORE.upwind().gain() > 0 && ROW_LESS.upwind().gain() < 0, "one of each");
     }
 
+    /** In the least whole wind in which the balance takes off (such craft: from 8 to 10.5 knots, common practice) the schedule does too. */
+    @Test
+    void whereTheBalanceTakesOffSheDoesInTime() {
+        double wind = Units.fromKnots(10);
+        TargetBook book = new TargetFinder(DemoTargets.PLATFORM, Map.of())
+                .bookOf(new TargetGrid(
+                        List.of(wind),
+                        IntStream.rangeClosed(10, 28)
+                                .mapToObj(five -> Units.fromDegrees(5 * five))
+                                .toList()));
+        TakeOffRow row = new TakeOffCard(DemoTargets.PLATFORM).rowOf(book, wind);
+        TakeOffPaths paths =
+                new TakeOffPaths(DemoTargets.PLATFORM, AirState.STANDARD, WaterState.sea(Units.fromCelsius(15)));
+        TakeOffPath down = paths.bestOf(book, row, row.downwind());
+        assertNotNull(down);
+        assertTrue(down.seconds() > more.seconds(), "less wind, later up");
+        // She leaves the water near the speed with which the balance does: 21.6 to 22.8 knots over these angles.
+        double upKn = Units.toKnots(down.up().speed());
+        assertTrue(upKn > 20 && upKn < 25, upKn + " kn");
+        assertNotNull(paths.bestOf(book, row, row.upwind()));
+    }
+
     @Test
     void whereNothingTakesOffThereIsNoPath() {
         TakeOffRow none = new TakeOffRow(
