@@ -10,6 +10,7 @@ import trimwright.compare.OwnBestReference;
 import trimwright.compare.Reference;
 import trimwright.compare.TargetReference;
 import trimwright.fleet.FleetFindings;
+import trimwright.platform.Platform;
 import trimwright.segment.Cutting;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.OnCourse;
@@ -55,7 +56,14 @@ public final class Debrief {
                 .toList();
         FleetFindings fleet =
                 FleetFindings.of(winds, cuts.stream().map(Cut::pieces).toList());
-        return new DebriefReport(clock, options.course(), boats, fleet);
+        return new DebriefReport(clock, options.course(), boats, fleet, theirs(fleet, boats, losses, options));
+    }
+
+    private static List<TheirTrim> theirs(
+            FleetFindings fleet, List<BoatDebrief> boats, LossModel losses, DebriefOptions options) {
+        TargetBook book = options.book();
+        Platform platform = losses.platform();
+        return book == null || platform == null ? List.of() : TheirTrim.of(fleet, boats, platform, book);
     }
 
     private static List<WindTrack> winds(List<BoatTrack> tracks, SessionClock clock, DebriefOptions options) {

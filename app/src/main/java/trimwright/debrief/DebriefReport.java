@@ -11,9 +11,16 @@ import trimwright.wind.SessionClock;
  *
  * @param course that they sailed, or null where it is not known
  * @param fleet what each did otherwise than the others
+ * @param theirs what the model says of trims that differ; empty without boat file and targets
  */
-public record DebriefReport(SessionClock clock, @Nullable Course course, List<BoatDebrief> boats, FleetFindings fleet) {
+public record DebriefReport(
+        SessionClock clock,
+        @Nullable Course course,
+        List<BoatDebrief> boats,
+        FleetFindings fleet,
+        List<TheirTrim> theirs) {
     public DebriefReport {
         boats = List.copyOf(boats);
+        theirs = List.copyOf(theirs);
     }
 }

@@ -24,7 +24,7 @@ final class FleetJson {
         ObjectNode node = JsonOut.mapper().createObjectNode();
         node.put("block_s", findings.block());
         node.put("false_share_ratio", FleetFindings.FALSE_SHARE);
-        List<FleetSentences.Finding> found = FleetSentences.of(findings);
+        List<FleetSentences.Finding> found = FleetSentences.of(report);
         node.put("nothing", found.isEmpty() ? FleetSentences.nothing(findings) : null);
         ArrayNode list = node.putArray("findings");
         found.forEach(finding -> finding(clock, finding, list.addObject()));
@@ -38,6 +38,12 @@ final class FleetJson {
         node.put("boat", first.boat());
         node.put("kind", DebriefJson.word(first.on()));
         node.put("sentence", finding.sentence());
+        TheirTrim model = finding.model();
+        node.put("model_made_good_kn", model == null ? null : Units.toKnots(model.made()));
+        ArrayNode with = node.putArray("model_with");
+        if (model != null) {
+            model.with().forEach(question -> with.add(DebriefJson.word(question)));
+        }
         Difference.Evidence evidence = first.evidence();
         if (evidence.from() < 0) {
             node.putNull("start_s").putNull("duration_s");

@@ -14,6 +14,9 @@ import trimwright.units.Units;
 
 /** What boats did otherwise, a sentence for each boat and point of sail of which something is told, the surest first. */
 final class FleetSentences {
+    /** Less than this (kn) is not worth telling of a model; chosen, a tenth is what a display shows. */
+    private static final double LITTLE = 0.1;
+
     private FleetSentences() {}
 
     /**
@@ -21,14 +24,19 @@ final class FleetSentences {
      *
      * @param told what stands, speed before trim
      * @param sentence the same in words
+     * @param model what the model makes of her trim, null where it says nothing
      */
-    record Finding(List<Difference> told, String sentence) {
+    record Finding(
+            List<Difference> told,
+            String sentence,
+            @Nullable TheirTrim model) {
         Difference first() {
             return told.get(0);
         }
     }
 
-    static List<Finding> of(FleetFindings findings) {
+    static List<Finding> of(DebriefReport report) {
+        FleetFindings findings = report.fleet();
         List<Finding> found = new ArrayList<>();
         List<Difference> left = new ArrayList<>(findings.told());
         while (!left.isEmpty()) {
@@ -38,9 +46,31 @@ final class FleetSentences {
                     .sorted(Comparator.comparing(one -> one.question().family()))
                     .toList();
             left.removeAll(same);
-            found.add(new Finding(same, sentence(same, progress(findings, surest))));
+            Difference progress = progress(findings, surest);
+            TheirTrim model = report.theirs().stream()
+                    .filter(one -> one.boat().equals(surest.boat()) && one.on() == surest.on())
+                    .findFirst()
+                    .orElse(null);
+            String data = sentence(same, progress);
+            found.add(new Finding(same, model == null ? data : data + " " + modelled(model, progress), model));
         }
         return found;
+    }
+
+    /** What the model makes of her trim, and whether the data say otherwise. */
+    private static String modelled(TheirTrim model, @Nullable Difference progress) {
+        double knots = Units.toKnots(model.made());
+        String with = model.with().stream()
+                .map(question -> Texts.of("debrief.found.with." + DebriefJson.word(question)))
+                .collect(Collectors.joining(Texts.of("debrief.found.and")));
+        String said = Math.abs(knots) < LITTLE
+                ? Texts.of("debrief.found.model_little", with, LITTLE)
+                : Texts.of("debrief.found.model", with, knots);
+        if (progress == null || !progress.isTold()) {
+            return said + " " + Texts.of("debrief.found.cannot_tell");
+        }
+        boolean outside = knots < Units.toKnots(progress.low()) || knots > Units.toKnots(progress.high());
+        return said + " " + Texts.of(outside ? "debrief.found.disagree" : "debrief.found.agree");
     }
 
     /** What is said where nothing is told; with how small a difference of progress would have shown, where any was asked. */

@@ -41,7 +41,7 @@ final class FleetText {
         }
         StringBuilder text =
                 new StringBuilder("\n").append(Texts.of("debrief.found")).append('\n');
-        List<FleetSentences.Finding> found = FleetSentences.of(report.fleet());
+        List<FleetSentences.Finding> found = FleetSentences.of(report);
         if (found.isEmpty()) {
             return text.append(FleetSentences.nothing(report.fleet()))
                     .append('\n')

@@ -53,6 +53,12 @@ final class LossModel {
         return new LossModel(table(platform, book, cuts), book, head, platform);
     }
 
+    /** The boat as described, null where nothing is said. */
+    @Nullable
+    Platform platform() {
+        return platform;
+    }
+
     /** Nodes are found on any number of threads; none sees another. */
     private static TrimTable table(Platform platform, TargetBook book, List<Debrief.Cut> cuts) {
         double[] winds = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
