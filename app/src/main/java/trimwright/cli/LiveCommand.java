@@ -18,6 +18,7 @@ import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
 import trimwright.call.TalkCard;
+import trimwright.dockside.DockStops;
 import trimwright.drills.DrillBoats;
 import trimwright.ingest.journal.JournalSource.Protocol;
 import trimwright.live.LiveBoat;
@@ -37,6 +38,7 @@ import trimwright.recording.SteadyClock;
 import trimwright.recording.TalkCards;
 import trimwright.response.SpeedResponse;
 import trimwright.segment.FoilingRule;
+import trimwright.store.Library;
 import trimwright.store.StoredSession;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
@@ -175,6 +177,7 @@ public final class LiveCommand implements Callable<Integer> {
         Journals journals = new Journals(folder);
         journals.begin();
         journals.closeLeftovers().forEach(closed -> say(closed, "live.recovered"));
+        warn(board, folder, own.isEmpty() ? firstBoat(addresses) : own, Instant.now());
         try (Workbench pages = Workbench.start(List.of(new LiveRoutes(board)), port)) {
             Recording run = Recording.begin(journals, addresses, SteadyClock.ofSystem(), mode, board);
             board.watch(run.recorder());
@@ -187,10 +190,20 @@ public final class LiveCommand implements Callable<Integer> {
 
     private void replay(String session, LiveBoard board, Path folder) throws InterruptedException {
         try (Workbench pages = Workbench.start(List.of(new LiveRoutes(board)), port);
-                StoredSession stored = StoredSession.open(folder, session);
-                Replay running = Replay.begin(stored, rate, board)) {
-            announce(List.of(), List.of(), folder, pages.address());
-            running.await();
+                StoredSession stored = StoredSession.open(folder, session)) {
+            String shown = own.isEmpty() ? stored.info().boats().get(0).boat() : own;
+            warn(board, folder, shown, stored.info().start());
+            try (Replay running = Replay.begin(stored, rate, board)) {
+                announce(List.of(), List.of(), folder, pages.address());
+                running.await();
+            }
+        }
+    }
+
+    /** What a dock check of the day before the data found stays in sight. */
+    private static void warn(LiveBoard board, Path folder, String boat, Instant now) {
+        try (Library shelf = Library.open(folder)) {
+            board.warn(DockStops.of(shelf, boat, now));
         }
     }
 

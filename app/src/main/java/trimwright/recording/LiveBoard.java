@@ -58,6 +58,11 @@ public final class LiveBoard implements Follower {
         fixed.put("replay_rate_ratio", rate);
     }
 
+    /** Shows what the last dock check of the trimmer's boat said must be put right first; called before anything is taken. */
+    public void warn(List<String> dockStops) {
+        fixed.put("dock_stops", List.copyOf(dockStops));
+    }
+
     /** Tells how the recording stands from now on. */
     public void watch(Recorder watched) {
         recorder = watched;

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import trimwright.cli.CliRun;
+import trimwright.store.Library;
 
 class DockCheckCommandTest {
     @TempDir
@@ -90,6 +92,21 @@ class DockCheckCommandTest {
         assertEquals(List.of("001-dunlin.json", "002-dunlin.json"), names(session.resolve("dock")));
         assertEquals(kept, Files.readString(session.resolve("dock/001-dunlin.json")));
         assertEquals(before, Files.readString(session.resolve("session.json")));
+    }
+
+    @Test
+    void whatStopsIsToldAfloatForADayAndForThatBoatOnly() throws IOException {
+        Path morning = morning(3);
+        checked(morning);
+        try (Library library = Library.open(morning.resolve("library"))) {
+            Instant race = Instant.parse("2027-03-06T13:00:00Z");
+            List<String> stops = DockStops.of(library, "Dunlin", race);
+            assertTrue(stops.contains("wing out to port"), stops.toString());
+            assertFalse(stops.contains("pitch zero"), stops.toString());
+            assertEquals(List.of(), DockStops.of(library, "Godwit", race));
+            assertEquals(List.of(), DockStops.of(library, "Dunlin", race.plusSeconds(86_400)));
+            assertEquals(List.of(), DockStops.of(library, "Dunlin", race.minusSeconds(7_200)));
+        }
     }
 
     private static Path session(Path morning) throws IOException {

@@ -26,7 +26,7 @@ export function Place() {
   return html`
     <div class=${`live ${what}`} style=${{ '--mm': `${pixels}px` }}>
       <${Strip} state=${state} what=${what} result=${mark.result} call=${call} />
-      <${Body} what=${what} values=${values} mark=${mark} call=${call} />
+      <${Body} what=${what} values=${values} mark=${mark} call=${call} stops=${state?.dock_stops ?? []} />
       ${what !== 'eyes_out' && html`<${Faults} values=${values} />`}
       <p class="lookout"><b>${t('web.caution.mark')}</b> ${t('web.live.caution')}</p>
     </div>`;
@@ -44,20 +44,21 @@ function Strip({ state, what, result, call }) {
       ${replay ? html`<b>${t('web.live.replay', { rate: state.replay_rate_ratio })}</b>`
         : lost ? html`<b class="alarm">${t('web.live.not_recording')}</b>` : html`<span>${t('web.live.recording')}</span>`}
       ${what === 'off_foils' && html`<b class="event">${t('web.live.off_foils')}</b>`}
+      ${state.dock_stops?.length > 0 && html`<b class="event">${t('web.live.dock_check', { count: state.dock_stops.length })}</b>`}
       ${call.tone !== 'none' && html`<b class="alarm">${t(`web.live.tone.${call.tone}`)}</b>`}
       ${call.muted > 0 ? html`<b>${t('web.live.calls.muted', { seconds: call.muted })}</b>` : html`<span>${silenceText(state)}</span>`}
       ${result && what !== 'eyes_out' && html`<b class="marked">${t(`web.live.mark.${result}`)}</b>`}
     </header>`;
 }
 
-function Body({ what, values, mark, call }) {
+function Body({ what, values, mark, call, stops }) {
   switch (what) {
     case 'eyes_out':
       return html`<main class="word">${t('web.live.eyes_out')}</main>`;
     case 'no_link':
       return html`<main class="word">${t('web.live.no_link')}</main>`;
     case 'no_data':
-      return html`<main class="dock"><div class="word">${t('web.live.no_data')}</div><${Ruler} /><${Key} mark=${mark} /><${Speak} /></main>`;
+      return html`<main class="dock"><div class="word">${t('web.live.no_data')}</div><${Stops} stops=${stops} /><${Ruler} /><${Key} mark=${mark} /><${Speak} /></main>`;
     case 'dock':
       return html`
         <main class="dock">
@@ -65,11 +66,17 @@ function Body({ what, values, mark, call }) {
             <${Figure} name="tws" value=${values.tws_kn} decimals=${0} unit="kn" />
             <${Figure} name="twd" value=${values.twd_deg} decimals=${0} unit="\u00b0" digits=${3} />
           </div>
+          <${Stops} stops=${stops} />
           <${Ruler} /><${Key} mark=${mark} /><${Speak} />
         </main>`;
     default:
       return html`<${Straight} what=${what} values=${values} call=${call} />`;
   }
+}
+
+/** What the dock check said must be put right first, while there is time to do it. */
+function Stops({ stops }) {
+  return stops.length > 0 && html`<p class="faults">${t('web.live.dock_stops', { stops: stops.join('  ·  ') })}</p>`;
 }
 
 function Straight({ what, values, call }) {
