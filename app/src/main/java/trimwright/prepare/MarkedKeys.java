@@ -7,6 +7,8 @@ import trimwright.boat.BoatMarks;
 import trimwright.boat.ControlMarks;
 import trimwright.boat.MarkedControl;
 import trimwright.boat.Side;
+import trimwright.platform.SailingState;
+import trimwright.platform.Variable;
 import trimwright.target.Band;
 import trimwright.target.Target;
 import trimwright.text.MarkText;
@@ -45,6 +47,19 @@ final class MarkedKeys {
         ControlMarks rake = marks.find(wing, MarkedControl.RAKE);
         if (rake != null) {
             write(rake, "main_rake", target.attitude().mainRake(), node);
+        }
+    }
+
+    /** {@code aim_camber_starboard_mark} and so on. */
+    static void writeAim(BoatMarks marks, String wing, SailingState state, ObjectNode node) {
+        writeAim(marks.find(wing, MarkedControl.CAMBER), state.get(Variable.CAMBER), node);
+        writeAim(marks.find(wing, MarkedControl.TWIST), state.get(Variable.TWIST), node);
+        writeAim(marks.find(wing, MarkedControl.SHEET), state.get(Variable.SHEET), node);
+    }
+
+    private static void writeAim(@Nullable ControlMarks marks, double angle, ObjectNode node) {
+        if (marks != null) {
+            write(marks, "aim_" + name(marks.control()), angle, node);
         }
     }
 

@@ -75,9 +75,13 @@ public final class TargetDocument {
         ArrayNode points = document.putArray("points");
         for (TargetPoint point : book.listBest()) {
             ObjectNode node = points.addObject();
-            write(point, aims == null ? null : aims.find(point), node);
+            Aim aim = aims == null ? null : aims.find(point);
+            write(point, aim, node);
             if (point.isSolved()) {
                 MarkedKeys.write(boat.marks(), book.wing(), point.getTarget(), node);
+            }
+            if (aim != null) {
+                MarkedKeys.writeAim(boat.marks(), book.wing(), aim.state(), node);
             }
         }
         return document;

@@ -112,6 +112,8 @@ class CardCommandTest {
             String speed = shown(target, "boat_speed_kn", "aim_boat_speed_kn");
             assertShown(target.path(speed), row.group(2));
             assertEquals(steps(target.path(shown(target, "camber_deg", "aim_camber_deg"))), number(row, 3), 1e-6);
+            String camberMark = shown(target, "camber_starboard_mark", "aim_camber_starboard_mark");
+            assertEquals(target.path(camberMark).asDouble(), number(row, 3), 1e-6);
             assertShown(target.path(shown(target, "twist_deg", "aim_twist_deg")), row.group(4));
             assertEquals(tape(target.path(shown(target, "sheet_deg", "aim_sheet_deg"))), number(row, 5), 1e-6);
             String load = shown(target, "sheet_load_n", "sheet_load_aim_n");

@@ -23,11 +23,17 @@ import trimwright.weather.FilteredGusts;
  * less held down by the elevators. On the hulls moment has no margin: what holds the boat there are the hulls.
  */
 public final class AimFinder {
-    /** Most searches for one aim; chosen: two or three come within {@link #CLOSE}. */
+    /** Most searches for one aim; chosen: one or two come within {@link #CLOSE}. */
     private static final int STEPS = 8;
 
     /** Share of moment or load by which an aim may be missed (-); chosen: a tenth of what a gauge on board shows. */
     private static final double CLOSE = 0.002;
+
+    /** How the most to be carried falls with what is carried (-); chosen, the demo boat's upwind: only where the search begins. */
+    private static final double USUAL_SLOPE = 0.07;
+
+    /** Bound of that slope (-); chosen. */
+    private static final double MOST_SLOPE = 0.5;
 
     /** By how much the sheet is eased to see what easing does (rad); chosen. */
     private static final double EASED = Units.fromDegrees(1);
@@ -74,14 +80,15 @@ public final class AimFinder {
             return levels == null ? null : new Aim(point, point.state(), levels);
         }
         double loadMax = levels.loadMost();
-        BelowLimits lower = below(point, loadMax);
+        BelowLimits lower = new BelowLimits(platform.withSheetLoadMax(loadMax), held, foils, point);
+        double asked = meeting(levels, USUAL_SLOPE);
         for (int i = 0; i < STEPS; i++) {
-            Balance found = lower.bestUnder(levels.momentMost());
+            Balance found = lower.bestUnder(asked);
             if (found == null) {
                 return null;
             }
-            double asked = levels.momentMost();
             SailingState state = found.state();
+            AimLevels before = levels;
             levels = levels(point, state, found.rightingMoment(), found.wing().sheetLoad());
             if (levels == null) {
                 return null;
@@ -91,20 +98,30 @@ public final class AimFinder {
             if (isLow(levels) && isMomentClose && isLoadClose) {
                 return new Aim(point, state, levels);
             }
-            if (Math.abs(levels.loadMost() / loadMax - 1) > CLOSE) {
+            asked = meeting(levels, slope(before, levels));
+            // A limit of the sheet that does not bind need not be followed.
+            if (!isLoadClose || levels.load() > (1 + CLOSE) * levels.loadMost()) {
                 loadMax = levels.loadMost();
-                lower = below(point, loadMax);
+                lower = lower.withSheetLoadMax(loadMax);
             }
         }
         return null;
     }
 
-    private static boolean isLow(AimLevels levels) {
-        return levels.moment() <= (1 + CLOSE) * levels.momentMost() && levels.load() <= (1 + CLOSE) * levels.loadMost();
+    /** The moment at which what is carried and the most to be carried meet, if the latter changes with the former by a slope (-). */
+    private static double meeting(AimLevels levels, double slope) {
+        return levels.moment() + (levels.momentMost() - levels.moment()) / (1 - slope);
     }
 
-    private BelowLimits below(TargetPoint point, double loadMax) {
-        return new BelowLimits(platform.withSheetLoadMax(loadMax), held, foils, point);
+    /** How the most to be carried changes with what is carried (-), from two states; bounded so that a step stays a step. */
+    private static double slope(AimLevels one, AimLevels other) {
+        double carried = other.moment() - one.moment();
+        double slope = (other.momentMost() - one.momentMost()) / carried;
+        return Math.abs(carried) > CLOSE * one.moment() ? Math.max(-MOST_SLOPE, Math.min(MOST_SLOPE, slope)) : 0;
+    }
+
+    private static boolean isLow(AimLevels levels) {
+        return levels.moment() <= (1 + CLOSE) * levels.momentMost() && levels.load() <= (1 + CLOSE) * levels.loadMost();
     }
 
     private @Nullable AimLevels levels(TargetPoint point, SailingState state, double carried, double pulled) {

@@ -56,6 +56,24 @@ public final class BelowLimits {
         ranges = Ranges.of(platform, point.branch());
     }
 
+    /** The same search gone on with, the sheet allowed another largest load (N). */
+    private BelowLimits(BelowLimits before, double sheetLoadMax) {
+        platform = before.platform.withSheetLoadMax(sheetLoadMax);
+        point = before.point;
+        held = before.held;
+        conditions = before.conditions;
+        wingFunctions = new WingFunctions(platform, conditions);
+        wing = new Share(wingFunctions, NEAR);
+        water = before.water;
+        ranges = before.ranges;
+        last = before.last;
+    }
+
+    /** Goes on from the last answer, the sheet allowed another largest load (N). */
+    public BelowLimits withSheetLoadMax(double load) {
+        return new BelowLimits(this, load);
+    }
+
     /** The best state that carries no more than a moment (N m), with all loads; null where none was found. */
     public @Nullable Balance bestUnder(double moment) {
         Goal goal = Goal.under(point.mode(), moment / (platform.weight() * platform.length()));

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import trimwright.air.AirState;
 import trimwright.air.WindProfile;
@@ -111,9 +112,15 @@ class AimPropertyTest {
     private static double carrying(Aim aim, DoubleFunction<Map<Variable, Double>> stuck) {
         double last = 0;
         double here = -0.2;
-        double lastMoment = sailed(aim, stuck.apply(last)).rightingMoment();
-        for (int i = 0; i < 12; i++) {
+        double lastMoment =
+                Objects.requireNonNull(sailed(aim, stuck.apply(last))).rightingMoment();
+        for (int i = 0; i < 20; i++) {
             Balance balance = sailed(aim, stuck.apply(here));
+            if (balance == null) {
+                // Too far at once for a search from the aim.
+                here = (here + last) / 2;
+                continue;
+            }
             double moment = balance.rightingMoment();
             if (Math.abs(moment - aim.levels().moment()) < 1e-4 * moment) {
                 return along(balance);
@@ -126,11 +133,10 @@ class AimPropertyTest {
         throw new AssertionError("no state that carries the aim's moment");
     }
 
-    private static Balance sailed(Aim aim, Map<Variable, Double> stuck) {
+    private static @Nullable Balance sailed(Aim aim, Map<Variable, Double> stuck) {
         TargetPoint point = aim.point();
-        return Objects.requireNonNull(
-                new TargetFinder(PLATFORM.withSheetLoadMax(aim.levels().loadMost()), Map.of())
-                        .bestOf(point.mode(), point.branch(), WIND, aim.state(), stuck));
+        return new TargetFinder(PLATFORM.withSheetLoadMax(aim.levels().loadMost()), Map.of())
+                .bestOf(point.mode(), point.branch(), WIND, aim.state(), stuck);
     }
 
     private static double along(Balance balance) {
