@@ -121,6 +121,14 @@ public final class DebriefJson {
             time(wind, spell.span(), spells.addObject());
         }
         ledger(wind, boat.comparison(), node.putArray("ledger"));
+        ArrayNode causes = node.putArray("causes");
+        for (CauseLoss cause : CauseLoss.of(node)) {
+            causes.addObject()
+                    .put("cause", cause.cause())
+                    .put("loss_s", cause.loss())
+                    .put("error_s", cause.error())
+                    .put("stands", Math.abs(cause.loss()) > cause.error());
+        }
         ArrayNode channels = node.putObject("quality").putArray("channels");
         boat.quality().forEach(summary -> quality(summary, channels.addObject()));
     }

@@ -7,6 +7,12 @@ import { useStore } from '../store.js';
 /** Below this a cause is not worth a row (s): half of the last digit shown. */
 const NOUGHT = 0.05;
 
+/** Seconds are told in halves: more is not known of them. */
+const half = (seconds) => fixed(Math.round(2 * seconds) / 2);
+
+/** Whether a cause's seconds of a boat are larger than their interval. */
+const stands = (boat, cause) => boat.causes.find((one) => one.cause === cause)?.stands ?? false;
+
 /** @param {{report: any, boat: any, fleet: any, view: any, onFocus: (name: string) => void}} props */
 export function Account({ report, boat, fleet, view, onFocus }) {
   const [by, setBy] = useState('legs');
@@ -35,12 +41,16 @@ export function Account({ report, boat, fleet, view, onFocus }) {
 function byLegs(boat) {
   const columns = boat.ledger.map((one) => ({ leg: one.leg, head: String(one.leg), lines: one.lines }));
   const all = { leg: null, head: t('web.debrief.total'), lines: boat.ledger.flatMap((one) => one.lines) };
-  return tableOf([...columns, all], (row) => row.values.at(-1));
+  const table = tableOf([...columns, all], (row) => row.values.at(-1));
+  const told = (row) => stands(boat, row.cause);
+  const errors = new Map(boat.causes.map((one) => [one.cause, one.error_s]));
+  return { ...table, rows: [...table.rows.filter(told), ...table.rows.filter((row) => !told(row))], told: table.rows.filter(told).length, errors };
 }
 
 function byBoats(report, fleet) {
   const columns = report.boats.map((one) => ({ leg: null, of: one.boat, head: fleet.of(one.boat).letter, lines: one.ledger.flatMap((leg) => leg.lines) }));
-  return tableOf(columns, (row) => row.values.reduce((sum, value) => sum + value, 0));
+  const table = tableOf(columns, (row) => row.values.reduce((sum, value) => sum + value, 0));
+  return { ...table, told: table.rows.length, small: (row, c) => !stands(report.boats[c], row.cause) };
 }
 
 /** Causes down, the costliest first; those that cost nothing anywhere are left out. */
@@ -72,14 +82,15 @@ function Table({ table, chosen, focus, choose }) {
   const isChosen = (row, column) => chosen && chosen.cause === row.cause && chosen.leg === column.leg && chosen.of === (column.of ?? focus);
   return html`
     <table class="grid" role="grid" ref=${grid} onKeyDown=${move} aria-label=${t('web.debrief.tab.account')}>
-      <thead><tr><th>${t('web.debrief.cause')}</th>${table.columns.map((column) => html`<th class=${column.of === focus ? 'n focus' : 'n'} title=${column.of}>${column.head}</th>`)}</tr></thead>
+      <thead><tr><th>${t('web.debrief.cause')}</th>${table.columns.map((column) => html`<th class=${column.of === focus ? 'n focus' : 'n'} title=${column.of}>${column.head}</th>`)}${table.errors && html`<th class="n" title=${t('web.debrief.interval')}>\u00b1</th>`}</tr></thead>
       <tbody>${table.rows.map((row, r) => html`
-        <tr key=${row.cause}><th scope="row">${wordFor(`web.cause.${row.cause}`, row.cause)}</th>
+        ${r === table.told && html`<tr class="fold"><th scope="rowgroup" colspan=${table.columns.length + 2}>${t('web.debrief.too_small')}</th></tr>`}
+        <tr key=${row.cause} class=${r >= table.told ? 'small' : ''}><th scope="row">${wordFor(`web.cause.${row.cause}`, row.cause)}</th>
           ${table.columns.map((column, c) => html`
-            <td class="n"><button class="figure" data-at=${`${r},${c}`} tabindex=${r === at[0] && c === at[1] ? 0 : -1} aria-pressed=${isChosen(row, column) ? 'true' : 'false'}
+            <td class=${table.small?.(row, c) ? 'n small' : 'n'}><button class="figure" data-at=${`${r},${c}`} tabindex=${r === at[0] && c === at[1] ? 0 : -1} aria-pressed=${isChosen(row, column) ? 'true' : 'false'}
               onFocus=${() => setAt([r, c])} onClick=${() => choose(row.cause, column)}>
-              ${fixed(row.values[c])}<${Weight} value=${row.values[c]} most=${most} /></button></td>`)}</tr>`)}</tbody>
-      <tfoot><tr><th scope="row">${t('web.debrief.total')}</th>${table.totals.map((total) => html`<td class="n"><b>${fixed(total)}</b></td>`)}</tr></tfoot>
+              ${half(row.values[c])}<${Weight} value=${row.values[c]} most=${most} /></button></td>`)}${table.errors && html`<td class="n error">${half(table.errors.get(row.cause) ?? 0)}</td>`}</tr>`)}</tbody>
+      <tfoot><tr><th scope="row">${t('web.debrief.total')}</th>${table.totals.map((total) => html`<td class="n"><b>${half(total)}</b></td>`)}</tr></tfoot>
     </table>`;
 }
 
@@ -113,7 +124,7 @@ function Pieces({ shown, view, close }) {
   const where = shown.leg === null ? t('web.debrief.all_legs') : t('web.debrief.leg_short', { leg: shown.leg });
   return html`
     <section class="pieces" ref=${section} aria-label=${t('web.debrief.pieces_of')}>
-      <div class="pieces-head"><h3>${wordFor(`web.cause.${shown.cause}`, shown.cause)}, ${where}: <b class="number">${fixed(shown.loss)} s</b></h3>
+      <div class="pieces-head"><h3>${wordFor(`web.cause.${shown.cause}`, shown.cause)}, ${where}: <b class="number">${half(shown.loss)} s</b></h3>
         <button class="plain" onClick=${close}>${t('web.debrief.close')}</button></div>
       <p class="quiet">${wordFor(`web.cause_means.${shown.cause}`, '')}
         ${shown.most - shown.least >= 2 * NOUGHT && ` ${t('web.debrief.other_orders', { least: fixed(shown.least), most: fixed(shown.most) })}`}</p>
