@@ -21,7 +21,7 @@ public final class LiveWind {
     /** Track before a block that its own derivation needs (s, chosen: a gap that is bridged, and the turn before it). */
     public static final double BEFORE = 4.0;
 
-    /** Fewest seconds that tell how gusty it is (chosen: five minutes, within a fifth of the turbulence by the spectrum of gusts). */
+    /** Fewest seconds that tell how gusty it is (chosen: half of the ten minutes that turbulence is usually given for). */
     private static final int FEWEST = 300;
 
     private static final double BLOCK = 1.0;

@@ -5,7 +5,7 @@ package trimwright.wind;
  * so that it is rather too large; gusts shorter than a second are averaged away.
  */
 public final class WindSpread {
-    /** Fewest seconds that tell (chosen: two minutes of a leg, within a third of the turbulence by the spectrum of gusts). */
+    /** Fewest seconds that tell (chosen: a leg of two minutes; how near that comes to the longer truth was not looked at). */
     private static final int FEWEST = 120;
 
     private WindSpread() {}
