@@ -28,7 +28,7 @@ class RealLogBrowserTest {
             Page page = browser.page(1280, 800);
             page.navigate(workbench.address() + "library");
             Browser.keep(page, "real-library");
-            page.locator("table.sessions a").click();
+            page.locator("table.sessions a[href^='/debrief/']").click();
             Locator findings = page.locator(".findings");
             assertThat(findings).isVisible();
             assertThat(page.locator(".lane-box[data-lane=wind_speed]")).containsText("TWS");
