@@ -94,6 +94,9 @@ public final class TakeOffDocument {
         if (node.get("on_hulls") instanceof ObjectNode hulls && !Double.isNaN(way.crewPlace())) {
             hulls.put("crew_place_m", way.crewPlace());
         }
+        if (node.get("on_hulls") instanceof ObjectNode hulls && !Double.isNaN(way.bothBoards())) {
+            hulls.put("both_boards_gain_kn", Units.toKnots(way.bothBoards()));
+        }
         TakeOffPath path = way.path();
         if (path != null) {
             node.putObject("take_off")

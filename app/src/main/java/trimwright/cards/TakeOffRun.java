@@ -56,11 +56,13 @@ public final class TakeOffRun {
      * One way along the wind, in time.
      *
      * @param crewPlace of the target on the hulls (m to windward); NaN where there is none
+     * @param bothBoards gain of that target's speed with both main foils down (m/s); NaN where not known
      * @param path the take-off; null where none is known
      * @param lull what to do when the wind drops; null where she does not foil, or the rows have no such wind
      */
     public record Way(
             double crewPlace,
+            double bothBoards,
             @Nullable TakeOffPath path,
             @Nullable LullChoice lull) {}
 
@@ -79,19 +81,21 @@ public final class TakeOffRun {
             return row;
         });
         TakeOffPaths paths = new TakeOffPaths(platform, TargetRun.AIR, TargetRun.water());
+        TakeOffCard card = new TakeOffCard(platform);
         List<Ways> ways = InParallel.map(
                 "take-off in time",
                 rows,
                 row -> new Ways(
-                        way(book, rows, row, paths, TakeOffRow::upwind),
-                        way(book, rows, row, paths, TakeOffRow::downwind)));
-        return new TakeOffs(rows, ways, new TakeOffCard(platform).lastUp(book, STEP));
+                        way(book, rows, row, card, paths, TakeOffRow::upwind),
+                        way(book, rows, row, card, paths, TakeOffRow::downwind)));
+        return new TakeOffs(rows, ways, card.lastUp(book, STEP));
     }
 
     private static Way way(
             TargetBook book,
             List<TakeOffRow> rows,
             TakeOffRow row,
+            TakeOffCard card,
             TakeOffPaths paths,
             Function<TakeOffRow, TakeOffRow.Choice> side) {
         TakeOffPath path = paths.bestOf(book, row, side.apply(row));
@@ -104,6 +108,10 @@ public final class TakeOffRun {
                         .map(other -> LullChoice.of(other.wind(), side.apply(other), path))
                         .orElse(null);
         TargetPoint hulls = side.apply(row).onHulls();
-        return new Way(hulls == null ? Double.NaN : paths.crewPlace(hulls), path, lull);
+        return new Way(
+                hulls == null ? Double.NaN : paths.crewPlace(hulls),
+                hulls == null ? Double.NaN : card.gainOfBothBoards(hulls),
+                path,
+                lull);
     }
 }

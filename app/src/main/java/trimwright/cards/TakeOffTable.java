@@ -58,7 +58,7 @@ public final class TakeOffTable {
         table.row(List.of(
                 String.format(Locale.ROOT, "%.0f", Units.toKnots(row.wind())),
                 Texts.of("targets.mode." + mode),
-                hulls(choice.onHulls(), way.crewPlace()),
+                hulls(choice.onHulls(), way),
                 path == null ? "-" : degrees(path.gatherAngle()),
                 path == null ? none(row, choice) : up(path),
                 path == null ? "-" : String.format(Locale.ROOT, "%.0f", path.seconds()),
@@ -67,7 +67,7 @@ public final class TakeOffTable {
                 lull == null ? "-" : lull(lull)));
     }
 
-    private static String hulls(@Nullable TargetPoint point, double crewPlace) {
+    private static String hulls(@Nullable TargetPoint point, TakeOffRun.Way way) {
         if (point == null) {
             return "-";
         }
@@ -76,7 +76,10 @@ public final class TakeOffTable {
                 Units.toDegrees(point.trueWindAngle()),
                 Units.toKnots(point.getTarget().boatSpeed()),
                 Units.toDegrees(point.getTarget().attitude().heel()));
-        return Double.isNaN(crewPlace) ? sails : sails + Texts.of("takeoff.crew", crewPlace);
+        String placed = Double.isNaN(way.crewPlace()) ? sails : sails + Texts.of("takeoff.crew", way.crewPlace());
+        return Double.isNaN(way.bothBoards())
+                ? placed
+                : placed + Texts.of("takeoff.both_boards", Units.toKnots(way.bothBoards()));
     }
 
     private static String none(TakeOffRow row, TakeOffRow.Choice choice) {

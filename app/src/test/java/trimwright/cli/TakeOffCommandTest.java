@@ -52,6 +52,10 @@ class TakeOffCommandTest {
         assertTrue(
                 path.path("pays_after_s").asDouble() > path.path("done_after_s").asDouble());
         assertTrue(upwind.path("on_hulls").path("crew_place_m").isNumber());
+        // A second foil down is more in the water than it is worth on a beat: each shaft bears half, at its own
+        // friction.
+        double both = upwind.path("on_hulls").path("both_boards_gain_kn").asDouble();
+        assertTrue(both < 0 && both > -5, upwind.toString());
         JsonNode lull = upwind.path("lull");
         assertEquals(10, lull.path("tws_kn").asDouble(), 1e-6);
         assertEquals("after", lull.path("settle").asText());

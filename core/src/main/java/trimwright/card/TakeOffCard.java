@@ -62,6 +62,17 @@ public final class TakeOffCard {
                 choice(points, TargetMode.DOWNWIND));
     }
 
+    /**
+     * What the windward foil, put down too, would make of the speed of a target on the hulls at its angle (m/s), negative where it costs;
+     * NaN where no such state is found.
+     */
+    public double gainOfBothBoards(TargetPoint onHulls) {
+        Balance found = bothDown.bestNear(Branch.DISPLACEMENT, onHulls.trueWindSpeed(), onHulls.state(), Map.of());
+        return found == null
+                ? Double.NaN
+                : found.state().get(Variable.BOAT_SPEED) - onHulls.getTarget().boatSpeed();
+    }
+
     /** How she leaves the water at one angle, on the leeward main foil; null where she does not or that is not found. */
     @Nullable
     LiftOff findLiftOff(TargetBook book, double wind, double angle) {

@@ -221,10 +221,12 @@ function TakeOffWay({ tws, mode, way }) {
 function onHulls(target) {
   if (!target) return '\u2013';
   const place = target.crew_place_m;
-  return t('web.cards.on_hulls', {
+  const both = target.both_boards_gain_kn;
+  const sails = t('web.cards.on_hulls', {
     twa: fixed(target.twa_deg, 0), speed: fixed(target.boat_speed_kn, 1), heel: fixed(target.heel_deg, 0),
     crew: place === undefined ? '' : t('web.cards.crew', { place: fixed(place, 1) }),
   });
+  return both === undefined ? sails : sails + t('web.cards.both_boards', { gain: signed(both, 1) });
 }
 
 function lull(one) {
