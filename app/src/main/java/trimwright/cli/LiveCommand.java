@@ -9,17 +9,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import trimwright.boat.Antenna;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
 import trimwright.call.TalkCard;
 import trimwright.dockside.DockStops;
+import trimwright.course.Course;
+import trimwright.coursefile.CourseFiles;
 import trimwright.drills.DrillBoats;
+import trimwright.drills.LineBookRun;
 import trimwright.ingest.journal.JournalSource.Protocol;
 import trimwright.live.LiveBoat;
 import trimwright.platform.Platform;
@@ -32,6 +37,7 @@ import trimwright.recording.Journals;
 import trimwright.recording.LiveBoard;
 import trimwright.recording.LiveCalls;
 import trimwright.recording.LiveMarks;
+import trimwright.recording.LiveStart;
 import trimwright.recording.Recording;
 import trimwright.recording.Replay;
 import trimwright.recording.SteadyClock;
@@ -39,6 +45,7 @@ import trimwright.recording.TalkCards;
 import trimwright.response.SpeedResponse;
 import trimwright.segment.FoilingRule;
 import trimwright.store.Library;
+import trimwright.start.LineBook;
 import trimwright.store.StoredSession;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
@@ -105,6 +112,9 @@ public final class LiveCommand implements Callable<Integer> {
     @Option(names = "--gun", paramLabel = "UTC", descriptionKey = "trimwright.live.gun")
     private @Nullable String gun;
 
+    @Option(names = "--course", paramLabel = "FILE", descriptionKey = "trimwright.live.course")
+    private @Nullable Path course;
+
     @Option(names = "--port", paramLabel = "N", defaultValue = PORT, descriptionKey = "trimwright.live.port")
     private int port;
 
@@ -137,9 +147,14 @@ public final class LiveCommand implements Callable<Integer> {
             throw new UserInputException(Texts.of(replay == null ? "live.no_input" : "live.two_inputs"));
         }
         Path folder = library.folder(folders);
-        LiveCalls caller = caller(mode);
+        TalkCard card = talkCard == null ? TalkCards.usual() : TalkCards.read(talkCard);
+        Course sailed = course == null ? null : CourseFiles.read(course);
+        long starts = gun == null && sailed != null ? sailed.gunNanos() : gunNanos();
+        LiveCalls.Allowed allowed = mode == EventMode.PRACTICE || calls ? LiveCalls.Allowed.YES : LiveCalls.Allowed.NO;
+        LiveCalls caller = boat == null ? null : caller(BoatFiles.find(boat), card, allowed, starts);
+        LiveStart start = sailed == null ? null : start(sailed, starts, card, allowed);
         LiveBoard board = new LiveBoard(
-                boats(), own.isEmpty() ? firstBoat(addresses) : own, mode, replay == null ? 0 : rate, caller);
+                boats(), own.isEmpty() ? firstBoat(addresses) : own, mode, replay == null ? 0 : rate, caller, start);
         if (replay == null) {
             record(addresses, mode, board, folder);
         } else {
@@ -149,23 +164,45 @@ public final class LiveCommand implements Callable<Integer> {
     }
 
     /** Calls need a boat file; in a race they need the event's leave, too. */
-    private @Nullable LiveCalls caller(EventMode mode) {
-        TalkCard card = talkCard == null ? TalkCards.usual() : TalkCards.read(talkCard);
-        long start = Long.MIN_VALUE;
-        if (gun != null) {
-            try {
-                start = Instant.parse(gun).toEpochMilli() * 1_000_000;
-            } catch (DateTimeParseException e) {
-                throw new UserInputException(Texts.of("live.bad_gun", gun), e);
-            }
-        }
-        if (boat == null) {
-            return null;
-        }
-        LiveCalls.Allowed allowed = mode == EventMode.PRACTICE || calls ? LiveCalls.Allowed.YES : LiveCalls.Allowed.NO;
-        BoatFile file = BoatFiles.find(boat);
+    private LiveCalls caller(BoatFile file, TalkCard card, LiveCalls.Allowed allowed, long starts) {
         LiveMarks marks = new LiveMarks(file.marks(), wing.of(file.boat()).id());
-        return new LiveCalls(file.boat().limits(), card, allowed, start, marks);
+        return new LiveCalls(file.boat().limits(), card, allowed, starts, marks);
+    }
+
+    private long gunNanos() {
+        if (gun == null) {
+            return Long.MIN_VALUE;
+        }
+        try {
+            return Instant.parse(gun).toEpochMilli() * 1_000_000;
+        } catch (DateTimeParseException e) {
+            throw new UserInputException(Texts.of("live.bad_gun", gun), e);
+        }
+    }
+
+    /** Seconds to the line are computed beside the recording: until they are there, time and distance are shown alone. */
+    private LiveStart start(Course sailed, long starts, TalkCard card, LiveCalls.Allowed allowed)
+            throws InterruptedException {
+        AtomicReference<@Nullable LineBook> made = new AtomicReference<>();
+        Antenna antenna = new Antenna(0, 0);
+        if (boat != null) {
+            BoatFile file = BoatFiles.find(boat);
+            WingSpec carried = wing.of(file.boat());
+            TargetBook book = console.book(books, TargetRequest.of(file, carried));
+            antenna = file.boat().antenna();
+            Thread work = new Thread(
+                    () -> {
+                        try {
+                            made.set(LineBookRun.of(file, carried, book));
+                        } catch (InterruptedException e) {
+                            Thread.currentThread().interrupt();
+                        }
+                    },
+                    "start");
+            work.setDaemon(true);
+            work.start();
+        }
+        return new LiveStart(sailed, starts, antenna, made::get, card, allowed);
     }
 
     private static String firstBoat(List<InputAddress> addresses) {

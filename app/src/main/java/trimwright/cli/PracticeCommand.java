@@ -53,7 +53,7 @@ public final class PracticeCommand implements Callable<Integer> {
         Pilot hand = Pilot.of(pilot);
         DrillSetup setup = DrillBoats.setup(
                 DrillBoats.drill(drill), file, spec, drills.book(file, books, console), drills.wind(), seed);
-        DrillResult result = DrillRun.sail(setup, hand.hand(spec));
+        DrillResult result = DrillRun.sail(setup, hand.hand(setup));
         if (common.json()) {
             console.json(DrillDocument.of(file, setup, hand.word(), result));
         } else {

@@ -60,7 +60,15 @@ public final class DrillBoats {
             TurnKind kind, BoatFile file, WingSpec wing, TargetBook book, double wind, double intensity) {
         SailingAims aims = aims(file, wing, book);
         return new TurnSetup(
-                kind, file.boat(), wing, aims, AirState.STANDARD, WaterState.sea(TEMPERATURE), wind, intensity);
+                kind,
+                file.boat(),
+                wing,
+                aims,
+                AirState.STANDARD,
+                WaterState.sea(TEMPERATURE),
+                wind,
+                intensity,
+                TurnSetup.Touching.SPOILS);
     }
 
     /**

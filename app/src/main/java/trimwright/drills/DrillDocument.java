@@ -42,6 +42,13 @@ public final class DrillDocument {
                     .put("boat_speed_min_kn", Units.toKnots(turn.leastSpeed()))
                     .put("hull_touched", turn.touched());
         }
+        DrillResult.Started started = result.started();
+        if (started != null) {
+            document.putObject("start")
+                    .put("late_s", started.late())
+                    .put("line_m", started.metres())
+                    .put("boat_speed_kn", Units.toKnots(started.speed()));
+        }
         document.put("caution", Texts.of("practice.caution"));
         return document;
     }
@@ -68,6 +75,16 @@ public final class DrillDocument {
                             turn.word(),
                             turn.metres(),
                             Units.toKnots(turn.leastSpeed())))
+                    .append('\n');
+        }
+        DrillResult.Started started = result.started();
+        if (started != null) {
+            String key = Double.isNaN(started.late()) ? "never" : started.late() < 0 ? "early" : "late";
+            text.append(Texts.of(
+                            "practice.start_" + key,
+                            Math.abs(started.late()),
+                            started.metres(),
+                            Units.toKnots(started.speed())))
                     .append('\n');
         }
         text.append(Texts.of(

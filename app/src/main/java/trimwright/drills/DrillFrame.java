@@ -40,6 +40,10 @@ public final class DrillFrame {
         frame.put("progress_kn", Units.toKnots(moment.progress()));
         frame.put("best_progress_kn", Units.toKnots(moment.bestProgress()));
         frame.put("lost_s", moment.lost());
+        if (!Double.isNaN(moment.toGun())) {
+            frame.put("to_gun_s", moment.toGun());
+            frame.put("to_line_m", moment.toLine());
+        }
         frame.put("heel_deg", Units.toDegrees(tack * sight.state().pose().roll()));
         frame.put("roll_deg", Units.toDegrees(sight.state().pose().roll()));
         frame.put("aim_heel_deg", Units.toDegrees(aim.attitude().heel()));

@@ -9,6 +9,8 @@ import trimwright.crew.FeelingHand;
 import trimwright.crew.Habits;
 import trimwright.crew.StillHand;
 import trimwright.crew.WingHand;
+import trimwright.practice.DrillSetup;
+import trimwright.practice.StartTask;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 
@@ -37,7 +39,13 @@ public enum Pilot {
     };
 
     /** A hand at the wing of a boat with the wind from starboard. */
-    public abstract WingHand hand(WingSpec wing);
+    abstract WingHand hand(WingSpec wing);
+
+    /** The same in a drill; before a start it holds her back as it knows to. */
+    public WingHand hand(DrillSetup setup) {
+        StartTask task = setup.drill().startTask(setup.aims(), setup.wind());
+        return task == null || this == NONE ? hand(setup.wing()) : StartHands.of(this, setup, task);
+    }
 
     /** As people write it. */
     public String word() {

@@ -34,6 +34,11 @@ public final class StartPlanRun {
         return new StartPlanner(setup, new Asked(trials, progress)).plan();
     }
 
+    /** Questions to those boats on all processors. */
+    static StartPlanner.Trials asked(List<StartTrial> trials) {
+        return new Asked(trials, Progress.NONE);
+    }
+
     private record Asked(List<StartTrial> trials, Progress progress) implements StartPlanner.Trials {
         @Override
         public <T> List<T> all(Function<StartTrial, T> question) {

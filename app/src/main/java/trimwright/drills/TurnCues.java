@@ -2,15 +2,25 @@ package trimwright.drills;
 
 import java.util.ArrayList;
 import java.util.List;
+import trimwright.crew.DrillCrew;
+import trimwright.crew.HelmOrder.Way;
+import trimwright.crew.TurnConduct;
 import trimwright.crew.TurnKind;
 import trimwright.text.Texts;
 import trimwright.turn.TurnMoves;
 import trimwright.turn.TurnOutcome;
+import trimwright.turn.TurnStart;
 
 /** A plan in words: what is heard, seen or felt, and the move that belongs to it. */
 final class TurnCues {
     /** A sheet or an ease of less is none (rad): half a degree. */
     private static final double NOTHING = Math.toRadians(0.5);
+
+    /** A course off by less is none (rad), a height by less (m), and a share of the moment that is all of it (-). */
+    private static final double ON_COURSE = Math.toRadians(2);
+
+    private static final double LEVEL = 0.05;
+    private static final double ALL = 0.985;
 
     private TurnCues() {}
 
@@ -29,12 +39,16 @@ final class TurnCues {
         double over = plan.tally().mean(TurnOutcome::over);
         double on = plan.tally().mean(TurnOutcome::on);
         double done = plan.tally().mean(TurnOutcome::done);
+        double settled = plan.tally().mean(TurnOutcome::settled);
+        TurnConduct conduct = moves.conduct();
+        boolean upwind = TurnStart.wayAfter(kind) == Way.UPWIND;
         boolean crosses = kind == TurnKind.TACK || kind == TurnKind.GYBE;
         List<Step> steps = new ArrayList<>();
         steps.add(new Step(Texts.of("turnplan.cue.word"), ease(moves.ease()), 0));
+        steps.add(new Step(Texts.of("turnplan.cue.word"), flight(conduct), 0));
         steps.add(new Step(
-                Texts.of(crosses ? "turnplan.cue.board" : "turnplan.cue.bow"),
-                Texts.of("turnplan.move.helm", Math.toDegrees(moves.rate())),
+                crosses ? Texts.of("turnplan.cue.board", 100 * conduct.board()) : Texts.of("turnplan.cue.bow"),
+                helm(conduct, upwind),
                 helm));
         if (crosses) {
             steps.add(new Step(wind(moves.over()), over(moves.across()), over));
@@ -42,8 +56,41 @@ final class TurnCues {
         } else {
             steps.add(new Step(Texts.of("turnplan.cue.true_wind", Math.toDegrees(moves.on())), on(moves.power()), on));
         }
-        steps.add(new Step(Texts.of("turnplan.cue.held"), Texts.of("turnplan.move.trim"), done - on));
+        steps.add(new Step(Texts.of("turnplan.cue.held"), build(conduct, upwind), done - on));
+        steps.add(new Step(Texts.of("turnplan.cue.speed"), Texts.of("turnplan.move.trim"), settled - done));
         return steps;
+    }
+
+    private static String flight(TurnConduct conduct) {
+        String moment = conduct.moment() > ALL
+                ? Texts.of("turnplan.move.moment_all")
+                : Texts.of("turnplan.move.moment", 100 * conduct.moment());
+        if (Math.abs(conduct.height()) < LEVEL) {
+            return moment;
+        }
+        return moment
+                + Texts.of(
+                        conduct.height() > 0 ? "turnplan.move.higher" : "turnplan.move.lower",
+                        Math.abs(conduct.height()));
+    }
+
+    private static String helm(TurnConduct conduct, boolean upwind) {
+        String rate = Texts.of("turnplan.move.helm", Math.toDegrees(conduct.rate()));
+        if (conduct.exit() < ON_COURSE) {
+            return rate + Texts.of("turnplan.move.to_course");
+        }
+        return rate
+                + Texts.of(
+                        upwind ? "turnplan.move.to_wider" : "turnplan.move.to_closer",
+                        Math.toDegrees(conduct.exit()));
+    }
+
+    private static String build(TurnConduct conduct, boolean upwind) {
+        double most = conduct.build() * DrillCrew.mostBuilt(upwind ? Way.UPWIND : Way.DOWNWIND);
+        if (most < ON_COURSE) {
+            return Texts.of("turnplan.move.stay");
+        }
+        return Texts.of(upwind ? "turnplan.move.bear_off" : "turnplan.move.come_up", Math.toDegrees(most));
     }
 
     private static String ease(double ease) {

@@ -8,8 +8,11 @@ import trimwright.boatfile.BoatFile;
 import trimwright.text.JsonOut;
 import trimwright.text.TextTable;
 import trimwright.text.Texts;
+import trimwright.crew.TurnConduct;
+import trimwright.turn.SpoiltShare;
 import trimwright.turn.TurnMoves;
 import trimwright.turn.TurnOutcome;
+import trimwright.turn.TurnSetup;
 import trimwright.turn.TurnTally;
 import trimwright.units.Units;
 
@@ -25,8 +28,11 @@ public final class TurnPlanDocument {
         document.put("tws_kn", Units.toKnots(plans.setup().wind()));
         document.put("turbulence_ratio", plans.setup().intensity());
         document.put("turn_chance_max_ratio", plans.chance());
+        document.put("touching", plans.setup().touching().name().toLowerCase(Locale.ROOT));
         document.set("full", plan(plans, plans.full()));
-        document.set("safe", plan(plans, plans.safe()));
+        document.set("safe", plan(plans, plans.safe()).put("kept", plans.isKept()));
+        document.put("safe_said", safeSaid(plans));
+        document.set("straight", tally(plans.straight()));
         document.set("naive", tally(plans.naive()));
         document.put("abort", Texts.of("turnplan.abort"));
         document.put("caution", Texts.of("turnplan.caution"));
@@ -42,7 +48,13 @@ public final class TurnPlanDocument {
         node.put("across_sheet_deg", Units.toDegrees(moves.across()));
         node.put("on_angle_deg", Units.toDegrees(moves.on()));
         node.put("power_deg", Units.toDegrees(moves.power()));
-        node.put("rate_deg_per_s", Units.toDegrees(moves.rate()));
+        TurnConduct conduct = moves.conduct();
+        node.put("rate_deg_per_s", Units.toDegrees(conduct.rate()));
+        node.put("exit_deg", Units.toDegrees(conduct.exit()));
+        node.put("build_ratio", conduct.build());
+        node.put("board_ratio", conduct.board());
+        node.put("height_more_m", conduct.height());
+        node.put("moment_ratio", conduct.moment());
         ArrayNode cues = node.putArray("cues");
         for (TurnCues.Step step : TurnCues.of(plans.kind(), plan)) {
             cues.addObject().put("cue", step.cue()).put("move", step.move()).put("after_s", step.seconds());
@@ -58,6 +70,8 @@ public final class TurnPlanDocument {
         node.put("boat_speed_min_kn", Units.toKnots(tally.mean(TurnOutcome::least)));
         node.put("awa_max_deg", Units.toDegrees(tally.mean(TurnOutcome::widest)));
         node.put("spoilt_ratio", tally.spoilt());
+        node.put("spoilt_low_ratio", tally.spoiltShare().low());
+        node.put("spoilt_high_ratio", tally.spoiltShare().high());
         node.put("limit_ratio", tally.limit());
         node.put("hull_touched_ratio", tally.touched());
         node.put("windward_heel_ratio", tally.floor());
@@ -76,18 +90,30 @@ public final class TurnPlanDocument {
                         Units.toKnots(plans.setup().wind()),
                         100 * plans.setup().intensity()))
                 .append('\n');
-        plan(text, "turnplan.full", plans, plans.full());
-        plan(text, "turnplan.safe", plans, plans.safe());
-        if (plans.safe().tally().spoilt() > plans.chance()) {
-            text.append(Texts.of("turnplan.not_safe", 100 * plans.chance())).append('\n');
+        if (plans.setup().touching() == TurnSetup.Touching.PLANNED) {
+            text.append(Texts.of("turnplan.touched_down")).append('\n');
         }
+        plan(text, Texts.of("turnplan.full"), plans, plans.full());
+        plan(text, safeSaid(plans), plans, plans.safe());
         text.append('\n').append(sailed(plans));
         text.append('\n').append(Texts.of("turnplan.abort")).append('\n');
         return text.append(Texts.of("turnplan.caution")).append('\n').toString();
     }
 
-    private static void plan(StringBuilder text, String key, TurnPlanRun.Plans plans, TurnPlanRun.Plan plan) {
-        text.append('\n').append(Texts.of(key, 100 * plans.chance())).append('\n');
+    /** What the safe plan is worth, in words: its chance as unseen gusts show it, or that none was found. */
+    private static String safeSaid(TurnPlanRun.Plans plans) {
+        SpoiltShare spoilt = plans.safe().tally().spoiltShare();
+        return Texts.of(
+                plans.isKept() ? "turnplan.safe" : "turnplan.not_safe",
+                100 * plans.chance(),
+                100 * spoilt.share(),
+                plans.safe().tally().turns().size(),
+                100 * spoilt.low(),
+                100 * spoilt.high());
+    }
+
+    private static void plan(StringBuilder text, String title, TurnPlanRun.Plans plans, TurnPlanRun.Plan plan) {
+        text.append('\n').append(title).append('\n');
         TextTable table = new TextTable(Texts.of("turnplan.head"));
         for (TurnCues.Step step : TurnCues.of(plans.kind(), plan)) {
             String after = Double.isNaN(step.seconds()) ? "-" : String.format(Locale.ROOT, "%.1f", step.seconds());
@@ -98,9 +124,10 @@ public final class TurnPlanDocument {
 
     private static String sailed(TurnPlanRun.Plans plans) {
         TextTable table = new TextTable(Texts.of("turnplan.sailed_head"));
+        row(table, "turnplan.row.straight", plans.straight());
         row(table, "turnplan.row.naive", plans.naive());
         row(table, "turnplan.row.full", plans.full().tally());
-        row(table, "turnplan.row.safe", plans.safe().tally());
+        row(table, plans.isKept() ? "turnplan.row.safe" : "turnplan.row.not_safe", plans.safe().tally());
         return Texts.of("turnplan.sailed", plans.naive().turns().size()) + "\n" + table.text();
     }
 
@@ -110,6 +137,7 @@ public final class TurnPlanDocument {
                 number("%.0f", tally.metres()),
                 number("%.1f", Units.toKnots(tally.mean(TurnOutcome::least))),
                 number("%.0f", Units.toDegrees(tally.mean(TurnOutcome::widest))),
+                number("%.1f", 100 * tally.spoilt()),
                 number("%.0f", 100 * tally.limit()),
                 number("%.0f", 100 * tally.touched()),
                 number("%.0f", 100 * tally.floor()),

@@ -1,34 +1,26 @@
 package trimwright.drills;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.Function;
 import trimwright.boatfile.BoatFile;
 import trimwright.crew.TurnKind;
-import trimwright.prepare.InParallel;
 import trimwright.text.Progress;
 import trimwright.turn.TurnMoves;
-import trimwright.turn.TurnOutcome;
 import trimwright.turn.TurnPlanner;
 import trimwright.turn.TurnSetup;
 import trimwright.turn.TurnTally;
-import trimwright.turn.TurnTrials;
+import trimwright.turn.TurnOutcome;
+import trimwright.turn.TurnSource;
+import trimwright.turn.TurnStart;
 
 /** Finds the two plans of a turn and sails them, beside a turn without a plan, in gusts that the search has not seen. */
 public final class TurnPlanRun {
     /** Tries of moves for each plan, and turns in unseen gusts by which it is judged: chosen. */
-    public static final int TRIES = 96;
+    public static final int TRIES = 48;
 
-    public static final int CHECKED = 60;
+    public static final int CHECKED = 200;
 
     /** Largest chance of a spoilt turn where the boat file says nothing (-): chosen. */
     private static final double CHANCE = 0.05;
-
-    /** Turns of a try: chosen. */
-    private static final int SEARCHED = 12;
-
-    /** Turns that one task sails. */
-    private static final int TOGETHER = 4;
 
     /** First of the numbers that only the check draws from. */
     private static final long UNSEEN = 1001;
@@ -39,9 +31,18 @@ public final class TurnPlanRun {
      * What was found.
      *
      * @param chance of a spoilt turn that the safe plan may have (-)
+     * @param isKept whether the safe plan keeps that chance, by the race that chose it and in the gusts of the check
+     * @param straight the same gusts without a turn
      * @param naive turns without a plan
      */
-    public record Plans(TurnSetup setup, double chance, TurnTally naive, Plan full, Plan safe) {
+    public record Plans(
+            TurnSetup setup,
+            double chance,
+            boolean isKept,
+            TurnTally straight,
+            TurnTally naive,
+            Plan full,
+            Plan safe) {
         public TurnKind kind() {
             return setup.kind();
         }
@@ -56,9 +57,9 @@ public final class TurnPlanRun {
         return own == null ? CHANCE : own;
     }
 
-    /** Steps that the search announces. */
+    /** Turns that the search announces: all that it could sail, many are not worth it. */
     public static long steps(int tries) {
-        return 2L * tries;
+        return 2 * TurnPlanner.most(tries);
     }
 
     /**
@@ -67,48 +68,27 @@ public final class TurnPlanRun {
      * @param tries of moves for each plan
      * @param checked turns in unseen gusts
      */
-    public static Plans of(TurnSetup setup, double chance, int tries, int checked, Progress progress)
-            throws InterruptedException {
-        Trials search = new Trials(setup, TurnTrials.seeds(1, SEARCHED));
-        TurnPlanner planner = new TurnPlanner(
-                setup,
-                moves -> {
-                    progress.done(1);
-                    return search.sail(part -> part.by(moves));
-                },
-                tries);
-        TurnMoves full = planner.full();
-        TurnMoves safe = planner.safe(full, chance);
-        Trials check = new Trials(setup, TurnTrials.seeds(UNSEEN, checked));
+    public static Plans of(TurnSetup setup, double chance, int tries, int checked, Progress progress) {
+        TurnFleet fleet = new TurnFleet(setup);
+        TurnSource source = (moves, first, count) -> {
+            progress.done(count);
+            return fleet.sail(first, count, start -> start.turn(moves));
+        };
+        TurnPlanner.Full full = new TurnPlanner(setup, source, tries).full();
+        TurnSetup meant = setup.with(full.touching());
+        TurnPlanner.Safe safe = new TurnPlanner(meant, source, tries).safe(full.moves(), chance);
+        TurnTally tally = check(meant, fleet, checked, start -> start.turn(safe.moves()));
         return new Plans(
-                setup,
+                meant,
                 chance,
-                TurnTally.of(setup, check.sail(TurnTrials::naively)),
-                new Plan(full, TurnTally.of(setup, check.sail(part -> part.by(full)))),
-                new Plan(safe, TurnTally.of(setup, check.sail(part -> part.by(safe)))));
+                safe.isKept() && tally.spoilt() <= chance,
+                check(meant, fleet, checked, TurnStart::straight),
+                check(meant, fleet, checked, TurnStart::turnNaively),
+                new Plan(full.moves(), check(meant, fleet, checked, start -> start.turn(full.moves()))),
+                new Plan(safe.moves(), tally));
     }
 
-    /** Turns in parts that know nothing of each other; the order of the outcomes is that of the seeds on any number of threads. */
-    private static final class Trials {
-        private final List<TurnTrials> parts;
-
-        Trials(TurnSetup setup, List<Long> seeds) throws InterruptedException {
-            List<List<Long>> groups = new ArrayList<>();
-            for (int i = 0; i < seeds.size(); i += TOGETHER) {
-                groups.add(seeds.subList(i, Math.min(seeds.size(), i + TOGETHER)));
-            }
-            parts = InParallel.map("turns", groups, group -> new TurnTrials(setup, group));
-        }
-
-        List<TurnOutcome> sail(Function<TurnTrials, List<TurnOutcome>> how) {
-            try {
-                return InParallel.map("turns", parts, how).stream()
-                        .flatMap(List::stream)
-                        .toList();
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                throw new IllegalStateException("the search was interrupted", e);
-            }
-        }
+    private static TurnTally check(TurnSetup setup, TurnFleet fleet, int checked, Function<TurnStart, TurnOutcome> how) {
+        return TurnTally.of(setup, fleet.sail(UNSEEN, checked, how));
     }
 }

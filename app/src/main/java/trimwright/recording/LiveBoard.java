@@ -31,6 +31,7 @@ public final class LiveBoard implements Follower {
     private final Map<JournalSource, StreamDecoder> decoders = new HashMap<>();
     private final Map<String, LiveBoat> boats = new LinkedHashMap<>();
     private final @Nullable LiveCalls calls;
+    private final @Nullable LiveStart start;
     private volatile @Nullable Recorder recorder;
     private volatile Map<String, Object> state = Map.of();
     private volatile long nowNanos;
@@ -41,15 +42,23 @@ public final class LiveBoard implements Follower {
      * @param rate of a replay, 0 for a recording
      */
     public LiveBoard(Supplier<LiveBoat> newBoat, String own, EventMode mode, double rate) {
-        this(newBoat, own, mode, rate, null);
+        this(newBoat, own, mode, rate, null, null);
     }
 
     /**
-     * As above, with calls to the trimmer.
+     * As above, with calls to the trimmer and what is to be known before a start.
      *
      * @param calls null for none
+     * @param start null where there is no course
      */
-    public LiveBoard(Supplier<LiveBoat> newBoat, String own, EventMode mode, double rate, @Nullable LiveCalls calls) {
+    public LiveBoard(
+            Supplier<LiveBoat> newBoat,
+            String own,
+            EventMode mode,
+            double rate,
+            @Nullable LiveCalls calls,
+            @Nullable LiveStart start) {
+        this.start = start;
         this.calls = calls;
         this.newBoat = newBoat;
         this.own = own;
@@ -100,6 +109,9 @@ public final class LiveBoard implements Follower {
                 if (calls != null && boat.getKey().equals(shown)) {
                     calls.putMarks(boat.getKey(), figures, fresh);
                     call(calls, figures, nearest(boat.getValue()), fresh);
+                }
+                if (start != null && boat.getKey().equals(shown)) {
+                    start.put(figures, boat.getValue().place(), fresh);
                 }
             }
         }

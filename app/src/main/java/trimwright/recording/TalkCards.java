@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import trimwright.call.CallKind;
+import trimwright.call.StartWord;
 import trimwright.call.TalkCard;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
@@ -22,7 +24,15 @@ public final class TalkCards {
 
     /** The program's own words. */
     public static TalkCard usual() {
-        return new TalkCard(usualWords());
+        return new TalkCard(usualWords(), usualStarts());
+    }
+
+    private static Map<StartWord, String> usualStarts() {
+        Map<StartWord, String> words = new EnumMap<>(StartWord.class);
+        for (StartWord word : StartWord.values()) {
+            words.put(word, Texts.of("call.say." + word(word)));
+        }
+        return words;
     }
 
     private static Map<CallKind, String> usualWords() {
@@ -42,6 +52,7 @@ public final class TalkCards {
             throw new UserInputException(Texts.of("call.card_unread", file), e);
         }
         Map<CallKind, String> words = usualWords();
+        Map<StartWord, String> starts = usualStarts();
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i).strip();
             if (line.isEmpty() || line.startsWith("#")) {
@@ -50,22 +61,30 @@ public final class TalkCards {
             int equals = line.indexOf('=');
             String name = equals < 0 ? line : line.substring(0, equals).strip();
             CallKind kind = find(name);
-            if (kind == null || equals < 0) {
+            StartWord start = findStart(name);
+            if ((kind == null && start == null) || equals < 0) {
                 throw new UserInputException(Texts.of(
                         "call.card_unknown",
                         file,
                         i + 1,
                         name,
-                        Arrays.stream(CallKind.values()).map(TalkCards::word).collect(Collectors.joining(", "))));
+                        Stream.concat(
+                                        Arrays.stream(CallKind.values()).map(TalkCards::word),
+                                        Arrays.stream(StartWord.values()).map(TalkCards::word))
+                                .collect(Collectors.joining(", "))));
             }
             String sentence = line.substring(equals + 1).strip();
             if (!TalkCard.fits(sentence)) {
                 throw new UserInputException(
-                        Texts.of("call.card_long", file, i + 1, word(kind), TalkCard.MOST_WORDS, sentence));
+                        Texts.of("call.card_long", file, i + 1, name, TalkCard.MOST_WORDS, sentence));
             }
-            words.put(kind, sentence);
+            if (kind != null) {
+                words.put(kind, sentence);
+            } else if (start != null) {
+                starts.put(start, sentence);
+            }
         }
-        return new TalkCard(words);
+        return new TalkCard(words, starts);
     }
 
     private static @Nullable CallKind find(String name) {
@@ -73,6 +92,17 @@ public final class TalkCards {
                 .filter(kind -> word(kind).equals(name))
                 .findFirst()
                 .orElse(null);
+    }
+
+    private static @Nullable StartWord findStart(String name) {
+        return Arrays.stream(StartWord.values())
+                .filter(word -> word(word).equals(name))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static String word(StartWord word) {
+        return "start_" + word.name().toLowerCase(Locale.ROOT);
     }
 
     /** As written in files. */

@@ -124,7 +124,7 @@ final class PracticeRoutes implements Routes {
                 Units.fromKnots(Query.number(ctx, "tws_kn", DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND)),
                 (long) Query.number(ctx, "seed", 0, Integer.MAX_VALUE));
         Pilot pilot = Pilot.REFERENCE;
-        Json.send(ctx, DrillDocument.of(file, setup, pilot.word(), DrillRun.sail(setup, pilot.hand(wing))));
+        Json.send(ctx, DrillDocument.of(file, setup, pilot.word(), DrillRun.sail(setup, pilot.hand(setup))));
     }
 
     private void begin(WsConnectContext context) {

@@ -3,6 +3,7 @@ package trimwright.drills;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -81,6 +82,21 @@ class DrillsTest {
         assertTrue(still.lost() > Drill.TACK.seconds() - still.seconds(), still.lost() + " s");
     }
 
+    /** Who knows what the boat needs, who divides the way by the speed of now, who does nothing. */
+    @Test
+    void whoKnowsTheBoatsTimesLosesLeastAtAStart() {
+        for (int seed = 1; seed <= 3; seed++) {
+            DrillResult reference = sail(Drill.START, Pilot.REFERENCE, seed);
+            DrillResult feel = sail(Drill.START, Pilot.FEEL, seed);
+            DrillResult none = sail(Drill.START, Pilot.NONE, seed);
+            String told = "seed " + seed + ": " + reference.lost() + ", " + feel.lost() + ", " + none.lost() + " s";
+            assertTrue(reference.lost() < feel.lost() && feel.lost() < none.lost(), told);
+            DrillResult.Started started = reference.started();
+            assertTrue(started != null && started.late() >= 0 && started.metres() >= 0, told);
+        }
+        assertNull(sail(Drill.HOLD, Pilot.NONE, 1).started());
+    }
+
     @Test
     void theSameSeedIsTheSameRunOnAnyThread() {
         DrillResult here = sail(Drill.GUSTS, Pilot.FEEL, 7);
@@ -107,6 +123,6 @@ class DrillsTest {
 
     private static DrillResult sail(Drill drill, Pilot pilot, long seed) {
         DrillSetup setup = DrillBoats.setup(drill, FILE, WING, LoneBoatBook.get(), Units.fromKnots(15), seed);
-        return DrillRun.sail(setup, pilot.hand(WING));
+        return DrillRun.sail(setup, pilot.hand(setup));
     }
 }

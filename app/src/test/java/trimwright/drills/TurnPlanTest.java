@@ -6,22 +6,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.boatfile.BoatFiles;
 import trimwright.cli.CliRun;
+import trimwright.crew.TurnConduct;
 import trimwright.crew.TurnKind;
 import trimwright.raceday.LoneBoatBook;
 import trimwright.turn.TurnChance;
 import trimwright.turn.TurnMoves;
 import trimwright.turn.TurnOutcome;
+import trimwright.turn.SpoiltShare;
 import trimwright.turn.TurnPlanner;
 import trimwright.turn.TurnSetup;
 import trimwright.turn.TurnStart;
 import trimwright.turn.TurnTally;
-import trimwright.turn.TurnTrials;
 import trimwright.units.Units;
 
 /** Turns by cues: the same seed the same turn, tries do not disturb each other, moves that were found beat none. */
@@ -30,7 +32,12 @@ class TurnPlanTest {
     private static final WingSpec WING = FILE.boat().wings().get(0);
 
     /** Near what the search finds for a gybe in 15 kn of wind. */
-    private static final TurnMoves GYBE = new TurnMoves(0, rad(-2), rad(16), rad(12), rad(15), rad(8), rad(22));
+    private static final TurnMoves GYBE = new TurnMoves(
+            0, rad(-4), rad(13), rad(9), rad(7), rad(13), new TurnConduct(rad(25), rad(10), 0.35, 0.1, 0.07, 0.93));
+
+    /** Where the search for a tack begins. */
+    private static final TurnMoves TACK = new TurnMoves(
+            0, rad(-3), rad(8), rad(16), rad(17), rad(6), new TurnConduct(rad(14), rad(5), 0.8, 0.9, 0.28, 0.95));
 
     @Test
     void aTryLeavesTheStartAsItWas() {
@@ -46,59 +53,114 @@ class TurnPlanTest {
         TurnOutcome turn = new TurnStart(setup(TurnKind.GYBE), TurnChance.of(1)).turn(GYBE);
         assertTrue(turn.over() > 0 && turn.on() > turn.over() && turn.done() > turn.on(), turn.toString());
         TurnOutcome tack = new TurnStart(setup(TurnKind.TACK), TurnChance.of(1))
-                .turn(new TurnMoves(0, 0, rad(6), rad(15), rad(10), rad(5), rad(14)));
+                .turn(TACK);
         assertTrue(tack.helm() > 2, "the second board goes down first: " + tack);
         assertTrue(tack.over() > 0 && tack.on() > tack.over(), tack.toString());
     }
 
+    /** What is asked of plans: a fifth of the naive loss; here of moves near those that were found, in gusts of their own. */
     @Test
-    void movesThatWereFoundLoseLessThanNone() {
-        TurnTrials trials = new TurnTrials(setup(TurnKind.GYBE), TurnTrials.seeds(2001, 8));
-        TurnTally planned = TurnTally.of(setup(TurnKind.GYBE), trials.by(GYBE));
-        TurnTally naive = TurnTally.of(setup(TurnKind.GYBE), trials.naively());
-        assertTrue(planned.metres() < 0.85 * naive.metres(), planned.metres() + " m, naive " + naive.metres());
+    void movesThatWereFoundLoseAFifthLessThanNone() {
+        TurnSetup setup = setup(TurnKind.GYBE);
+        TurnTally planned = sailed(setup, 6, start -> start.turn(GYBE));
+        TurnTally naive = sailed(setup, 6, TurnStart::turnNaively);
+        assertTrue(planned.metres() < 0.8 * naive.metres(), planned.metres() + " m, naive " + naive.metres());
         assertEquals(0, planned.capsized());
+    }
+
+    /** A tack counts until a boat that comes off her foils can fly again. */
+    @Test
+    void aTackCountsForAMinute() {
+        assertEquals(2 * TurnStart.counted(TurnKind.GYBE), TurnStart.counted(TurnKind.TACK));
+    }
+
+    @Test
+    void straightSailingLosesLessThanAnyTurn() {
+        TurnSetup setup = setup(TurnKind.GYBE);
+        assertTrue(sailed(setup, 3, TurnStart::straight).metres()
+                < sailed(setup, 3, start -> start.turn(GYBE)).metres());
     }
 
     /** Not to ease before bearing away in a breeze capsizes some: common practice, no source. */
     @Test
     void bearingAwayWithTheSheetAsItIsIsDearest() {
         TurnSetup setup = setup(TurnKind.BEAR_AWAY);
-        TurnTrials trials = new TurnTrials(setup, TurnTrials.seeds(2001, 4));
-        TurnTally eased = TurnTally.of(setup, trials.by(new TurnMoves(1.5, rad(2), 0, 0, rad(100), rad(2), rad(14))));
-        assertTrue(eased.metres() < 0.6 * TurnTally.of(setup, trials.naively()).metres());
+        TurnMoves moves =
+                new TurnMoves(1.5, rad(2), 0, 0, rad(100), rad(2), new TurnConduct(rad(14), 0, 1, 0, 0, 0.95));
+        TurnTally eased = sailed(setup, 4, start -> start.turn(moves));
+        assertTrue(eased.metres() < 0.6 * sailed(setup, 4, TurnStart::turnNaively).metres());
     }
 
+    /** Where touching is planned it spoils nothing, a limit passed still does. */
+    @Test
+    void aHullInTheWaterSpoilsOnlyWhereSheIsMeantToFly() {
+        TurnSetup setup = setup(TurnKind.TACK);
+        List<TurnOutcome> turns = List.of(new TurnStart(setup, TurnChance.of(1)).turn(TACK));
+        assertTrue(turns.get(0).touched(), turns.toString());
+        assertEquals(1, TurnTally.of(setup, turns).spoilt());
+        assertEquals(
+                0, TurnTally.of(setup.with(TurnSetup.Touching.PLANNED), turns).spoilt());
+    }
+
+    /** Limits by the closed forms of the binomial distribution at its ends, and its symmetry. */
+    @Test
+    void aChanceIsToldWithTheIntervalOfItsBinomialDistribution() {
+        SpoiltShare none = SpoiltShare.of(0, 60);
+        assertEquals(0, none.low());
+        assertEquals(1 - Math.pow(0.025, 1.0 / 60), none.high(), 1e-9);
+        SpoiltShare all = SpoiltShare.of(60, 60);
+        assertEquals(1 - none.high(), all.low(), 1e-9);
+        assertEquals(1, all.high());
+        SpoiltShare half = SpoiltShare.of(3, 6);
+        assertEquals(1, half.low() + half.high(), 1e-9);
+        // At the upper end three or fewer of six happen once in forty.
+        double p = half.high();
+        double few = 0;
+        for (int k = 0; k <= 3; k++) {
+            few += new int[] {1, 6, 15, 20}[k] * Math.pow(p, k) * Math.pow(1 - p, 6 - k);
+        }
+        assertEquals(0.025, few, 1e-9);
+    }
+
+    /** One thread, two, eight: the fleet's answers stand in the order of their numbers; the search takes nothing else in. */
     @Test
     void theSearchIsTheSameEveryTime() {
         TurnSetup setup = setup(TurnKind.GYBE);
-        TurnTrials trials = new TurnTrials(setup, TurnTrials.seeds(1, 2));
-        TurnMoves full = new TurnPlanner(setup, trials::by, 8).full();
-        assertEquals(full, new TurnPlanner(setup, trials::by, 8).full());
-        TurnMoves safe = new TurnPlanner(setup, trials::by, 8).safe(full, 0.05);
-        assertTrue(safe.rate() >= rad(10) && safe.rate() <= rad(25), safe.toString());
+        TurnFleet fleet = new TurnFleet(setup);
+        TurnPlanner planner = new TurnPlanner(
+                setup,
+                (moves, first, count) -> fleet.sail(first, Math.min(2, count), start -> start.turn(moves)),
+                10);
+        TurnPlanner.Full full = planner.full();
+        assertEquals(full, planner.full());
+        assertEquals(TurnSetup.Touching.SPOILS, full.touching());
     }
 
     @Test
     void plansAreToldAsCuesWithWhatTheyCameTo() {
         TurnSetup setup = setup(TurnKind.GYBE);
-        TurnTrials trials = new TurnTrials(setup, TurnTrials.seeds(1, 2));
-        TurnPlanRun.Plan plan = new TurnPlanRun.Plan(GYBE, TurnTally.of(setup, trials.by(GYBE)));
-        TurnTally naive = TurnTally.of(setup, trials.naively());
-        TurnPlanRun.Plans plans = new TurnPlanRun.Plans(setup, 0.05, naive, plan, plan);
-        String text = TurnPlanDocument.text(plans);
+        TurnTally tally = sailed(setup, 2, start -> start.turn(GYBE));
+        TurnPlanRun.Plan plan = new TurnPlanRun.Plan(GYBE, tally);
+        TurnTally naive = sailed(setup, 2, TurnStart::turnNaively);
+        String text = TurnPlanDocument.text(new TurnPlanRun.Plans(setup, 0.05, true, naive, naive, plan, plan));
         for (String said : List.of(
                 "Full plan",
                 "Safe plan",
-                "16 deg, before it crosses",
-                "12 deg on the new side",
+                "13 deg, before it crosses",
+                "9 deg on the new side",
+                "93 % of the card's moment",
+                "10 deg closer to the wind",
                 "crew's rule",
                 "limits")) {
             assertTrue(text.contains(said), said + " in " + text);
         }
-        JsonNode json = TurnPlanDocument.of(FILE, plans);
-        assertEquals(16, json.path("full").path("over_awa_deg").asDouble(), 1e-9);
-        assertEquals(5, json.path("safe").path("cues").size());
+        TurnPlanRun.Plans unsafe = new TurnPlanRun.Plans(setup, 0.05, false, naive, naive, plan, plan);
+        assertTrue(TurnPlanDocument.text(unsafe).contains("No plan was found"), TurnPlanDocument.text(unsafe));
+        assertTrue(!TurnPlanDocument.text(unsafe).contains("Safe plan"), TurnPlanDocument.text(unsafe));
+        JsonNode json = TurnPlanDocument.of(FILE, unsafe);
+        assertEquals(13, json.path("full").path("over_awa_deg").asDouble(), 1e-9);
+        assertEquals(7, json.path("safe").path("cues").size());
+        assertEquals(false, json.path("safe").path("kept").asBoolean(true));
         assertEquals(2, json.path("naive").path("turns").asInt());
     }
 
@@ -113,6 +175,10 @@ class TurnPlanTest {
             assertEquals(2, run.exit(), run.err());
             assertEquals(1, run.err().strip().lines().count(), run.err());
         }
+    }
+
+    private static TurnTally sailed(TurnSetup setup, int turns, Function<TurnStart, TurnOutcome> how) {
+        return TurnTally.of(setup, new TurnFleet(setup).sail(2001, turns, how));
     }
 
     private static TurnSetup setup(TurnKind kind) {

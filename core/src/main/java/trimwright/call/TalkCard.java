@@ -9,8 +9,9 @@ import org.jspecify.annotations.Nullable;
  * has them.
  *
  * @param words one sentence a kind
+ * @param starts what is shown before a start
  */
-public record TalkCard(Map<CallKind, String> words) {
+public record TalkCard(Map<CallKind, String> words, Map<StartWord, String> starts) {
     /** Words that a call may have: what is taken in while the hands are busy. */
     public static final int MOST_WORDS = 5;
 
@@ -27,12 +28,27 @@ public record TalkCard(Map<CallKind, String> words) {
             }
         }
         words = copy;
+        EnumMap<StartWord, String> copied = new EnumMap<>(StartWord.class);
+        copied.putAll(starts);
+        for (StartWord word : StartWord.values()) {
+            String sentence = copied.get(word);
+            if (sentence == null || !fits(sentence)) {
+                throw new IllegalArgumentException("talk card: " + word + " is said by " + sentence);
+            }
+        }
+        starts = copied;
     }
 
     /** Whether a sentence is one to five words. */
     public static boolean fits(String sentence) {
         String trimmed = sentence.trim();
         return !trimmed.isEmpty() && trimmed.split("\\s+", -1).length <= MOST_WORDS;
+    }
+
+    /** What is shown before a start. */
+    public String say(StartWord word) {
+        @Nullable String sentence = starts.get(word);
+        return sentence == null ? "" : sentence;
     }
 
     /** What is said for a call, in degrees. */

@@ -147,7 +147,7 @@ public final class Crew {
         TurnOrder turn = turns.active();
         int tack = turn != null ? turn.toTack() : sight.tack();
         double heading = heading(sight, plan, tack, angle, aim);
-        if (turns.proceed(sight, heading, trimmer.inverted())) {
+        if (turns.proceed(sight, heading, trimmer.inverted(), Double.NaN)) {
             tactician.turned(sight.time());
         }
         double power = guide.leg() < 0 ? startPower(sight) : 1;

@@ -15,6 +15,8 @@ public final class DrillCrew {
     private static final double BUILD_UP = Math.toRadians(42);
     private static final double BUILD_DOWN = Math.toRadians(40);
     private static final double WIDEST = Math.toRadians(82);
+    /** Share of the card's speed at which a turn is over (-): the one at which times after turns are told. */
+    private static final double SETTLED = 0.95;
 
     private final SailingAims aims;
     private final WingHand hand;
@@ -23,7 +25,9 @@ public final class DrillCrew {
     private final FlightController flight;
     private HelmOrder order;
     private double build;
-    private double turnRate = Double.NaN;
+    private @Nullable TurnConduct conduct;
+    private boolean hasBegun;
+    private boolean isSettled = true;
     private WingOrder asked = new WingOrder(0, 0, 0, Commands.FlapWork.TRIM, 1, Double.NaN);
     private @Nullable Aim aim;
 
@@ -44,7 +48,9 @@ public final class DrillCrew {
         flight = of.flight.copy(Habits.NONE);
         order = of.order;
         build = of.build;
-        turnRate = of.turnRate;
+        conduct = of.conduct;
+        hasBegun = of.hasBegun;
+        isSettled = of.isSettled;
         asked = of.asked;
         aim = of.aim;
     }
@@ -54,14 +60,22 @@ public final class DrillCrew {
         return new DrillCrew(this, other);
     }
 
-    /** From now on turn no faster than that (rad/s). */
-    public void turnAt(double rate) {
-        turnRate = rate;
+    /** From now on, and until she has settled after the next turn, so. */
+    public void conduct(TurnConduct planned) {
+        conduct = planned;
+        flight.conduct(planned);
+    }
+
+    /** Whether the turn last ordered is over: the new course is held and speed is back. */
+    public boolean isSettled() {
+        return isSettled;
     }
 
     /** From now on sail so. */
     public void tell(HelmOrder newOrder) {
         order = newOrder;
+        hasBegun = false;
+        isSettled = false;
     }
 
     /** What to ask of the controls now. */
@@ -69,7 +83,7 @@ public final class DrillCrew {
         double best = bestAngle(sight);
         build(sight, best, dt);
         TurnOrder turn = turns.active();
-        double angle = turn == null ? built(best) : best;
+        double angle = turn == null ? built(best) : exit(best);
         Aim now = aims.at(sight.windSpeed(), turn == null ? angle : Math.abs(sight.trueWindAngle()));
         aim = now;
         turns.consider(sight, order.tack(), best, TurnCause.FREE, false);
@@ -79,7 +93,8 @@ public final class DrillCrew {
         boolean byHeel = turn == null && !flight.holdsHeel() && sight.isFlying();
         double toward = byHeel ? Crew.byHeel(sight, tack, now, angle) : 0;
         double heading = sight.windFrom() - tack * (angle + toward) + leeway;
-        turns.proceed(sight, heading, asked.inverted());
+        turns.proceed(sight, heading, asked.inverted(), conduct == null ? Double.NaN : conduct.board());
+        settle(sight, best);
         asked = hand.work(sight, now, turn, flight.holdsHeel() ? 0 : 1, dt);
         flight.work(sight, now, asked.side(), turn, turns.coming(), dt);
         double rudder = driver.steer(sight, heading, rate(turn), dt);
@@ -98,6 +113,15 @@ public final class DrillCrew {
                         flight.starboardBoard(),
                         flight.crew()),
                 asked.flap());
+    }
+
+    /** How far off the best course a slow boat usually goes to gather speed at most, toward the beam wind (rad). */
+    public static double mostBuilt(HelmOrder.Way way) {
+        return switch (way) {
+            case UPWIND -> BUILD_UP;
+            case DOWNWIND -> BUILD_DOWN;
+            case COURSE -> 0;
+        };
     }
 
     /** What the card says for now; null before the first step. */
@@ -141,8 +165,20 @@ public final class DrillCrew {
         return List.copyOf(turns.done());
     }
 
+    private void settle(Sight sight, double best) {
+        hasBegun |= turns.active() != null;
+        if (!isSettled
+                && hasBegun
+                && turns.coming() == null
+                && sight.speed() >= SETTLED * aims.at(sight.windSpeed(), best).speed()) {
+            isSettled = true;
+            conduct = null;
+            flight.conduct(null);
+        }
+    }
+
     private double rate(@Nullable TurnOrder turn) {
-        return turn == null || Double.isNaN(turnRate) ? Crew.rate(turn) : turnRate;
+        return turn == null || conduct == null ? Crew.rate(turn) : conduct.rate();
     }
 
     private void build(Sight sight, double best, double dt) {
@@ -151,11 +187,22 @@ public final class DrillCrew {
         build += Math.min(1, dt / (wanted > build ? 1.0 : 2.5)) * (wanted - build);
     }
 
+    /** Where the bow swings in a turn. */
+    private double exit(double best) {
+        double beyond = conduct == null ? 0 : conduct.exit();
+        return switch (order.way()) {
+            case UPWIND -> best + beyond;
+            case DOWNWIND -> best - beyond;
+            case COURSE -> best;
+        };
+    }
+
     /** A slow boat takes a better angle for speed first, unless her course is given. */
     private double built(double best) {
+        double share = conduct == null ? build : build * conduct.build();
         return switch (order.way()) {
-            case UPWIND -> Math.max(best, Math.min(WIDEST, best + build * BUILD_UP));
-            case DOWNWIND -> Math.min(best, Math.max(Math.PI - WIDEST, best - build * BUILD_DOWN));
+            case UPWIND -> Math.max(best, Math.min(WIDEST, best + share * BUILD_UP));
+            case DOWNWIND -> Math.min(best, Math.max(Math.PI - WIDEST, best - share * BUILD_DOWN));
             case COURSE -> best;
         };
     }

@@ -72,6 +72,7 @@ final class FlightController {
     private double crew;
     private boolean flying;
     private boolean wasBoth = true;
+    private @Nullable TurnConduct conduct;
 
     FlightController(Boat boat, Habits habits) {
         this.boat = boat;
@@ -95,6 +96,7 @@ final class FlightController {
         other.crew = crew;
         other.flying = flying;
         other.wasBoth = wasBoth;
+        other.conduct = conduct;
         return other;
     }
 
@@ -108,7 +110,7 @@ final class FlightController {
         boards(sight, aim, tack, coming);
         boolean both = isBothDown(sight);
         handOver(both, tack);
-        height(sight, aim, both ? 0 : risen(sight, aim, tack), dt);
+        height(sight, aim, coming, both ? 0 : risen(sight, aim, tack), dt);
         if (both && !flying) {
             rightOnHulls(sight, tack, dt);
         } else if (both) {
@@ -117,6 +119,11 @@ final class FlightController {
         rakes(sight, both);
         pitch(sight, aim, dt);
         balance(sight, aim, tack, turn, dt);
+    }
+
+    /** From now on turn so; null for as is usual. */
+    void conduct(@Nullable TurnConduct planned) {
+        conduct = planned;
     }
 
     /** From now on the other tack, all else alike. */
@@ -159,9 +166,10 @@ final class FlightController {
     }
 
     /** Down the wind the second board comes up sooner when wing and windward foil have less righting moment to work against. */
-    private boolean canLightenWindward(Sight sight, int tack) {
-        return holdsHeel()
-                && Math.abs(sight.trueWindAngle()) > DOWN_THE_WIND
+    private boolean canLightenWindward(Sight sight, @Nullable TurnOrder turn, int tack) {
+        boolean there = conduct != null || turn == null && Math.abs(sight.trueWindAngle()) > DOWN_THE_WIND;
+        return there
+                && holdsHeel()
                 && sight.speed() > ONE_BOARD
                 && !isUnloaded(sight, tack);
     }
@@ -229,8 +237,9 @@ final class FlightController {
         return boat.mainFoil().shaftLength() - rideHeight - boat.mainFoil().yJunction() * StrictMath.sin(heel);
     }
 
-    private void height(Sight sight, Aim aim, double risen, double dt) {
-        double aimed = Math.max(0.5, aim.attitude().rideHeight() + habits.rideHeight());
+    private void height(Sight sight, Aim aim, @Nullable TurnOrder coming, double risen, double dt) {
+        double more = conduct == null || coming == null ? 0 : conduct.height();
+        double aimed = Math.max(0.5, aim.attitude().rideHeight() + habits.rideHeight() + more);
         aimed = Math.min(aimed, boat.limits().rideHeightMax());
         // What a slow boat cannot carry it gives up gently, before it falls.
         aimed *= Math.max(0, Math.min(1, (sight.speed() - LET_DOWN) / 2));
@@ -282,7 +291,7 @@ final class FlightController {
         double heel = tack * sight.state().pose().roll();
         double over = heel - aim.attitude().heel() - Math.toRadians(0.8);
         double byHeel = over > 0 ? 6 * over : Math.min(-0.15, 20 * (over + Math.toRadians(0.8)));
-        double rate = turn == null && canLightenWindward(sight, tack) ? LIGHTENING : byHeel;
+        double rate = canLightenWindward(sight, turn, tack) ? LIGHTENING : byHeel;
         spare = Math.max(0, Math.min(1, spare + rate * dt));
         double speed = Math.max(5, sight.speed());
         double q = 0.5 * 1025 * speed * speed;
@@ -295,13 +304,14 @@ final class FlightController {
         double unused = Math.min(1, spare + Math.max(0, QUICK * ahead));
         // A share of what could be carried: at low speed less, as the elevators' force; where heel asks for none,
         // nothing.
-        double less = (1 - habits.momentShare()) * aim.rightingMoment() * (1 - unused) / Math.max(1, slower);
+        double share = conduct == null ? habits.momentShare() : conduct.moment();
+        double less = (1 - share) * aim.rightingMoment() * (1 - unused) / Math.max(1, slower);
         double wanted = aim.attitude().differential() * scale * (1 - unused) - less / perAngle;
         double given = clamp(wanted, most);
         double missing = (given - wanted) * perAngle;
         double windward =
                 tack > 0 ? sight.loads().starboardElevator() : sight.loads().portElevator();
-        double limit = OF_LIMIT * boat.limits().elevatorDownForce();
+        double limit = OF_LIMIT * (conduct == null ? 1 : share) * boat.limits().elevatorDownForce();
         if (windward < -limit) {
             given = Math.min(given, Math.abs(tack * sight.state().controls().differential()) * limit / -windward);
         }

@@ -109,15 +109,16 @@ final class Turns {
      *
      * @param target heading to end on (rad)
      * @param inverted when the camber last went over (s)
+     * @param board how far the second board has to be down (-); NaN for what is usual
      * @return whether a turn has just ended
      */
-    boolean proceed(Sight sight, double target, double inverted) {
+    boolean proceed(Sight sight, double target, double inverted, double board) {
         TurnOrder waiting = prepared;
         if (waiting != null) {
             boolean ready = Math.min(
                             sight.state().controls().portBoard(),
                             sight.state().controls().starboardBoard())
-                    > boardNeeded(waiting.kind());
+                    > (Double.isNaN(board) ? boardNeeded(waiting.kind()) : board);
             if (ready || sight.time() > waiting.start() + PREPARATION) {
                 active = new TurnOrder(waiting.kind(), waiting.cause(), sight.time(), waiting.toTack());
                 prepared = null;

@@ -297,6 +297,12 @@ public final class LiveBoat {
         return !told ? LiveState.STRAIGHT : up ? LiveState.ON_FOILS : LiveState.OFF_FOILS;
     }
 
+    /** Where she is at the last step. */
+    public LivePlace place() {
+        long now = next == Long.MIN_VALUE ? 0 : next - STEP;
+        return new LivePlace(fresh(Paths.LATITUDE, now), fresh(Paths.LONGITUDE, now), heading(now), course(now));
+    }
+
     /** Distance to another boat by what both satellite receivers say now (m); NaN where one does not. */
     public double distanceTo(LiveBoat other) {
         long now = next == Long.MIN_VALUE ? 0 : next - STEP;

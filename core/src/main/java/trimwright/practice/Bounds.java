@@ -25,6 +25,16 @@ public record Bounds(Boat boat, WingSpec wing) {
                 > AT_LIMIT * wing.sheet().loadMax();
     }
 
+    /** The larger of both loads, as share of what they may be before they count as past (-). */
+    public double share(MotionLoads loads) {
+        double down = -Math.min(loads.portElevator(), loads.starboardElevator())
+                / boat.limits().elevatorDownForce();
+        double pull = Math.abs(loads.turningMoment())
+                / wing.sheet().lever()
+                / wing.sheet().loadMax();
+        return Math.max(down, pull) / AT_LIMIT;
+    }
+
     /** Whether she has heeled so far that nobody could hold her. */
     public static boolean isCapsized(Sight sight) {
         return Math.abs(sight.state().pose().roll()) > CAPSIZE;

@@ -14,6 +14,8 @@ import trimwright.crew.TurnOrder;
  * @param progress towards where she sails (m/s)
  * @param bestProgress that the card promises in the wind as the crew knows it (m/s)
  * @param lost so far (s)
+ * @param toGun time to the start signal (s), NaN where there is none
+ * @param toLine way to the start line (m), NaN where there is none
  * @param turn under way, null in straight sailing
  */
 public record DrillMoment(
@@ -23,4 +25,6 @@ public record DrillMoment(
         double progress,
         double bestProgress,
         double lost,
+        double toGun,
+        double toLine,
         @Nullable TurnOrder turn) {}

@@ -1,6 +1,7 @@
 package trimwright.practice;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a hand made of a drill.
@@ -14,6 +15,7 @@ import java.util.List;
  * @param touched time with a hull in the water (s)
  * @param over time past each limit
  * @param turns each turn that was ordered
+ * @param started how the start was made, null in other drills and before the gun
  */
 public record DrillResult(
         double seconds,
@@ -24,10 +26,20 @@ public record DrillResult(
         double mostHeel,
         double touched,
         OverLimits over,
-        List<Turned> turns) {
+        List<Turned> turns,
+        @Nullable Started started) {
     public DrillResult {
         turns = List.copyOf(turns);
     }
+
+    /**
+     * A start.
+     *
+     * @param late time of crossing the line after the gun (s), negative before it; NaN where she did not cross
+     * @param metres to the line at the gun, negative beyond it
+     * @param speed through the water at the gun (m/s)
+     */
+    public record Started(double late, double metres, double speed) {}
 
     /** How a run ends. */
     public enum End {

@@ -53,12 +53,12 @@ public final class DrillRun {
                 drill.puffs());
         WindField field = new WindField(weather, setup.seed());
         model = new MotionModel(setup.boat(), setup.wing(), setup.air(), setup.water(), STRIPS);
-        state = FirstState.onTheFoils(model, setup.boat(), setup.aims(), setup.wind(), drill.way(), SPEED);
+        state = FirstState.onTheFoils(model, setup.boat(), setup.aims(), setup.wind(), drill.angle(setup.aims(), setup.wind()), SPEED);
         watch = new Watch(model, setup.wing(), field, state);
         WingHand settling = new ComputedHand(setup.wing(), Habits.NONE, 1);
         crew = new DrillCrew(
                 setup.boat(), setup.aims(), new HandOver(settling, hand, SETTLING), drill.orderAt(-SETTLING));
-        tally = new Tally(setup.boat(), setup.wing(), drill);
+        tally = new Tally(setup.boat(), setup.wing(), drill, drill.startTask(setup.aims(), setup.wind()));
     }
 
     /** Sails one step and tells how things stood at its beginning. */
@@ -83,6 +83,8 @@ public final class DrillRun {
                 progress,
                 best,
                 tally.lost(),
+                tally.toGun(since),
+                tally.toLine(),
                 crew.turning());
     }
 

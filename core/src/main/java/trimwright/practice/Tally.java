@@ -2,6 +2,7 @@ package trimwright.practice;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
 import trimwright.crew.Sight;
@@ -23,6 +24,7 @@ final class Tally {
         }
     }
 
+    private final @Nullable StartTally start;
     private final Bounds bounds;
     private final double length;
     private final List<Turn> turns = new ArrayList<>();
@@ -37,7 +39,8 @@ final class Tally {
     private double stall;
     private DrillResult.End end = DrillResult.End.SAILED;
 
-    Tally(Boat boat, WingSpec wing, Drill drill) {
+    Tally(Boat boat, WingSpec wing, Drill drill, @Nullable StartTask task) {
+        start = task == null ? null : new StartTally(task);
         bounds = new Bounds(boat, wing);
         length = drill.seconds();
         drill.words().forEach(word -> turns.add(new Turn(word)));
@@ -48,6 +51,9 @@ final class Tally {
         boolean touches = loads.hullLift() > 0;
         seconds += dt;
         lost += (1 - progress / best) * dt;
+        if (start != null) {
+            start.add(time, sight.speed(), progress, best, dt);
+        }
         wind += sight.windSpeed() * dt;
         speed += sight.speed() * dt;
         double leeward = -sight.tack() * sight.state().pose().roll();
@@ -69,7 +75,17 @@ final class Tally {
     }
 
     double lost() {
-        return lost;
+        return start == null ? lost : start.lost();
+    }
+
+    /** Time to the gun at that time of the drill (s); NaN where there is none. */
+    double toGun(double time) {
+        return start == null ? Double.NaN : start.toGun(time);
+    }
+
+    /** Way to the line (m); NaN where there is none. */
+    double toLine() {
+        return start == null ? Double.NaN : start.toLine();
     }
 
     boolean isOver() {
@@ -85,13 +101,14 @@ final class Tally {
         double unsailed = isOver() ? length - seconds : 0;
         return new DrillResult(
                 seconds,
-                lost + unsailed,
+                lost() + unsailed,
                 end,
                 wind / whole,
                 speed / whole,
                 mostHeel,
                 touched,
                 new DrillResult.OverLimits(elevator, sheet, stall),
-                turned);
+                turned,
+                start == null ? null : start.result());
     }
 }

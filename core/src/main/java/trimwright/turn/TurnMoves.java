@@ -1,5 +1,7 @@
 package trimwright.turn;
 
+import trimwright.crew.TurnConduct;
+
 /**
  * What the trimmer, and for the rate of turn the driver, does in a turn. Angles are free of the tack: the apparent wind to the
  * bow counts positive on the side from which it comes before the turn, the sheet positive on the side to which it is set.
@@ -11,6 +13,11 @@ package trimwright.turn;
  * @param on apparent wind angle on the new side at which the trim of the new course is sheeted (rad); without a new tack the true
  *     wind angle at which the ease comes off
  * @param power incidence beyond the trim of the new course from then on, until she has her speed (rad)
- * @param rate of turn (rad/s)
+ * @param conduct what driver and flight controller do
  */
-public record TurnMoves(double lead, double ease, double over, double across, double on, double power, double rate) {}
+public record TurnMoves(
+        double lead, double ease, double over, double across, double on, double power, TurnConduct conduct) {
+    TurnMoves with(TurnConduct other) {
+        return new TurnMoves(lead, ease, over, across, on, power, other);
+    }
+}

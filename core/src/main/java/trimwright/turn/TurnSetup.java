@@ -18,6 +18,7 @@ import trimwright.water.WaterState;
  * @param water density and viscosity
  * @param wind mean speed at 10 m (m/s)
  * @param intensity standard deviation of turbulence over the mean wind (-)
+ * @param touching what a hull in the water means
  */
 public record TurnSetup(
         TurnKind kind,
@@ -27,4 +28,18 @@ public record TurnSetup(
         AirState air,
         WaterState water,
         double wind,
-        double intensity) {}
+        double intensity,
+        Touching touching) {
+    /** What a hull that touches the water means for a turn. */
+    public enum Touching {
+        /** The turn is meant to stay on the foils. */
+        SPOILS,
+        /** The turn is meant to come off the foils, as where no boat of the search stays on them. */
+        PLANNED
+    }
+
+    /** The same for turns that are meant otherwise. */
+    public TurnSetup with(Touching other) {
+        return new TurnSetup(kind, boat, wing, aims, air, water, wind, intensity, other);
+    }
+}

@@ -1,6 +1,7 @@
 package trimwright.turn;
 
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import trimwright.crew.ComputedHand;
 import trimwright.crew.DoneTurn;
 import trimwright.crew.DrillCrew;
@@ -8,6 +9,7 @@ import trimwright.crew.Habits;
 import trimwright.crew.HelmOrder;
 import trimwright.crew.HelmOrder.Way;
 import trimwright.crew.Sight;
+import trimwright.crew.TurnConduct;
 import trimwright.crew.TurnKind;
 import trimwright.crew.TurnOrder;
 import trimwright.motion.MotionLoads;
@@ -25,11 +27,16 @@ import trimwright.weather.WindField;
  * on a copy. The same setup and chances give the same boat.
  */
 public final class TurnStart {
-    /** How long after the word a turn counts (s): chosen, by then a sound crew is back on its speed. */
-    public static final double COUNTED = 30;
+    private static final double COUNTED = 30;
+
+    private static final double COUNTED_TACK = 60;
+
+    /** Height of the lower hull over the water from which a turn is not near to touching (m): chosen. */
+    public static final double CLEAR = 0.5;
 
     private static final double STEP = MotionModel.STEP;
     private static final int STRIPS = 16;
+    private static final long NEVER = -1;
     /** Share of the card's speed with which she begins (-): chosen. */
     private static final double SPEED = 0.95;
 
@@ -67,20 +74,41 @@ public final class TurnStart {
      * Turns with the hand that is made from the one that has sailed her up to now.
      *
      * @param lead from the word until the driver is told to turn (s)
-     * @param rate of turn (rad/s), NaN for the usual one
+     * @param conduct of driver and flight controller, null for the usual one
      */
-    public TurnOutcome turn(Function<ComputedHand, ? extends TurnHand> made, double lead, double rate) {
-        return new Sailing(made.apply(hand), lead, rate).outcome();
+    public TurnOutcome turn(Function<ComputedHand, ? extends TurnHand> made, double lead, @Nullable TurnConduct conduct) {
+        return new Sailing(made.apply(hand), Math.round(lead / STEP), conduct).outcome();
     }
 
     /** Turns by those moves. */
     public TurnOutcome turn(TurnMoves moves) {
-        return turn(straight -> new PlannedHand(moves, chance, setup.wing(), straight), moves.lead(), moves.rate());
+        return turn(straight -> new PlannedHand(moves, chance, setup.wing(), straight), moves.lead(), moves.conduct());
     }
 
     /** Turns as one does without a plan. */
     public TurnOutcome turnNaively() {
-        return turn(straight -> new NaiveHand(setup.wing(), straight), 0, Double.NaN);
+        return turn(straight -> new NaiveHand(setup.wing(), straight), 0, null);
+    }
+
+    /** Sails straight on instead: what these gusts do to a boat that does not turn. */
+    public TurnOutcome straight() {
+        return new Sailing(new NaiveHand(setup.wing(), hand), NEVER, null).outcome();
+    }
+
+    /** Time past a limit, without what straight sailing had before the word. */
+    private static final class Passed {
+        private boolean isBefore = true;
+        private double time;
+
+        /** Whether what is past now is the turn's own. */
+        boolean counts() {
+            return !isBefore;
+        }
+
+        void see(boolean past) {
+            isBefore &= past;
+            time += past && !isBefore ? STEP : 0;
+        }
     }
 
     private final class Sailing {
@@ -90,23 +118,26 @@ public final class TurnStart {
         private final DrillCrew sails;
         private double metres;
         private double least = Double.POSITIVE_INFINITY;
-        private boolean touched;
+        private double wet;
         private boolean capsized;
-        private double elevator;
-        private double sheet;
+        private final Passed elevator = new Passed();
+        private final Passed sheet = new Passed();
         private double leeward;
         private double windward;
         private double widest;
+        private double closest;
         private double helm = Double.NaN;
+        private double settled = Double.NaN;
 
-        Sailing(TurnHand trimmer, double lead, double rate) {
+        Sailing(TurnHand trimmer, long told, @Nullable TurnConduct conduct) {
             this.trimmer = trimmer;
             sails = crew.copy(trimmer);
-            sails.turnAt(rate);
+            if (conduct != null) {
+                sails.conduct(conduct);
+            }
             trimmer.hear(time);
             boolean wasWet = model.loads().hullLift() > 0;
-            long until = Math.round(COUNTED / STEP);
-            long told = Math.round(lead / STEP);
+            long until = Math.round(counted(setup.kind()) / STEP);
             MotionState now = state;
             for (long i = 0; i < until && !capsized; i++) {
                 double at = time + i * STEP;
@@ -119,6 +150,9 @@ public final class TurnStart {
                 if (turning != null && Double.isNaN(helm)) {
                     helm = at - time;
                 }
+                if (!Double.isNaN(helm) && sails.isSettled() && Double.isNaN(settled)) {
+                    settled = at - time;
+                }
                 add(sight, wasWet);
                 now = next;
             }
@@ -129,13 +163,24 @@ public final class TurnStart {
             double best = sails.bestProgress(sight);
             metres += (best - sails.progress(sight)) * STEP;
             least = Math.min(least, sight.speed());
-            touched |= !wasWet && loads.hullLift() > 0;
-            elevator += bounds.isPastElevator(loads) ? STEP : 0;
-            sheet += bounds.isPastSheet(loads) ? STEP : 0;
+            wet += !wasWet && loads.hullLift() > 0 ? STEP : 0;
+            if (Double.isNaN(settled)) {
+                elevator.see(bounds.isPastElevator(loads));
+                sheet.see(bounds.isPastSheet(loads));
+                if (elevator.counts() && sheet.counts()) {
+                    closest = Math.max(closest, bounds.share(loads));
+                }
+            }
             double roll = sight.state().pose().roll();
             double heel = (sight.felt().angle() >= 0 ? 1 : -1) * roll;
             leeward = Math.max(leeward, -heel);
             windward = Math.max(windward, heel);
+            closest = Math.max(closest, heel / TurnTally.floor(setup));
+            if (!wasWet && setup.touching() == TurnSetup.Touching.SPOILS) {
+                double clear = sight.rideHeight()
+                        - StrictMath.sin(Math.abs(roll)) * setup.boat().hulls().spacing() / 2;
+                closest = Math.max(closest, 1 - clear / CLEAR);
+            }
             widest = Math.max(widest, Math.abs(sight.felt().angle()));
             capsized = Bounds.isCapsized(sight);
         }
@@ -152,7 +197,21 @@ public final class TurnStart {
                 }
             }
             return new TurnOutcome(
-                    metres, least, touched, capsized, elevator, sheet, leeward, windward, widest, helm, over, on, done);
+                    metres,
+                    least,
+                    wet,
+                    capsized,
+                    elevator.time,
+                    sheet.time,
+                    leeward,
+                    windward,
+                    widest,
+                    helm,
+                    over,
+                    on,
+                    done,
+                    closest,
+                    settled - helm);
         }
     }
 
@@ -161,11 +220,20 @@ public final class TurnStart {
     }
 
     private HelmOrder after() {
-        return switch (setup.kind()) {
-            case TACK -> new HelmOrder(Way.UPWIND, -1);
-            case GYBE -> new HelmOrder(Way.DOWNWIND, -1);
-            case BEAR_AWAY -> new HelmOrder(Way.DOWNWIND, 1);
-            case ROUND_UP -> new HelmOrder(Way.UPWIND, 1);
-        };
+        boolean crosses = setup.kind() == TurnKind.TACK || setup.kind() == TurnKind.GYBE;
+        return new HelmOrder(wayAfter(setup.kind()), crosses ? -1 : 1);
+    }
+
+    /**
+     * How long after the word a turn counts (s): chosen, by then a sound crew is back on its speed. A tack that comes off the foils
+     * needs longer: over half a minute a boat that stays slow on the best angle seems to win against one that bears off to fly.
+     */
+    public static double counted(TurnKind kind) {
+        return kind == TurnKind.TACK ? COUNTED_TACK : COUNTED;
+    }
+
+    /** How she sails after a turn of that kind. */
+    public static Way wayAfter(TurnKind kind) {
+        return kind == TurnKind.TACK || kind == TurnKind.ROUND_UP ? Way.UPWIND : Way.DOWNWIND;
     }
 }

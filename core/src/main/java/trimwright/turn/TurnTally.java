@@ -12,7 +12,7 @@ import java.util.function.ToDoubleFunction;
  * @param touched share in which a hull touched the water (-)
  * @param floor share in which she heeled to windward past the floor (-)
  * @param capsized share that went over (-)
- * @param spoilt share in which any of these happened (-)
+ * @param spoilt share in which any of these happened (-); a hull that touches counts where the turn is meant to stay on the foils
  */
 public record TurnTally(
         List<TurnOutcome> turns, double limit, double touched, double floor, double capsized, double spoilt) {
@@ -27,16 +27,23 @@ public record TurnTally(
 
     /** Of turns of one setup. */
     public static TurnTally of(TurnSetup setup, List<TurnOutcome> turns) {
-        double floor = setup.boat().limits().heelMax() + SPARE;
+        double floor = floor(setup);
         Predicate<TurnOutcome> limit = turn -> turn.elevator() > SEEN || turn.sheet() > SEEN;
         Predicate<TurnOutcome> over = turn -> turn.windward() > floor;
+        Predicate<TurnOutcome> touch =
+                turn -> setup.touching() == TurnSetup.Touching.SPOILS && turn.touched();
         return new TurnTally(
                 turns,
                 share(turns, limit),
                 share(turns, TurnOutcome::touched),
                 share(turns, over),
                 share(turns, TurnOutcome::capsized),
-                share(turns, limit.or(over).or(TurnOutcome::touched).or(TurnOutcome::capsized)));
+                share(turns, limit.or(over).or(touch).or(TurnOutcome::capsized)));
+    }
+
+    /** Windward heel beyond which a turn is spoilt (rad). */
+    static double floor(TurnSetup setup) {
+        return setup.boat().limits().heelMax() + SPARE;
     }
 
     public TurnTally {
@@ -57,7 +64,12 @@ public record TurnTally(
                 .orElse(Double.NaN);
     }
 
+    /** The chance of a spoilt turn as these turns show it. */
+    public SpoiltShare spoiltShare() {
+        return SpoiltShare.of((int) Math.round(spoilt * turns.size()), turns.size());
+    }
+
     private static double share(List<TurnOutcome> turns, Predicate<TurnOutcome> which) {
-        return (double) turns.stream().filter(which).count() / turns.size();
+        return (double) turns.stream().filter(which).count() / Math.max(1, turns.size());
     }
 }

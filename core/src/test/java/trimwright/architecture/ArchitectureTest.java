@@ -53,7 +53,9 @@ class ArchitectureTest {
                             "dock")),
             Map.entry("practice", Set.of("units", "air", "water", "boat", "weather", "motion", "crew")),
             Map.entry("turn", Set.of("air", "water", "boat", "chance", "weather", "motion", "crew", "practice")),
-            Map.entry("start", Set.of("air", "water", "boat", "weather", "motion", "crew", "practice", "units")),
+            Map.entry(
+                    "start",
+                    Set.of("air", "water", "boat", "weather", "motion", "crew", "practice", "course", "units")),
             Map.entry("response", Set.of("units", "air", "water", "boat", "weather", "motion", "crew", "practice")),
             Map.entry("magnetic", Set.of()),
             Map.entry("track", Set.of("units")),

@@ -279,11 +279,14 @@ class CallerTest {
         for (CallKind kind : CallKind.values()) {
             words.put(kind, "twist {n} more");
         }
+        Map<StartWord, String> starts = Map.of(StartWord.HOLD, "hold", StartWord.GO, "go");
         Call call = new Call(now, CallKind.TWIST_MORE, 4, 1, 0.2, 0.3, 0.4, 0.5);
-        assertEquals("twist 4 more", new TalkCard(words).say(call));
+        assertEquals("twist 4 more", new TalkCard(words, starts).say(call));
         words.put(CallKind.EASE, "one two three four five six");
-        assertThrows(IllegalArgumentException.class, () -> new TalkCard(words));
+        assertThrows(IllegalArgumentException.class, () -> new TalkCard(words, starts));
         words.remove(CallKind.EASE);
-        assertThrows(IllegalArgumentException.class, () -> new TalkCard(words));
+        assertThrows(IllegalArgumentException.class, () -> new TalkCard(words, starts));
+        words.put(CallKind.EASE, "ease");
+        assertThrows(IllegalArgumentException.class, () -> new TalkCard(words, Map.of()));
     }
 }

@@ -22,14 +22,20 @@ export function Place() {
   const mark = useMark();
   const call = useCall(state);
   const values = state ? valuesOf(state, state.own) : {};
-  const what = !heard || !state ? 'no_link' : (values.state ?? 'no_data');
+  const what = !heard || !state ? 'no_link' : stateOf(values.state ?? 'no_data', state);
   return html`
     <div class=${`live ${what}`} style=${{ '--mm': `${pixels}px` }}>
       <${Strip} state=${state} what=${what} result=${mark.result} call=${call} />
-      <${Body} what=${what} values=${values} mark=${mark} call=${call} stops=${state?.dock_stops ?? []} />
+      <${Body} what=${what} state=${state} values=${values} mark=${mark} call=${call} stops=${state?.dock_stops ?? []} />
       ${what !== 'eyes_out' && html`<${Faults} values=${values} />`}
       <p class="lookout"><b>${t('web.caution.mark')}</b> ${t('web.live.caution')}</p>
     </div>`;
+}
+
+/** Before a start the line matters more than the target; turns still want the eyes out. */
+function stateOf(sailing, state) {
+  const straight = ['straight', 'on_foils', 'off_foils'].includes(sailing);
+  return straight && Number.isFinite(state['start.to_gun_s']) ? 'start' : sailing;
 }
 
 /** What is always to be known: the event's mode, whose data, whether they are kept. */
@@ -51,7 +57,7 @@ function Strip({ state, what, result, call }) {
     </header>`;
 }
 
-function Body({ what, values, mark, call, stops }) {
+function Body({ what, state, values, mark, call, stops }) {
   switch (what) {
     case 'eyes_out':
       return html`<main class="word">${t('web.live.eyes_out')}</main>`;
@@ -69,6 +75,8 @@ function Body({ what, values, mark, call, stops }) {
           <${Stops} stops=${stops} />
           <${Ruler} /><${Key} mark=${mark} /><${Speak} />
         </main>`;
+    case 'start':
+      return html`<${Start} state=${state} />`;
     default:
       return html`<${Straight} what=${what} values=${values} call=${call} />`;
   }
@@ -77,6 +85,22 @@ function Body({ what, values, mark, call, stops }) {
 /** What the dock check said must be put right first, while there is time to do it. */
 function Stops({ stops }) {
   return stops.length > 0 && html`<p class="faults">${t('web.live.dock_stops', { stops: stops.join('  ·  ') })}</p>`;
+}
+
+/** Before the gun: time, way to the line, seconds that can still be lost; what to do, in the talk card's words. */
+function Start({ state }) {
+  const line = state['start.to_line_m'];
+  const least = state['start.spare_least_s'];
+  return html`
+    <main class="straight">
+      ${state['start.text'] ? html`<div class="call" role="status">${state['start.text']}</div>` : html`<span></span>`}
+      <div class="figures">
+        <${Figure} name="to_gun" value=${state['start.to_gun_s']} decimals=${0} unit="s" signed />
+        <${Figure} name=${line < 0 ? 'beyond' : 'to_line'} value=${line} decimals=${0} unit="m" />
+        <${Figure} name="spare" value=${state['start.spare_s']} decimals=${0} unit="s" signed />
+      </div>
+      <p class="least">${Number.isFinite(least) ? t('web.live.spare_least', { seconds: String(least).replace('-', '\u2212') }) : ''}</p>
+    </main>`;
 }
 
 function Straight({ what, values, call }) {
@@ -98,10 +122,10 @@ function Straight({ what, values, call }) {
 }
 
 /** One number, large; its decimals half as large. */
-function Figure({ name, value, decimals, unit, digits = 0 }) {
+function Figure({ name, value, decimals, unit, digits = 0, signed = false }) {
   const shown = useHeld(value);
   const known = Number.isFinite(shown);
-  const text = known ? Math.abs(shown).toFixed(decimals) : DASH;
+  const text = known ? (signed && shown < 0 ? '\u2212' : '') + Math.abs(shown).toFixed(decimals) : DASH;
   const [whole, part] = text.split('.');
   const side = known && (name === 'twa' || name === 'awa') ? t(shown >= 0 ? 'web.live.side.starboard' : 'web.live.side.port') : '';
   return html`

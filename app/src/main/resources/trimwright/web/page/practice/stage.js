@@ -92,6 +92,7 @@ function paint(root, frame, shape, drill, trace) {
 function wordAt(frame, drill) {
   if (frame.time_s < 0) return t('web.practice.soon', { seconds: Math.ceil(-frame.time_s) });
   if (frame.time_s < 1) return t('web.practice.yours');
+  if (frame.to_gun_s > -20) return t('web.practice.to_gun', { seconds: Math.ceil(frame.to_gun_s), metres: Math.round(frame.to_line_m) });
   const said = drill.words_s.find((word) => frame.time_s >= word && frame.time_s < word + WORD_STANDS);
   if (said !== undefined) return t(`web.practice.word.${drill.drill}`);
   const coming = drill.words_s.find((word) => frame.time_s >= word - 4 && frame.time_s < word);

@@ -114,17 +114,18 @@ function Full({ one }) {
 }
 
 function Turn({ doc }) {
-  const over = doc.safe.sailed.spoilt_ratio > doc.turn_chance_max_ratio;
+  const safe = doc.safe.kept ? 'safe' : 'not_safe';
   return html`
+    ${doc.touching === 'planned' ? html`<p>${t('web.plans.touched_down')}</p>` : ''}
     ${['full', 'safe'].map((name) => html`
-      <p><b>${t(`web.plans.turn_${name}`, { chance: percent(doc.turn_chance_max_ratio) })}</b>${name === 'safe' && over ? ` ${t('web.plans.not_safe')}` : ''}</p>
+      <p><b>${name === 'safe' ? doc.safe_said : t('web.plans.turn_full')}</b></p>
       <table><${Head} names=${['after', 'cue', 'move']} />
         <tbody>${doc[name].cues.map((step) => html`<tr><td class="n">${known(step.after_s) ? fixed(step.after_s, 1) : '\u2013'}</td><td>${step.cue}</td><td>${step.move}</td></tr>`)}</tbody></table>`)}
     <p>${t('web.plans.sailed', { turns: doc.naive.turns })}</p>
-    <table><${Head} names=${['plan', 'lost', 'least', 'limit', 'touched', 'heel', 'capsized']} />
-      <tbody>${[['naive', doc.naive], ['full', doc.full.sailed], ['safe', doc.safe.sailed]].map(([name, one]) => html`
+    <table><${Head} names=${['plan', 'lost', 'least', 'spoilt', 'limit', 'touched', 'heel', 'capsized']} />
+      <tbody>${[['straight', doc.straight], ['naive', doc.naive], ['full', doc.full.sailed], [safe, doc.safe.sailed]].map(([name, one]) => html`
         <tr><td>${t(`web.plans.row_${name}`)}</td><td class="n">${fixed(one.lost_m, 0)}</td><td class="n">${fixed(one.boat_speed_min_kn, 0)}</td>
-          <td class="n">${share(one.limit_ratio)}</td><td class="n">${share(one.hull_touched_ratio)}</td><td class="n">${share(one.windward_heel_ratio)}</td>
+          <td class="n">${share(one.spoilt_ratio)}</td><td class="n">${share(one.limit_ratio)}</td><td class="n">${share(one.hull_touched_ratio)}</td><td class="n">${share(one.windward_heel_ratio)}</td>
           <td class="n">${share(one.capsized_ratio)}</td></tr>`)}</tbody></table>
     <p>${doc.abort}</p>`;
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.start;
+
+import org.jspecify.annotations.NullMarked;
