@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.LongStream;
-import trimwright.boat.WingSpec;
 import trimwright.aim.Gustiness;
+import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.InParallel;
 import trimwright.start.LineBook;
@@ -34,12 +34,7 @@ public final class LineBookRun {
         for (double wind : WINDS_KN) {
             for (double angle : ANGLES_DEG) {
                 cells.add(DrillBoats.start(
-                        file,
-                        wing,
-                        book,
-                        Units.fromKnots(wind),
-                        Gustiness.TURBULENCE,
-                        Units.fromDegrees(angle)));
+                        file, wing, book, Units.fromKnots(wind), Gustiness.TURBULENCE, Units.fromDegrees(angle)));
             }
         }
         List<LineTimes> times = InParallel.map("line", cells, cell -> LineTimes.of(cell, new Boats(cell)));

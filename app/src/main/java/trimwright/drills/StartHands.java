@@ -34,7 +34,10 @@ final class StartHands {
             ComputedHand hand = new ComputedHand(wing, Habits.NONE, 1);
             LineTimes times = times(setup, task);
             return new StartingHand(
-                    hand, hand::power, (speed, metres) -> times.to(speed, metres).low() - LATE, task);
+                    hand,
+                    hand::power,
+                    (speed, metres) -> times.to(speed, metres).low() - LATE,
+                    task);
         }
         EasedHand hand = new EasedHand(pilot.hand(wing), wing.trim().sheetMax());
         return new StartingHand(hand, hand::power, (speed, metres) -> metres / Math.max(1, speed) - LATE, task);

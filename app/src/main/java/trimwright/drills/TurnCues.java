@@ -81,8 +81,7 @@ final class TurnCues {
         }
         return rate
                 + Texts.of(
-                        upwind ? "turnplan.move.to_wider" : "turnplan.move.to_closer",
-                        Math.toDegrees(conduct.exit()));
+                        upwind ? "turnplan.move.to_wider" : "turnplan.move.to_closer", Math.toDegrees(conduct.exit()));
     }
 
     private static String build(TurnConduct conduct, boolean upwind) {

@@ -5,10 +5,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import trimwright.boatfile.BoatFile;
+import trimwright.crew.TurnConduct;
 import trimwright.text.JsonOut;
 import trimwright.text.TextTable;
 import trimwright.text.Texts;
-import trimwright.crew.TurnConduct;
 import trimwright.turn.SpoiltShare;
 import trimwright.turn.TurnMoves;
 import trimwright.turn.TurnOutcome;
@@ -127,7 +127,10 @@ public final class TurnPlanDocument {
         row(table, "turnplan.row.straight", plans.straight());
         row(table, "turnplan.row.naive", plans.naive());
         row(table, "turnplan.row.full", plans.full().tally());
-        row(table, plans.isKept() ? "turnplan.row.safe" : "turnplan.row.not_safe", plans.safe().tally());
+        row(
+                table,
+                plans.isKept() ? "turnplan.row.safe" : "turnplan.row.not_safe",
+                plans.safe().tally());
         return Texts.of("turnplan.sailed", plans.naive().turns().size()) + "\n" + table.text();
     }
 

@@ -5,12 +5,12 @@ import trimwright.boatfile.BoatFile;
 import trimwright.crew.TurnKind;
 import trimwright.text.Progress;
 import trimwright.turn.TurnMoves;
+import trimwright.turn.TurnOutcome;
 import trimwright.turn.TurnPlanner;
 import trimwright.turn.TurnSetup;
-import trimwright.turn.TurnTally;
-import trimwright.turn.TurnOutcome;
 import trimwright.turn.TurnSource;
 import trimwright.turn.TurnStart;
+import trimwright.turn.TurnTally;
 
 /** Finds the two plans of a turn and sails them, beside a turn without a plan, in gusts that the search has not seen. */
 public final class TurnPlanRun {
@@ -36,13 +36,7 @@ public final class TurnPlanRun {
      * @param naive turns without a plan
      */
     public record Plans(
-            TurnSetup setup,
-            double chance,
-            boolean isKept,
-            TurnTally straight,
-            TurnTally naive,
-            Plan full,
-            Plan safe) {
+            TurnSetup setup, double chance, boolean isKept, TurnTally straight, TurnTally naive, Plan full, Plan safe) {
         public TurnKind kind() {
             return setup.kind();
         }
@@ -88,7 +82,8 @@ public final class TurnPlanRun {
                 new Plan(safe.moves(), tally));
     }
 
-    private static TurnTally check(TurnSetup setup, TurnFleet fleet, int checked, Function<TurnStart, TurnOutcome> how) {
+    private static TurnTally check(
+            TurnSetup setup, TurnFleet fleet, int checked, Function<TurnStart, TurnOutcome> how) {
         return TurnTally.of(setup, fleet.sail(UNSEEN, checked, how));
     }
 }

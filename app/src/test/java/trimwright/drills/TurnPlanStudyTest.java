@@ -42,13 +42,7 @@ class TurnPlanStudyTest {
             for (String wind :
                     System.getProperty("trimwright.turns.winds", "12,16,20").split(",", -1)) {
                 TurnPlanRun.Plans plans = TurnPlanRun.of(
-                        DrillBoats.turn(
-                                kind,
-                                file,
-                                wing,
-                                book,
-                                Units.fromKnots(Double.parseDouble(wind)),
-                                TURBULENCE),
+                        DrillBoats.turn(kind, file, wing, book, Units.fromKnots(Double.parseDouble(wind)), TURBULENCE),
                         TurnPlanRun.chanceOf(file),
                         TurnPlanRun.TRIES,
                         TurnPlanRun.CHECKED,
@@ -56,7 +50,11 @@ class TurnPlanStudyTest {
                 row(word, wind, "no turn", plans.straight());
                 row(word, wind, "none", plans.naive());
                 row(word, wind, "full", plans.full().tally());
-                row(word, wind, plans.isKept() ? "safe" : "least bad", plans.safe().tally());
+                row(
+                        word,
+                        wind,
+                        plans.isKept() ? "safe" : "least bad",
+                        plans.safe().tally());
                 System.out.println(TurnPlanDocument.text(plans));
                 if (plans.full().tally().metres() > (1 - GAIN) * plans.naive().metres()) {
                     poor.add(word + " in " + wind + " kn");

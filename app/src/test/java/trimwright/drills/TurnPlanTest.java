@@ -16,10 +16,10 @@ import trimwright.cli.CliRun;
 import trimwright.crew.TurnConduct;
 import trimwright.crew.TurnKind;
 import trimwright.raceday.LoneBoatBook;
+import trimwright.turn.SpoiltShare;
 import trimwright.turn.TurnChance;
 import trimwright.turn.TurnMoves;
 import trimwright.turn.TurnOutcome;
-import trimwright.turn.SpoiltShare;
 import trimwright.turn.TurnPlanner;
 import trimwright.turn.TurnSetup;
 import trimwright.turn.TurnStart;
@@ -52,8 +52,7 @@ class TurnPlanTest {
     void cuesComeInTheirOrder() {
         TurnOutcome turn = new TurnStart(setup(TurnKind.GYBE), TurnChance.of(1)).turn(GYBE);
         assertTrue(turn.over() > 0 && turn.on() > turn.over() && turn.done() > turn.on(), turn.toString());
-        TurnOutcome tack = new TurnStart(setup(TurnKind.TACK), TurnChance.of(1))
-                .turn(TACK);
+        TurnOutcome tack = new TurnStart(setup(TurnKind.TACK), TurnChance.of(1)).turn(TACK);
         assertTrue(tack.helm() > 2, "the second board goes down first: " + tack);
         assertTrue(tack.over() > 0 && tack.on() > tack.over(), tack.toString());
     }
@@ -88,7 +87,8 @@ class TurnPlanTest {
         TurnMoves moves =
                 new TurnMoves(1.5, rad(2), 0, 0, rad(100), rad(2), new TurnConduct(rad(14), 0, 1, 0, 0, 0.95));
         TurnTally eased = sailed(setup, 4, start -> start.turn(moves));
-        assertTrue(eased.metres() < 0.6 * sailed(setup, 4, TurnStart::turnNaively).metres());
+        assertTrue(
+                eased.metres() < 0.6 * sailed(setup, 4, TurnStart::turnNaively).metres());
     }
 
     /** Where touching is planned it spoils nothing, a limit passed still does. */
@@ -128,9 +128,7 @@ class TurnPlanTest {
         TurnSetup setup = setup(TurnKind.GYBE);
         TurnFleet fleet = new TurnFleet(setup);
         TurnPlanner planner = new TurnPlanner(
-                setup,
-                (moves, first, count) -> fleet.sail(first, Math.min(2, count), start -> start.turn(moves)),
-                10);
+                setup, (moves, first, count) -> fleet.sail(first, Math.min(2, count), start -> start.turn(moves)), 10);
         TurnPlanner.Full full = planner.full();
         assertEquals(full, planner.full());
         assertEquals(TurnSetup.Touching.SPOILS, full.touching());

@@ -168,10 +168,7 @@ final class FlightController {
     /** Down the wind the second board comes up sooner when wing and windward foil have less righting moment to work against. */
     private boolean canLightenWindward(Sight sight, @Nullable TurnOrder turn, int tack) {
         boolean there = conduct != null || turn == null && Math.abs(sight.trueWindAngle()) > DOWN_THE_WIND;
-        return there
-                && holdsHeel()
-                && sight.speed() > ONE_BOARD
-                && !isUnloaded(sight, tack);
+        return there && holdsHeel() && sight.speed() > ONE_BOARD && !isUnloaded(sight, tack);
     }
 
     private boolean isUnloaded(Sight sight, int tack) {

@@ -84,7 +84,9 @@ public enum Drill {
 
     /** The start to be made in a wind (m/s), null where the drill has none. */
     public @Nullable StartTask startTask(SailingAims aims, double wind) {
-        return this == START ? new StartTask(GUN, AT_SPEED * aims.at(wind, REACH).speed(), REACH) : null;
+        return this == START
+                ? new StartTask(GUN, AT_SPEED * aims.at(wind, REACH).speed(), REACH)
+                : null;
     }
 
     /** Angle from the course to the wind at which she begins (rad). */

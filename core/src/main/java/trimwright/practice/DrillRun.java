@@ -53,7 +53,8 @@ public final class DrillRun {
                 drill.puffs());
         WindField field = new WindField(weather, setup.seed());
         model = new MotionModel(setup.boat(), setup.wing(), setup.air(), setup.water(), STRIPS);
-        state = FirstState.onTheFoils(model, setup.boat(), setup.aims(), setup.wind(), drill.angle(setup.aims(), setup.wind()), SPEED);
+        state = FirstState.onTheFoils(
+                model, setup.boat(), setup.aims(), setup.wind(), drill.angle(setup.aims(), setup.wind()), SPEED);
         watch = new Watch(model, setup.wing(), field, state);
         WingHand settling = new ComputedHand(setup.wing(), Habits.NONE, 1);
         crew = new DrillCrew(

@@ -28,7 +28,8 @@ public record LineSight(double toGun, double toLine, double way, Spread reach) {
      */
     public static LineSight of(PlaneLine line, Boat boat, @Nullable LineBook book, double toGun) {
         double before = -line.ahead(boat.bow());
-        // The line is crossed with its port end to port: across it is a quarter turn before the way from port to starboard.
+        // The line is crossed with its port end to port: across it is a quarter turn before the way from port to
+        // starboard.
         double across = line.portEnd().bearingTo(line.starboardEnd()) - Math.PI / 2;
         double off = Math.abs(Angles.signed(boat.course() - across));
         double way = before >= 0 && off <= STEEPEST ? before / StrictMath.cos(off) : Double.NaN;

@@ -122,8 +122,7 @@ public final class TurnPlanner {
         TurnMoves other = withReserve(span.at(setup.kind(), span.begin()), RESERVES[1]);
         boolean isBetter = worth(one, price, Double.POSITIVE_INFINITY) < worth(other, price, Double.POSITIVE_INFINITY);
         List<TurnMoves> best = search(span.sharesOf(setup.kind(), isBetter ? one : other), price);
-        List<TurnRace.Runner> left = new TurnRace(setup, source, price)
-                .sail(withReserves(best), 3);
+        List<TurnRace.Runner> left = new TurnRace(setup, source, price).sail(withReserves(best), 3);
         TurnRace.Runner surest = TurnRace.surest(left, chance);
         return surest == null ? new Safe(left.get(0).moves(), false) : new Safe(surest.moves(), true);
     }

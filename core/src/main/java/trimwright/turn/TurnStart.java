@@ -76,7 +76,8 @@ public final class TurnStart {
      * @param lead from the word until the driver is told to turn (s)
      * @param conduct of driver and flight controller, null for the usual one
      */
-    public TurnOutcome turn(Function<ComputedHand, ? extends TurnHand> made, double lead, @Nullable TurnConduct conduct) {
+    public TurnOutcome turn(
+            Function<ComputedHand, ? extends TurnHand> made, double lead, @Nullable TurnConduct conduct) {
         return new Sailing(made.apply(hand), Math.round(lead / STEP), conduct).outcome();
     }
 

@@ -30,8 +30,7 @@ public record TurnTally(
         double floor = floor(setup);
         Predicate<TurnOutcome> limit = turn -> turn.elevator() > SEEN || turn.sheet() > SEEN;
         Predicate<TurnOutcome> over = turn -> turn.windward() > floor;
-        Predicate<TurnOutcome> touch =
-                turn -> setup.touching() == TurnSetup.Touching.SPOILS && turn.touched();
+        Predicate<TurnOutcome> touch = turn -> setup.touching() == TurnSetup.Touching.SPOILS && turn.touched();
         return new TurnTally(
                 turns,
                 share(turns, limit),

@@ -47,13 +47,13 @@ class LineTimesTest {
     @Test
     void aBookMixesWindsAndCoursesAndEndsWhereItEnds() {
         LineTimes slower = new LineTimes(
-                List.of(3.0), List.of(StartTrial.DISTANCES.stream().map(m -> spread(m / 3.0)).toList()));
+                List.of(3.0),
+                List.of(StartTrial.DISTANCES.stream().map(m -> spread(m / 3.0)).toList()));
         LineTimes faster = new LineTimes(
-                List.of(3.0), List.of(StartTrial.DISTANCES.stream().map(m -> spread(m / 6.0)).toList()));
+                List.of(3.0),
+                List.of(StartTrial.DISTANCES.stream().map(m -> spread(m / 6.0)).toList()));
         LineBook book = new LineBook(
-                List.of(6.0, 8.0),
-                List.of(1.0, 1.5),
-                List.of(List.of(slower, slower), List.of(faster, faster)));
+                List.of(6.0, 8.0), List.of(1.0, 1.5), List.of(List.of(slower, slower), List.of(faster, faster)));
         assertEquals(75.0 / 3, book.to(6, 1, 3, 75).middle(), 1e-9);
         assertEquals((75.0 / 3 + 75.0 / 6) / 2, book.to(7, 1.2, 3, 75).middle(), 1e-9);
         assertTrue(Double.isNaN(book.to(4, 1, 3, 75).middle()));
