@@ -50,8 +50,8 @@ class ReachableSpeedTest {
                     double[] shares = shares(way, Units.fromKnots(wind), Units.fromKnots(gust));
                     String of = way + " " + wind + " kn, gust " + gust + " kn: ";
                     assertTrue(shares[0] >= 0.98, of + "least " + shares[0]);
-                    // Nor is the figure blunt: some per cent over is what the one-sided fit costs.
-                    assertTrue(shares[1] <= 1.06, of + "most " + shares[1]);
+                    // Nor is the figure blunt: some six per cent over is what the one-sided fit costs.
+                    assertTrue(shares[1] <= 1.065, of + "most " + shares[1]);
                     assertEquals(0, shares[2], of + "calls");
                 }
             }
