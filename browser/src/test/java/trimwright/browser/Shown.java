@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** What pages must show of a document's numbers, written here by other means than theirs; and what they do show. */
@@ -103,7 +104,10 @@ final class Shown {
         return rows;
     }
 
-    /** Rows of causes that cost anything, the costliest on all legs first: each leg, and all of them. */
+    /**
+     * Rows of causes that cost anything, those larger than their interval first, of these the costliest on all legs: each leg, all of
+     * them, and the interval; in halves.
+     */
     static List<List<String>> ledger(JsonNode boat) {
         Map<String, double[]> byCause = new LinkedHashMap<>();
         int legs = boat.get("ledger").size();
@@ -114,11 +118,34 @@ final class Shown {
                 row[legs] += line.get("loss_s").asDouble();
             }
         }
-        return byCause.values().stream()
-                .filter(row -> Arrays.stream(row).anyMatch(loss -> Math.abs(loss) >= 0.05))
-                .sorted(Comparator.comparingDouble((double[] row) -> -row[legs]))
-                .map(row -> Arrays.stream(row).mapToObj(loss -> text(loss, 1)).toList())
-                .toList();
+        Map<String, JsonNode> causes = new LinkedHashMap<>();
+        boat.get("causes").forEach(cause -> causes.put(cause.get("cause").asText(), cause));
+        List<List<String>> rows = new ArrayList<>();
+        for (boolean stands : new boolean[] {true, false}) {
+            byCause.entrySet().stream()
+                    .filter(row -> Arrays.stream(row.getValue()).anyMatch(loss -> Math.abs(loss) >= 0.05))
+                    .filter(row -> Objects.requireNonNull(causes.get(row.getKey()))
+                                    .get("stands")
+                                    .asBoolean()
+                            == stands)
+                    .sorted(Comparator.comparingDouble(row -> -row.getValue()[legs]))
+                    .forEach(row -> {
+                        List<String> shown = new ArrayList<>();
+                        for (double loss : row.getValue()) {
+                            shown.add(half(loss));
+                        }
+                        shown.add(half(Objects.requireNonNull(causes.get(row.getKey()))
+                                .get("error_s")
+                                .asDouble()));
+                        rows.add(shown);
+                    });
+        }
+        return rows;
+    }
+
+    /** To the nearest half, a quarter upward. */
+    private static String half(double seconds) {
+        return text(Math.floor(2 * seconds + 0.5) / 2, 1);
     }
 
     private static String length(JsonNode piece) {
