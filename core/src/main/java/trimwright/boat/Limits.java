@@ -30,4 +30,20 @@ public record Limits(
         @Nullable Double boatSpeedMax,
         @Nullable Double gustChanceMax,
         @Nullable Double gustChancePerMinute,
-        @Nullable Double turnChanceMax) {}
+        @Nullable Double turnChanceMax) {
+    /** The same with another downward force of the windward elevator (N). */
+    public Limits withElevatorDownForce(double force) {
+        return new Limits(
+                force,
+                heelMax,
+                heelMin,
+                rideHeightMin,
+                rideHeightMax,
+                pitchMin,
+                pitchMax,
+                boatSpeedMax,
+                gustChanceMax,
+                gustChancePerMinute,
+                turnChanceMax);
+    }
+}

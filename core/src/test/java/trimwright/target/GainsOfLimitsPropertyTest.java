@@ -88,18 +88,7 @@ class GainsOfLimitsPropertyTest {
                 with(
                         boat,
                         boat.wings(),
-                        new Limits(
-                                times * limits.elevatorDownForce(),
-                                limits.heelMax(),
-                                limits.heelMin(),
-                                limits.rideHeightMin(),
-                                limits.rideHeightMax(),
-                                limits.pitchMin(),
-                                limits.pitchMax(),
-                                limits.boatSpeedMax(),
-                                limits.gustChanceMax(),
-                                limits.gustChancePerMinute(),
-                                limits.turnChanceMax()));
+                        limits.withElevatorDownForce(times * limits.elevatorDownForce()));
             case SHEET_LOAD ->
                 with(
                         boat,
