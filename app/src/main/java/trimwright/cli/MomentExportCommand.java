@@ -10,9 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import trimwright.boat.Boat;
 import trimwright.boatfile.BoatFiles;
-import trimwright.course.Course;
-import trimwright.debrief.Debrief;
-import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.SessionCourse;
 import trimwright.report.MomentPage;
@@ -22,8 +19,6 @@ import trimwright.store.Moments;
 import trimwright.store.SessionInfo;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
-import trimwright.track.BoatTrack;
-import trimwright.wind.WindOptions;
 
 /** Writes a moment as one HTML file that needs nothing else. */
 @Command(name = "export")
@@ -62,14 +57,8 @@ public final class MomentExportCommand implements Callable<Integer> {
         try (Library shelf = Library.open(library.folder(folders))) {
             SessionInfo info = shelf.getSession(session);
             Moment moment = shelf.moments(info).get(id);
-            Course course = SessionCourse.find(shelf, info);
-            List<BoatTrack> recorded = shelf.load(info);
-            MomentPage page = new MomentPage(
-                    moment,
-                    info,
-                    Debrief.of(recorded, new DebriefOptions(boat(shelf, info), null, course, WindOptions.DEFAULT)),
-                    recorded,
-                    course);
+            MomentPage page =
+                    MomentPage.of(moment, info, shelf.load(info), SessionCourse.find(shelf, info), boat(shelf, info));
             String told = report.write(page.html());
             if (common.json()) {
                 console.json(Moments.document(info, List.of(moment)));

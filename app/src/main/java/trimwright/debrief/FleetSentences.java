@@ -38,14 +38,11 @@ final class FleetSentences {
     static List<Finding> of(DebriefReport report) {
         FleetFindings findings = report.fleet();
         List<Finding> found = new ArrayList<>();
-        List<Difference> left = new ArrayList<>(findings.told());
-        while (!left.isEmpty()) {
-            Difference surest = left.get(0);
-            List<Difference> same = left.stream()
-                    .filter(one -> one.boat().equals(surest.boat()) && one.on() == surest.on())
+        for (List<Difference> together : findings.toldTogether()) {
+            Difference surest = together.get(0);
+            List<Difference> same = together.stream()
                     .sorted(Comparator.comparing(one -> one.question().family()))
                     .toList();
-            left.removeAll(same);
             Difference progress = progress(findings, surest);
             TheirTrim model = report.theirs().stream()
                     .filter(one -> one.boat().equals(surest.boat()) && one.on() == surest.on())

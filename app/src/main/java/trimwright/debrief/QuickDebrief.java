@@ -92,24 +92,12 @@ public final class QuickDebrief {
         if (boat.path("foiling_told_by").asText().equals("not_told")) {
             return new Line(Subject.FOILS, Texts.of("quick.foils.not_told"), null, 0);
         }
-        double sailed = 0;
-        double down = 0;
-        JsonNode longest = null;
-        for (JsonNode leg : boat.path("legs")) {
-            sailed += leg.path("duration_s").asDouble();
-            for (JsonNode spell : boat.path("off_foil")) {
-                double inside = inside(leg, spell);
-                down += inside;
-                boolean longer = longest == null
-                        || spell.path("duration_s").asDouble()
-                                > longest.path("duration_s").asDouble();
-                longest = inside > 0 && longer ? spell : longest;
-            }
-        }
-        if (sailed == 0) {
+        FoilTime time = FoilTime.of(boat);
+        if (time.sailed() == 0) {
             return new Line(Subject.FOILS, Texts.of("quick.foils.no_leg"), null, 0);
         }
-        double share = 100 * (1 - down / sailed);
+        JsonNode longest = time.longest();
+        double share = 100 * time.share();
         return longest == null
                 ? new Line(Subject.FOILS, Texts.of("quick.foils.all"), null, 0)
                 : at(
@@ -117,17 +105,6 @@ public final class QuickDebrief {
                         Texts.of(
                                 "quick.foils", share, longest.path("duration_s").asDouble()),
                         longest);
-    }
-
-    private static double inside(JsonNode leg, JsonNode spell) {
-        double from =
-                Math.max(leg.path("start_s").asDouble(), spell.path("start_s").asDouble());
-        double to = Math.min(end(leg), end(spell));
-        return Math.max(0, to - from);
-    }
-
-    private static double end(JsonNode span) {
-        return span.path("start_s").asDouble() + span.path("duration_s").asDouble();
     }
 
     private static Line turns(JsonNode boat) {

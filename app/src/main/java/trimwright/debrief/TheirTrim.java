@@ -1,11 +1,10 @@
 package trimwright.debrief;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import trimwright.fleet.Difference;
 import trimwright.fleet.FleetFindings;
@@ -42,22 +41,15 @@ public record TheirTrim(String boat, PointOfSail on, List<Question> with, double
 
     /** One for each boat and point of sail whose trim is told to differ; none where the model has no answer. */
     static List<TheirTrim> of(FleetFindings fleet, List<BoatDebrief> boats, Platform platform, TargetBook book) {
-        List<TheirTrim> all = new ArrayList<>();
-        Set<String> asked = new TreeSet<>();
-        for (Difference one : fleet.told()) {
-            if (asked.add(one.boat() + " " + one.on())) {
-                List<Difference> told = fleet.told().stream()
-                        .filter(other -> other.boat().equals(one.boat()) && other.on() == one.on())
-                        .filter(other -> HELD.containsKey(other.question()))
-                        .sorted((a, b) -> a.question().compareTo(b.question()))
-                        .toList();
-                TheirTrim trim = told.isEmpty() ? null : of(told, boats, platform, book);
-                if (trim != null) {
-                    all.add(trim);
-                }
-            }
-        }
-        return all;
+        return fleet.toldTogether().parallelStream()
+                .map(together -> together.stream()
+                        .filter(one -> HELD.containsKey(one.question()))
+                        .sorted(Comparator.comparing(Difference::question))
+                        .toList())
+                .filter(told -> !told.isEmpty())
+                .map(told -> of(told, boats, platform, book))
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     private static @Nullable TheirTrim of(

@@ -11,6 +11,21 @@ record BoatInk(String colour, String dash) {
     };
     private static final String[] DASHES = {"none", "7 3", "2 2.5", "9 3 2 3", "12 3", "4 2 1 2"};
 
+    /** A boat's line through points of a drawing, with her name for who points at it. */
+    void line(Html page, String points, String boat) {
+        page.in(
+                "polyline",
+                () -> page.put("title", boat),
+                "points",
+                points,
+                "class",
+                "boat",
+                "stroke",
+                colour,
+                "stroke-dasharray",
+                dash);
+    }
+
     /** Of a boat by its place in the session. */
     static BoatInk of(int place) {
         return new BoatInk(COLOURS[place % COLOURS.length], DASHES[place % DASHES.length]);

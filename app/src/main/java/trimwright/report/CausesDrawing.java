@@ -2,7 +2,6 @@ package trimwright.report;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
-import java.util.Map;
 import trimwright.text.Texts;
 
 /** Seconds lost by cause, a bar a boat: grey of its own, a letter and a word for each cause. */
@@ -21,7 +20,7 @@ final class CausesDrawing {
 
     static void put(Html page, Day day) {
         List<JsonNode> boats = day.byLoss();
-        double most = boats.stream().mapToDouble(boat -> gone(day, boat)).max().orElse(0);
+        double most = boats.stream().mapToDouble(CausesDrawing::gone).max().orElse(0);
         if (!(most > 0)) {
             return;
         }
@@ -29,36 +28,31 @@ final class CausesDrawing {
         int height = ROW * boats.size() + 46;
         page.draw(WIDTH, height, Texts.of("report.causes"), () -> {
             for (int i = 0; i < boats.size(); i++) {
-                bar(page, day, boats.get(i), along, i * ROW + 4.0);
+                bar(page, boats.get(i), along, i * ROW + 4.0);
             }
             legend(page, ROW * boats.size() + 14.0);
         });
     }
 
     /** What was lost, gains left out. */
-    private static double gone(Day day, JsonNode boat) {
-        return CAUSES.stream()
-                .mapToDouble(cause -> seconds(day.causes(boat), cause))
-                .sum();
+    private static double gone(JsonNode boat) {
+        return CAUSES.stream().mapToDouble(cause -> seconds(boat, cause)).sum();
     }
 
-    private static double seconds(Map<String, Day.Loss> causes, String cause) {
-        Day.Loss loss = causes.get(cause);
-        return loss == null ? 0 : Math.max(0, loss.seconds());
+    private static double seconds(JsonNode boat, String cause) {
+        return Math.max(0, Day.lostTo(boat, cause));
     }
 
-    private static void bar(Html page, Day day, JsonNode boat, Scale along, double y) {
+    private static void bar(Html page, JsonNode boat, Scale along, double y) {
         page.put("text", Day.name(boat), "x", "94", "y", Html.at(y + 17), "text-anchor", "end");
-        Map<String, Day.Loss> causes = day.causes(boat);
         double sum = 0;
         for (int i = 0; i < CAUSES.size(); i++) {
-            double seconds = seconds(causes, CAUSES.get(i));
+            double seconds = seconds(boat, CAUSES.get(i));
             double from = along.at(sum);
             double to = along.at(sum + seconds);
             sum += seconds;
-            page.in(
+            page.alone(
                     "rect",
-                    () -> {},
                     "x",
                     Html.at(from),
                     "y",

@@ -6,10 +6,9 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import trimwright.debrief.CauseLoss;
 import trimwright.store.UtcOffset;
 
 /** A {@code debrief/1} as the report reads it. */
@@ -53,7 +52,7 @@ final class Day {
 
     /** Those first that lost least. */
     List<JsonNode> byLoss() {
-        return boats.stream().sorted(Comparator.comparingDouble(this::lost)).toList();
+        return boats.stream().sorted(Comparator.comparingDouble(Day::lost)).toList();
     }
 
     /** Time of day at so many seconds from the session's begin. */
@@ -70,42 +69,20 @@ final class Day {
         return DateTimeFormatter.ISO_LOCAL_DATE.withZone(ZoneOffset.UTC).format(start.plusSeconds(offset.seconds()));
     }
 
-    /** Seconds lost over all legs by cause, worst first. */
-    Map<String, Loss> causes(JsonNode boat) {
-        Map<String, Loss> sums = new LinkedHashMap<>();
-        boat.path("ledger")
-                .forEach(leg -> leg.path("lines")
-                        .forEach(line -> sums.merge(
-                                line.path("cause").asText(),
-                                new Loss(
-                                        line.path("loss_s").asDouble(),
-                                        line.path("least_s").asDouble(),
-                                        line.path("most_s").asDouble()),
-                                Loss::plus)));
-        Map<String, Loss> sorted = new LinkedHashMap<>();
-        sums.entrySet().stream()
-                .sorted(Comparator.comparingDouble(entry -> -entry.getValue().seconds()))
-                .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
-        return sorted;
-    }
-
-    /** Seconds lost against the reference in what can be judged. */
-    double lost(JsonNode boat) {
-        return causes(boat).entrySet().stream()
-                .filter(entry -> !entry.getKey().equals("unjudged"))
-                .mapToDouble(entry -> entry.getValue().seconds())
+    /** Seconds lost over all legs to a cause; a gain is negative. */
+    static double lostTo(JsonNode boat, String cause) {
+        return CauseLoss.of(boat).stream()
+                .filter(loss -> loss.cause().equals(cause))
+                .mapToDouble(CauseLoss::loss)
                 .sum();
     }
 
-    /**
-     * Seconds, and between which they lie when causes are put back in other orders.
-     *
-     * @param seconds lost; a gain is negative
-     */
-    record Loss(double seconds, double least, double most) {
-        Loss plus(Loss other) {
-            return new Loss(seconds + other.seconds, least + other.least, most + other.most);
-        }
+    /** Seconds lost against the reference in what can be judged. */
+    static double lost(JsonNode boat) {
+        return CauseLoss.of(boat).stream()
+                .filter(loss -> !loss.cause().equals("unjudged"))
+                .mapToDouble(CauseLoss::loss)
+                .sum();
     }
 
     /** A number, or a dash for none. */

@@ -81,16 +81,7 @@ final class LanesDrawing {
             lines.forEach((place, line) -> {
                 BoatInk ink = BoatInk.of(place);
                 for (String piece : pieces(line, up, along)) {
-                    page.alone(
-                            "polyline",
-                            "points",
-                            piece,
-                            "class",
-                            "boat",
-                            "stroke",
-                            ink.colour(),
-                            "stroke-dasharray",
-                            ink.dash());
+                    ink.line(page, piece, boats.get(place).boat());
                 }
             });
         });

@@ -83,16 +83,7 @@ final class LossDrawing {
                     .append(Html.at(lost.at(point[1])))
                     .append(' '));
             BoatInk ink = day.ink(boat);
-            page.alone(
-                    "polyline",
-                    "points",
-                    points.toString().strip(),
-                    "class",
-                    "boat",
-                    "stroke",
-                    ink.colour(),
-                    "stroke-dasharray",
-                    ink.dash());
+            ink.line(page, points.toString().strip(), Day.name(boat));
             double[] end = line.get(line.size() - 1);
             double y = free(taken, lost.at(end[1]) + 4);
             page.put("text", Day.name(boat), "x", Html.at(along.at(end[0]) + 6), "y", Html.at(y), "fill", ink.colour());

@@ -6,8 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import trimwright.boat.Boat;
 import trimwright.course.Course;
 import trimwright.debrief.BoatDebrief;
+import trimwright.debrief.Debrief;
+import trimwright.debrief.DebriefOptions;
 import trimwright.debrief.DebriefReport;
 import trimwright.debrief.TrackLine;
 import trimwright.store.Moment;
@@ -16,6 +19,7 @@ import trimwright.text.Texts;
 import trimwright.text.Version;
 import trimwright.track.BoatTrack;
 import trimwright.wind.SessionClock;
+import trimwright.wind.WindOptions;
 
 /**
  * A marked moment as one HTML page that needs nothing else: note, tracks, what each boat did second by second, means.
@@ -33,6 +37,21 @@ public record MomentPage(
         List<BoatTrack> recorded,
         @Nullable Course course) {
     private static final int MOST_PLACES = 1500;
+
+    /**
+     * Of a moment, its session cut up for it.
+     *
+     * @param boat whose wind sensor's place counts; null: as if it stood still and low
+     */
+    public static MomentPage of(
+            Moment moment,
+            SessionInfo session,
+            List<BoatTrack> recorded,
+            @Nullable Course course,
+            @Nullable Boat boat) {
+        DebriefOptions options = new DebriefOptions(boat, null, course, WindOptions.DEFAULT);
+        return new MomentPage(moment, session, Debrief.of(recorded, options), recorded, course);
+    }
 
     /** The page. */
     public String html() {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import trimwright.debrief.CauseLoss;
+import trimwright.debrief.FoilTime;
 import trimwright.text.Texts;
 
 /** What happened to the boats: the race in short, starts, seconds lost, turns, what boats did otherwise. */
@@ -27,23 +28,14 @@ final class RaceSections {
         for (JsonNode boat : day.byLoss()) {
             List<CauseLoss> told = told(boat);
             String where = told.stream().limit(3).map(RaceSections::told).collect(Collectors.joining("; "));
-            double minutes = told.isEmpty() ? minutes(boat) : told.get(0).minutes();
             rows.add(List.of(
                     Day.name(boat),
-                    Day.number("%.1f", minutes),
-                    Day.number("%.0f", day.lost(boat)),
+                    Day.number("%.1f", FoilTime.of(boat).sailed() / 60),
+                    Day.number("%.0f", Day.lost(boat)),
                     foils(boat),
                     where.isEmpty() ? Texts.of("report.cannot_tell") : where));
         }
         Tables.put(page, "report.short_head", rows);
-    }
-
-    private static double minutes(JsonNode boat) {
-        double minutes = 0;
-        for (JsonNode leg : boat.path("legs")) {
-            minutes += leg.path("duration_s").asDouble() / 60;
-        }
-        return minutes;
     }
 
     /** Share of the legs on the foils. */
@@ -51,18 +43,7 @@ final class RaceSections {
         if (boat.path("foiling_told_by").isNull()) {
             return Day.NONE;
         }
-        double legs = 60 * minutes(boat);
-        double off = 0;
-        for (JsonNode leg : boat.path("legs")) {
-            double from = leg.path("start_s").asDouble();
-            double to = from + leg.path("duration_s").asDouble();
-            for (JsonNode spell : boat.path("off_foil")) {
-                double begin = spell.path("start_s").asDouble();
-                double end = begin + spell.path("duration_s").asDouble();
-                off += Math.max(0, Math.min(to, end) - Math.max(from, begin));
-            }
-        }
-        return legs > 0 ? Day.number("%.0f", 100 * (1 - off / legs)) : Day.NONE;
+        return Day.number("%.0f", 100 * FoilTime.of(boat).share());
     }
 
     private static String told(CauseLoss loss) {

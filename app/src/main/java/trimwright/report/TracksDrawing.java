@@ -129,17 +129,7 @@ final class TracksDrawing {
                         .append(' ');
             }
             BoatInk ink = BoatInk.of(place);
-            page.in(
-                    "polyline",
-                    () -> page.put("title", boat),
-                    "points",
-                    points.toString().strip(),
-                    "class",
-                    "boat",
-                    "stroke",
-                    ink.colour(),
-                    "stroke-dasharray",
-                    ink.dash());
+            ink.line(page, points.toString().strip(), boat);
         }
     }
 

@@ -7,14 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
-import trimwright.course.Course;
-import trimwright.debrief.Debrief;
-import trimwright.debrief.DebriefOptions;
 import trimwright.report.MomentPage;
 import trimwright.store.Moments;
 import trimwright.store.SessionInfo;
-import trimwright.track.BoatTrack;
-import trimwright.wind.WindOptions;
 
 /** What people marked in a session: listed, kept, dropped, each as a page of its own. */
 final class MomentRoutes implements Routes {
@@ -67,14 +62,12 @@ final class MomentRoutes implements Routes {
         SessionInfo session = session(ctx);
         String asked = ctx.queryParam("boat");
         Boat boat = asked == null ? null : boats.get(asked).boat();
-        Course course = shelf.findCourse(session);
-        List<BoatTrack> recorded = shelf.load(session);
-        MomentPage page = new MomentPage(
+        MomentPage page = MomentPage.of(
                 shelf.moments(session).get(ctx.pathParam("moment")),
                 session,
-                Debrief.of(recorded, new DebriefOptions(boat, null, course, WindOptions.DEFAULT)),
-                recorded,
-                course);
+                shelf.load(session),
+                shelf.findCourse(session),
+                boat);
         StandAlone.send(ctx, session.id() + "-" + ctx.pathParam("moment"), page.html());
     }
 

@@ -2,7 +2,9 @@ package trimwright.fleet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
 import trimwright.segment.Pieces;
 import trimwright.segment.PointOfSail;
 import trimwright.wind.WindTrack;
@@ -56,6 +58,14 @@ public record FleetFindings(double block, List<Difference> differences) {
                 .filter(Difference::isTold)
                 .sorted((a, b) -> Double.compare(a.chance(), b.chance()))
                 .toList();
+    }
+
+    /** The same, those of one boat on one point of sail together, in the order of their surest. */
+    public List<List<Difference>> toldTogether() {
+        return List.copyOf(told().stream()
+                .collect(Collectors.groupingBy(
+                        one -> List.of(one.boat(), one.on()), LinkedHashMap::new, Collectors.toList()))
+                .values());
     }
 
     private static List<Difference> judged(List<Difference> found) {

@@ -85,10 +85,7 @@ class GainsOfLimitsPropertyTest {
                         times * boat.crew().yMax(),
                         boat.crew().height()));
             case ELEVATOR_DOWN_FORCE ->
-                with(
-                        boat,
-                        boat.wings(),
-                        limits.withElevatorDownForce(times * limits.elevatorDownForce()));
+                with(boat, boat.wings(), limits.withElevatorDownForce(times * limits.elevatorDownForce()));
             case SHEET_LOAD ->
                 with(
                         boat,
