@@ -14,6 +14,7 @@ import trimwright.drills.TurnWords;
 import trimwright.prepare.TargetBooks;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
+import trimwright.turn.TurnBegin;
 import trimwright.turn.TurnSetup;
 
 /** Finds what to do in a turn, by which cue. */
@@ -27,6 +28,9 @@ public final class TurnPlanCommand implements Callable<Integer> {
 
     @Option(names = "--kind", paramLabel = "KIND", defaultValue = "gybe", descriptionKey = "turnplan.kind")
     private String kind;
+
+    @Option(names = "--begin", paramLabel = "HOW", defaultValue = "foils", descriptionKey = "turnplan.begin")
+    private String begin;
 
     @Mixin
     private final TurbulenceOption turbulence = new TurbulenceOption();
@@ -60,9 +64,11 @@ public final class TurnPlanCommand implements Callable<Integer> {
         NumberCheck.within("--tries", tries, 8, 2000);
         NumberCheck.within("--turns", turns, 4, 2000);
         TurnKind turn = TurnWords.kind(kind);
+        TurnBegin how = TurnWords.begin(begin);
         BoatFile file = drills.file();
         WingSpec spec = drills.wing(file);
-        TurnSetup setup = DrillBoats.turn(turn, file, spec, drills.book(file, books, console), drills.wind(), gusty);
+        TurnSetup setup =
+                DrillBoats.turn(turn, how, file, spec, drills.book(file, books, console), drills.wind(), gusty);
         TurnPlanRun.Plans plans;
         try (Progress progress = console.progress(Texts.of("turnplan.progress"), TurnPlanRun.steps(tries), "")) {
             plans = TurnPlanRun.of(setup, TurnPlanRun.chanceOf(file), tries, turns, progress);

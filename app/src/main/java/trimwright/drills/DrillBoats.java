@@ -19,6 +19,7 @@ import trimwright.start.StartSetup;
 import trimwright.target.TargetBook;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
+import trimwright.turn.TurnBegin;
 import trimwright.turn.TurnSetup;
 import trimwright.units.Units;
 import trimwright.water.WaterState;
@@ -51,16 +52,24 @@ public final class DrillBoats {
     /**
      * A turn in a wind.
      *
+     * @param begin how she comes to it
      * @param book targets of that boat and wing
      * @param wind at 10 m (m/s)
      * @param intensity standard deviation of turbulence over the mean wind (-)
      * @throws UserInputException where the book has no foiling target
      */
     public static TurnSetup turn(
-            TurnKind kind, BoatFile file, WingSpec wing, TargetBook book, double wind, double intensity) {
+            TurnKind kind,
+            TurnBegin begin,
+            BoatFile file,
+            WingSpec wing,
+            TargetBook book,
+            double wind,
+            double intensity) {
         SailingAims aims = aims(file, wing, book);
         return new TurnSetup(
                 kind,
+                begin,
                 file.boat(),
                 wing,
                 aims,
@@ -68,7 +77,7 @@ public final class DrillBoats {
                 WaterState.sea(TEMPERATURE),
                 wind,
                 intensity,
-                TurnSetup.Touching.SPOILS);
+                begin == TurnBegin.FOILS ? TurnSetup.Touching.SPOILS : TurnSetup.Touching.PLANNED);
     }
 
     /**

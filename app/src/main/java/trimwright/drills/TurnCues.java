@@ -7,8 +7,10 @@ import trimwright.crew.HelmOrder.Way;
 import trimwright.crew.TurnConduct;
 import trimwright.crew.TurnKind;
 import trimwright.text.Texts;
+import trimwright.turn.TurnBegin;
 import trimwright.turn.TurnMoves;
 import trimwright.turn.TurnOutcome;
+import trimwright.turn.TurnSetup;
 import trimwright.turn.TurnStart;
 
 /** A plan in words: what is heard, seen or felt, and the move that belongs to it. */
@@ -33,7 +35,8 @@ final class TurnCues {
      */
     record Step(String cue, String move, double seconds) {}
 
-    static List<Step> of(TurnKind kind, TurnPlanRun.Plan plan) {
+    static List<Step> of(TurnSetup setup, TurnPlanRun.Plan plan) {
+        TurnKind kind = setup.kind();
         TurnMoves moves = plan.moves();
         double helm = plan.tally().mean(TurnOutcome::helm);
         double over = plan.tally().mean(TurnOutcome::over);
@@ -46,10 +49,10 @@ final class TurnCues {
         List<Step> steps = new ArrayList<>();
         steps.add(new Step(Texts.of("turnplan.cue.word"), ease(moves.ease()), 0));
         steps.add(new Step(Texts.of("turnplan.cue.word"), flight(conduct), 0));
-        steps.add(new Step(
-                crosses ? Texts.of("turnplan.cue.board", 100 * conduct.board()) : Texts.of("turnplan.cue.bow"),
-                helm(conduct, upwind),
-                helm));
+        if (setup.begin() == TurnBegin.LET_DOWN) {
+            steps.add(new Step(Texts.of("turnplan.cue.word"), Texts.of("turnplan.move.let_down"), 0));
+        }
+        steps.add(new Step(bow(setup, conduct), helm(conduct, upwind), helm));
         if (crosses) {
             steps.add(new Step(wind(moves.over()), over(moves.across()), over));
             steps.add(new Step(wind(-moves.on()), on(moves.power()), on - over));
@@ -59,6 +62,17 @@ final class TurnCues {
         steps.add(new Step(Texts.of("turnplan.cue.held"), build(conduct, upwind), done - on));
         steps.add(new Step(Texts.of("turnplan.cue.speed"), Texts.of("turnplan.move.trim"), settled - done));
         return steps;
+    }
+
+    /** What the driver waits for. */
+    private static String bow(TurnSetup setup, TurnConduct conduct) {
+        if (setup.begin() == TurnBegin.LET_DOWN) {
+            return Texts.of("turnplan.cue.hull");
+        }
+        boolean crosses = setup.kind() == TurnKind.TACK || setup.kind() == TurnKind.GYBE;
+        return crosses && setup.begin() == TurnBegin.FOILS
+                ? Texts.of("turnplan.cue.board", 100 * conduct.board())
+                : Texts.of("turnplan.cue.bow");
     }
 
     private static String flight(TurnConduct conduct) {

@@ -10,6 +10,7 @@ import trimwright.text.JsonOut;
 import trimwright.text.TextTable;
 import trimwright.text.Texts;
 import trimwright.turn.SpoiltShare;
+import trimwright.turn.TurnBegin;
 import trimwright.turn.TurnMoves;
 import trimwright.turn.TurnOutcome;
 import trimwright.turn.TurnSetup;
@@ -18,6 +19,12 @@ import trimwright.units.Units;
 
 /** The plans of a turn as {@code turn-plan/1} and as text. */
 public final class TurnPlanDocument {
+    /** What a tenth of the turns stays under, half of them, and nine tenths. */
+    private static final double LOW = 0.1;
+
+    private static final double HALF = 0.5;
+    private static final double HIGH = 0.9;
+
     private TurnPlanDocument() {}
 
     public static ObjectNode of(BoatFile file, TurnPlanRun.Plans plans) {
@@ -25,6 +32,7 @@ public final class TurnPlanDocument {
         document.put("boat", file.boat().name());
         document.put("wing", plans.setup().wing().id());
         document.put("kind", TurnWords.of(plans.kind()));
+        document.put("begin", TurnWords.of(plans.setup().begin()));
         document.put("tws_kn", Units.toKnots(plans.setup().wind()));
         document.put("turbulence_ratio", plans.setup().intensity());
         document.put("turn_chance_max_ratio", plans.chance());
@@ -34,7 +42,6 @@ public final class TurnPlanDocument {
         document.put("safe_said", safeSaid(plans));
         document.set("straight", tally(plans.straight()));
         document.set("naive", tally(plans.naive()));
-        document.put("abort", Texts.of("turnplan.abort"));
         document.put("caution", Texts.of("turnplan.caution"));
         return document;
     }
@@ -56,9 +63,12 @@ public final class TurnPlanDocument {
         node.put("height_more_m", conduct.height());
         node.put("moment_ratio", conduct.moment());
         ArrayNode cues = node.putArray("cues");
-        for (TurnCues.Step step : TurnCues.of(plans.kind(), plan)) {
+        for (TurnCues.Step step : TurnCues.of(plans.setup(), plan)) {
             cues.addObject().put("cue", step.cue()).put("move", step.move()).put("after_s", step.seconds());
         }
+        node.set("abort", TurnAborts.of(plan.abort()));
+        node.set("sheet", TurnSheets.of(plan.tally()));
+        node.put("sheet_said", TurnSheets.said(plans.kind(), plan.tally()));
         node.set("sailed", tally(plan.tally()));
         return node;
     }
@@ -67,6 +77,13 @@ public final class TurnPlanDocument {
         ObjectNode node = JsonOut.mapper().createObjectNode();
         node.put("turns", tally.turns().size());
         node.put("lost_m", tally.metres());
+        node.put("lost_low_m", tally.quantile(TurnOutcome::metres, LOW));
+        node.put("lost_high_m", tally.quantile(TurnOutcome::metres, HIGH));
+        if (!Double.isNaN(tally.mean(TurnOutcome::logged))) {
+            node.put("logged_lost_m", tally.quantile(TurnOutcome::logged, HALF));
+            node.put("logged_lost_low_m", tally.quantile(TurnOutcome::logged, LOW));
+            node.put("logged_lost_high_m", tally.quantile(TurnOutcome::logged, HIGH));
+        }
         node.put("boat_speed_min_kn", Units.toKnots(tally.mean(TurnOutcome::least)));
         node.put("awa_max_deg", Units.toDegrees(tally.mean(TurnOutcome::widest)));
         node.put("spoilt_ratio", tally.spoilt());
@@ -87,17 +104,20 @@ public final class TurnPlanDocument {
                         plans.setup().boat().title(),
                         plans.setup().wing().id(),
                         Texts.of("turnplan.kind." + TurnWords.of(plans.kind())),
+                        Texts.of("turnplan.begin." + TurnWords.of(plans.setup().begin())),
                         Units.toKnots(plans.setup().wind()),
                         100 * plans.setup().intensity()))
                 .append('\n');
-        if (plans.setup().touching() == TurnSetup.Touching.PLANNED) {
+        if (plans.setup().begin() == TurnBegin.FOILS && plans.setup().touching() == TurnSetup.Touching.PLANNED) {
             text.append(Texts.of("turnplan.touched_down")).append('\n');
         }
         plan(text, Texts.of("turnplan.full"), plans, plans.full());
         plan(text, safeSaid(plans), plans, plans.safe());
         text.append('\n').append(sailed(plans));
-        text.append('\n').append(Texts.of("turnplan.abort")).append('\n');
-        return text.append(Texts.of("turnplan.caution")).append('\n').toString();
+        return text.append('\n')
+                .append(Texts.of("turnplan.caution"))
+                .append('\n')
+                .toString();
     }
 
     /** What the safe plan is worth, in words: its chance as unseen gusts show it, or that none was found. */
@@ -115,11 +135,13 @@ public final class TurnPlanDocument {
     private static void plan(StringBuilder text, String title, TurnPlanRun.Plans plans, TurnPlanRun.Plan plan) {
         text.append('\n').append(title).append('\n');
         TextTable table = new TextTable(Texts.of("turnplan.head"));
-        for (TurnCues.Step step : TurnCues.of(plans.kind(), plan)) {
+        for (TurnCues.Step step : TurnCues.of(plans.setup(), plan)) {
             String after = Double.isNaN(step.seconds()) ? "-" : String.format(Locale.ROOT, "%.1f", step.seconds());
             table.row(List.of(after, step.cue(), step.move()));
         }
         text.append(table.text());
+        text.append(TurnSheets.said(plans.kind(), plan.tally())).append('\n');
+        text.append(TurnAborts.said(plan.abort())).append('\n');
     }
 
     private static String sailed(TurnPlanRun.Plans plans) {

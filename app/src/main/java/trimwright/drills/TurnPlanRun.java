@@ -4,6 +4,7 @@ import java.util.function.Function;
 import trimwright.boatfile.BoatFile;
 import trimwright.crew.TurnKind;
 import trimwright.text.Progress;
+import trimwright.turn.AbortFinder;
 import trimwright.turn.TurnMoves;
 import trimwright.turn.TurnOutcome;
 import trimwright.turn.TurnPlanner;
@@ -42,8 +43,8 @@ public final class TurnPlanRun {
         }
     }
 
-    /** Moves with what they came to in unseen gusts. */
-    public record Plan(TurnMoves moves, TurnTally tally) {}
+    /** Moves with what they came to in unseen gusts, and when to give the turn up. */
+    public record Plan(TurnMoves moves, TurnTally tally, AbortFinder.Found abort) {}
 
     /** Largest chance of a spoilt turn that the safe plan may have (-): the boat file's. */
     public static double chanceOf(BoatFile file) {
@@ -71,15 +72,23 @@ public final class TurnPlanRun {
         TurnPlanner.Full full = new TurnPlanner(setup, source, tries).full();
         TurnSetup meant = setup.with(full.touching());
         TurnPlanner.Safe safe = new TurnPlanner(meant, source, tries).safe(full.moves(), chance);
-        TurnTally tally = check(meant, fleet, checked, start -> start.turn(safe.moves()));
+        Plan safely = plan(meant, fleet, checked, safe.moves());
         return new Plans(
                 meant,
                 chance,
-                safe.isKept() && tally.spoilt() <= chance,
+                safe.isKept() && safely.tally().spoilt() <= chance,
                 check(meant, fleet, checked, TurnStart::straight),
                 check(meant, fleet, checked, TurnStart::turnNaively),
-                new Plan(full.moves(), check(meant, fleet, checked, start -> start.turn(full.moves()))),
-                new Plan(safe.moves(), tally));
+                plan(meant, fleet, checked, full.moves()),
+                safely);
+    }
+
+    /** The moves with what they come to. */
+    static Plan plan(TurnSetup setup, TurnFleet fleet, int checked, TurnMoves moves) {
+        TurnTally tally = check(setup, fleet, checked, start -> start.turn(moves));
+        AbortFinder.Again again = (abort, number) -> fleet.sail(UNSEEN + number, 1, start -> start.turn(moves, abort))
+                .get(0);
+        return new Plan(moves, tally, new AbortFinder(setup, tally, again).find());
     }
 
     private static TurnTally check(

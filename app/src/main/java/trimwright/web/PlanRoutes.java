@@ -15,6 +15,7 @@ import trimwright.drills.TurnWords;
 import trimwright.start.StartSetup;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
+import trimwright.turn.TurnBegin;
 import trimwright.turn.TurnSetup;
 import trimwright.units.Units;
 
@@ -46,10 +47,12 @@ final class PlanRoutes implements Routes {
         BoatFile file = boats.get(Query.text(ctx, "boat"));
         WingSpec wing = BoatShelf.getWing(file, Query.text(ctx, "wing"));
         TurnKind kind = TurnWords.kind(Query.text(ctx, "kind"));
+        String word = ctx.queryParam("begin");
+        TurnBegin begin = word == null ? TurnBegin.FOILS : TurnWords.begin(word);
         double wind = wind(ctx);
         double gusty = Query.turbulence(ctx);
         answer(ctx, file, wing, TurnPlanRun.steps(TurnPlanRun.TRIES), (book, progress) -> {
-            TurnSetup setup = DrillBoats.turn(kind, file, wing, book, wind, gusty);
+            TurnSetup setup = DrillBoats.turn(kind, begin, file, wing, book, wind, gusty);
             return TurnPlanDocument.of(
                     file,
                     TurnPlanRun.of(

@@ -15,15 +15,16 @@ import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.target.TargetBook;
 import trimwright.text.Progress;
+import trimwright.turn.TurnBegin;
 import trimwright.turn.TurnOutcome;
 import trimwright.turn.TurnTally;
 import trimwright.units.Units;
 
 /**
- * Plans of turns over a range of winds: run with -Dtrimwright.turns=gybe,tack (kinds) and -Dtrimwright.turns.winds=12,16,20; it
+ * Plans of turns over a range of winds: run with -Dtrimwright.turns=gybe,tack/let-down (kinds and how begun) and -Dtrimwright.turns.winds=12,16,20; it
  * prints the table of docs/validation.md, some two minutes of a processor for each row of plans.
  */
-@EnabledIfSystemProperty(named = "trimwright.turns", matches = "[a-z,-]+")
+@EnabledIfSystemProperty(named = "trimwright.turns", matches = "[a-z,/-]+")
 class TurnPlanStudyTest {
     /** Of the table (-). */
     private static final double TURBULENCE = 0.07;
@@ -38,11 +39,14 @@ class TurnPlanStudyTest {
         TargetBook book = new TargetBooks().of(TargetRequest.of(file, wing), Progress.NONE);
         List<String> poor = new ArrayList<>();
         for (String word : System.getProperty("trimwright.turns", "").split(",", -1)) {
-            TurnKind kind = TurnWords.kind(word);
+            String[] named = word.split("/", -1);
+            TurnKind kind = TurnWords.kind(named[0]);
+            TurnBegin begin = named.length > 1 ? TurnWords.begin(named[1]) : TurnBegin.FOILS;
             for (String wind :
                     System.getProperty("trimwright.turns.winds", "12,16,20").split(",", -1)) {
                 TurnPlanRun.Plans plans = TurnPlanRun.of(
-                        DrillBoats.turn(kind, file, wing, book, Units.fromKnots(Double.parseDouble(wind)), TURBULENCE),
+                        DrillBoats.turn(
+                                kind, begin, file, wing, book, Units.fromKnots(Double.parseDouble(wind)), TURBULENCE),
                         TurnPlanRun.chanceOf(file),
                         TurnPlanRun.TRIES,
                         TurnPlanRun.CHECKED,

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
@@ -16,12 +18,16 @@ import trimwright.cli.CliRun;
 import trimwright.crew.TurnConduct;
 import trimwright.crew.TurnKind;
 import trimwright.raceday.LoneBoatBook;
+import trimwright.turn.AbortFinder;
 import trimwright.turn.SpoiltShare;
+import trimwright.turn.TurnAbort;
+import trimwright.turn.TurnBegin;
 import trimwright.turn.TurnChance;
 import trimwright.turn.TurnMoves;
 import trimwright.turn.TurnOutcome;
 import trimwright.turn.TurnPlanner;
 import trimwright.turn.TurnSetup;
+import trimwright.turn.TurnSigns;
 import trimwright.turn.TurnStart;
 import trimwright.turn.TurnTally;
 import trimwright.units.Units;
@@ -67,10 +73,102 @@ class TurnPlanTest {
         assertEquals(0, planned.capsized());
     }
 
+    /** Let down, the bow waits for a hull in the water; off the foils she turns at once and slowly. */
+    @Test
+    void turnsBeginAsTheyAreToldTo() {
+        TurnOutcome flying = new TurnStart(setup(TurnKind.BEAR_AWAY), TurnChance.of(1)).turnNaively();
+        TurnOutcome down = new TurnStart(setup(TurnKind.BEAR_AWAY, TurnBegin.LET_DOWN), TurnChance.of(1)).turnNaively();
+        TurnOutcome off = new TurnStart(setup(TurnKind.GYBE, TurnBegin.HULLS), TurnChance.of(1)).turnNaively();
+        assertEquals(0, flying.helm(), 0.1);
+        assertTrue(down.helm() > 1 && down.helm() < 8, "she comes down by a metre first: " + down);
+        assertEquals(0, off.helm(), 0.1);
+        TurnOutcome gybe = new TurnStart(setup(TurnKind.GYBE), TurnChance.of(1)).turnNaively();
+        assertTrue(off.least() < 0.5 * gybe.least(), off.least() + " of " + gybe.least());
+        TurnSetup setup = setup(TurnKind.BEAR_AWAY, TurnBegin.LET_DOWN);
+        assertEquals(TurnSetup.Touching.PLANNED, setup.touching());
+    }
+
+    /** Bearing away brings the apparent wind aft and then forward again with the speed: what was eased has to come back in. */
+    @Test
+    void aBearAwayTellsTheEaseAndWhatIsGroundBack() {
+        TurnMoves moves = new TurnMoves(1.5, rad(3), 0, 0, rad(100), rad(2), new TurnConduct(rad(14), 0, 1, 0, 0, 0.9));
+        TurnSetup steady = DrillBoats.turn(
+                TurnKind.BEAR_AWAY, TurnBegin.FOILS, FILE, WING, LoneBoatBook.get(), Units.fromKnots(15), 0.001);
+        TurnOutcome turn = new TurnStart(steady, TurnChance.of(1)).turn(moves);
+        assertEquals(rad(3), turn.sheetWork().eased(), rad(1));
+        assertTrue(turn.sheetWork().hauled() > rad(3) && turn.sheetWork().time() > 0.5, turn.toString());
+    }
+
+    @Test
+    void theAbortCueIsTheSignThatPartsBadTurnsFromGoodOnes() {
+        TurnSetup setup = setup(TurnKind.GYBE);
+        TurnOutcome good = new TurnStart(setup, TurnChance.of(1)).turn(GYBE);
+        List<TurnOutcome> turns = new ArrayList<>();
+        for (int i = 0; i < 80; i++) {
+            boolean bad = i % 8 < 2;
+            turns.add(with(good, bad ? 0.3 : 0, new TurnSigns(0, rad(bad ? 7 : i % 5), 0, 0)));
+        }
+        AbortFinder.Found found = new AbortFinder(
+                        setup, TurnTally.of(setup, turns), (abort, number) -> with(good, 0, TurnSigns.NONE))
+                .find();
+        assertTrue(found.isTelling());
+        assertEquals(TurnAbort.Sign.LEEWARD, found.abort().sign());
+        assertEquals(rad(5), found.abort().least(), 1e-9);
+        assertEquals(TurnAbort.Action.EASE, found.abort().action(), "back would spoil no fewer");
+        assertEquals(
+                List.of(10, 10, 30, 0, 10, 0),
+                List.of(
+                        found.shown(),
+                        found.bad(),
+                        found.others(),
+                        found.othersBad(),
+                        found.spoilt(),
+                        found.stillSpoilt()));
+        AbortFinder.Found none = new AbortFinder(
+                        setup, TurnTally.of(setup, Collections.nCopies(40, good)), (abort, number) -> good)
+                .find();
+        assertTrue(!none.isTelling());
+        assertEquals(0, none.shown());
+    }
+
+    /** A turn that is given up before the stern goes through the wind ends on the old tack. */
+    @Test
+    void aGybeThatIsGivenUpIsNotSailed() {
+        TurnStart start = new TurnStart(setup(TurnKind.GYBE), TurnChance.of(1));
+        TurnAbort atOnce = new TurnAbort(TurnAbort.Sign.LEEWARD, rad(-90), TurnAbort.Action.BACK);
+        TurnOutcome given = start.turn(GYBE, atOnce);
+        assertTrue(Double.isNaN(given.over()) && Double.isNaN(given.on()), given.toString());
+        assertTrue(!Double.isNaN(start.turn(GYBE).over()));
+    }
+
+    private static TurnOutcome with(TurnOutcome of, double elevator, TurnSigns signs) {
+        return new TurnOutcome(
+                of.metres(),
+                of.least(),
+                0,
+                false,
+                elevator,
+                0,
+                0,
+                0,
+                of.widest(),
+                of.helm(),
+                of.over(),
+                of.on(),
+                of.done(),
+                of.closest(),
+                of.settled(),
+                of.sheetWork(),
+                signs,
+                of.logged());
+    }
+
     /** A tack counts until a boat that comes off her foils can fly again. */
     @Test
     void aTackCountsForAMinute() {
-        assertEquals(2 * TurnStart.counted(TurnKind.GYBE), TurnStart.counted(TurnKind.TACK));
+        double tack = TurnStart.counted(setup(TurnKind.TACK));
+        assertEquals(2 * TurnStart.counted(setup(TurnKind.GYBE)), tack);
+        assertEquals(tack, TurnStart.counted(setup(TurnKind.GYBE, TurnBegin.LET_DOWN)));
     }
 
     @Test
@@ -138,7 +236,9 @@ class TurnPlanTest {
     void plansAreToldAsCuesWithWhatTheyCameTo() {
         TurnSetup setup = setup(TurnKind.GYBE);
         TurnTally tally = sailed(setup, 2, start -> start.turn(GYBE));
-        TurnPlanRun.Plan plan = new TurnPlanRun.Plan(GYBE, tally);
+        AbortFinder.Found abort = new AbortFinder.Found(
+                new TurnAbort(TurnAbort.Sign.SLOWING, 0.3, TurnAbort.Action.BACK), true, 6, 4, 94, 5, 3, 1);
+        TurnPlanRun.Plan plan = new TurnPlanRun.Plan(GYBE, tally, abort);
         TurnTally naive = sailed(setup, 2, TurnStart::turnNaively);
         String text = TurnPlanDocument.text(new TurnPlanRun.Plans(setup, 0.05, true, naive, naive, plan, plan));
         for (String said : List.of(
@@ -148,7 +248,9 @@ class TurnPlanTest {
                 "9 deg on the new side",
                 "93 % of the card's moment",
                 "10 deg closer to the wind",
-                "crew's rule",
+                "30 % of the speed at the driver's word is gone",
+                "Spoilt were 3 of them sailed on, 1 given up so",
+                "To grind back on the new side",
                 "limits")) {
             assertTrue(text.contains(said), said + " in " + text);
         }
@@ -180,7 +282,11 @@ class TurnPlanTest {
     }
 
     private static TurnSetup setup(TurnKind kind) {
-        return DrillBoats.turn(kind, FILE, WING, LoneBoatBook.get(), Units.fromKnots(15), 0.07);
+        return setup(kind, TurnBegin.FOILS);
+    }
+
+    private static TurnSetup setup(TurnKind kind, TurnBegin begin) {
+        return DrillBoats.turn(kind, begin, FILE, WING, LoneBoatBook.get(), Units.fromKnots(15), 0.07);
     }
 
     private static double rad(double degrees) {

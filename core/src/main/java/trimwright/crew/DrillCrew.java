@@ -28,6 +28,7 @@ public final class DrillCrew {
     private @Nullable TurnConduct conduct;
     private boolean hasBegun;
     private boolean isSettled = true;
+    private boolean isKeptDown;
     private WingOrder asked = new WingOrder(0, 0, 0, Commands.FlapWork.TRIM, 1, Double.NaN);
     private @Nullable Aim aim;
 
@@ -51,6 +52,7 @@ public final class DrillCrew {
         conduct = of.conduct;
         hasBegun = of.hasBegun;
         isSettled = of.isSettled;
+        isKeptDown = of.isKeptDown;
         asked = of.asked;
         aim = of.aim;
     }
@@ -64,6 +66,25 @@ public final class DrillCrew {
     public void conduct(TurnConduct planned) {
         conduct = planned;
         flight.conduct(planned);
+    }
+
+    /** From now on keep her hulls in the water, on the best angle however slow she is. */
+    public void keepDown() {
+        isKeptDown = true;
+        flight.keepDown();
+    }
+
+    /** From now on fly when she can. */
+    public void letFly() {
+        isKeptDown = false;
+        flight.letFly();
+    }
+
+    /** Gives up the turn under way or about to begin, and sails so; there is time for that up to the middle of the swing. */
+    public void giveUp(double time, HelmOrder instead) {
+        turns.end(time);
+        tell(instead);
+        hasBegun = true;
     }
 
     /** Whether the turn last ordered is over: the new course is held and speed is back. */
@@ -199,7 +220,8 @@ public final class DrillCrew {
 
     /** A slow boat takes a better angle for speed first, unless her course is given. */
     private double built(double best) {
-        double share = conduct == null ? build : build * conduct.build();
+        double usual = isKeptDown ? 0 : build;
+        double share = conduct == null ? usual : usual * conduct.build();
         return switch (order.way()) {
             case UPWIND -> Math.max(best, Math.min(WIDEST, best + share * BUILD_UP));
             case DOWNWIND -> Math.min(best, Math.max(Math.PI - WIDEST, best - share * BUILD_DOWN));

@@ -43,6 +43,9 @@ final class FlightController {
     /** Share of the elevators' limit that is used, so that a gust does not pass it (-): chosen. */
     private static final double OF_LIMIT = 0.94;
 
+    /** Ride height of a boat that is kept down (m): chosen, the lower part of the hulls is in the water. */
+    private static final double DOWN = -0.1;
+
     private static final double CLIMB_MOST = 0.5;
     private static final double HEIGHT_TIME = 1.2;
     private static final double CLIMB_GAIN = 8.0;
@@ -72,6 +75,7 @@ final class FlightController {
     private double crew;
     private boolean flying;
     private boolean wasBoth = true;
+    private boolean isKeptDown;
     private @Nullable TurnConduct conduct;
 
     FlightController(Boat boat, Habits habits) {
@@ -96,6 +100,7 @@ final class FlightController {
         other.crew = crew;
         other.flying = flying;
         other.wasBoth = wasBoth;
+        other.isKeptDown = isKeptDown;
         other.conduct = conduct;
         return other;
     }
@@ -124,6 +129,16 @@ final class FlightController {
     /** From now on turn so; null for as is usual. */
     void conduct(@Nullable TurnConduct planned) {
         conduct = planned;
+    }
+
+    /** From now on with the hulls in the water. */
+    void keepDown() {
+        isKeptDown = true;
+    }
+
+    /** From now on she flies when she can. */
+    void letFly() {
+        isKeptDown = false;
     }
 
     /** From now on the other tack, all else alike. */
@@ -240,6 +255,9 @@ final class FlightController {
         aimed = Math.min(aimed, boat.limits().rideHeightMax());
         // What a slow boat cannot carry it gives up gently, before it falls.
         aimed *= Math.max(0, Math.min(1, (sight.speed() - LET_DOWN) / 2));
+        if (isKeptDown) {
+            aimed = DOWN;
+        }
         double least = boat.mainFoil().rakeMin();
         double most = boat.mainFoil().rakeMax();
         if (!flying) {

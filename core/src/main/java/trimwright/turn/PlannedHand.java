@@ -27,6 +27,11 @@ public final class PlannedHand implements TurnHand {
     /** Stall margin over which what is hauled beyond the trim fades (rad): chosen. */
     private static final double STALL_FADE = Math.toRadians(3);
 
+    /** By which the sheet is eased where a turn goes wrong, and for how long (rad, s): chosen. */
+    static final double ABORT_EASE = Math.toRadians(10);
+
+    private static final double EASED_FOR = 4;
+
     private final TurnMoves moves;
     private final TurnChance chance;
     private final TrimRange range;
@@ -38,6 +43,8 @@ public final class PlannedHand implements TurnHand {
     private Cue on = new Cue();
     private double inverted = Double.NaN;
     private double flap;
+    private double eased = Double.NaN;
+    private boolean isGivenUp;
 
     /** When something was sensed, and whether a hand's delay has passed since. */
     private static final class Cue {
@@ -69,6 +76,16 @@ public final class PlannedHand implements TurnHand {
         over = new Cue();
         on = new Cue();
         inverted = Double.NaN;
+        eased = Double.NaN;
+        isGivenUp = false;
+    }
+
+    @Override
+    public void giveUp(double time, TurnAbort.Action action) {
+        switch (action) {
+            case BACK -> isGivenUp = true;
+            case EASE -> eased = time;
+        }
     }
 
     @Override
@@ -83,9 +100,19 @@ public final class PlannedHand implements TurnHand {
 
     @Override
     public WingOrder work(Sight sight, Aim aim, @Nullable TurnOrder turn, double grip, double dt) {
+        WingOrder order = planned(sight, aim, turn, grip, dt);
+        double since = sight.time() - eased - chance.delay();
+        if (!(since >= 0 && since < EASED_FOR)) {
+            return order;
+        }
+        double sheet = order.side() * clamp(order.side() * order.sheet() + ABORT_EASE);
+        return new WingOrder(sheet, order.camber(), order.twist(), order.flap(), order.side(), order.inverted());
+    }
+
+    private WingOrder planned(Sight sight, Aim aim, @Nullable TurnOrder turn, double grip, double dt) {
         WingOrder usual = straight.work(sight, aim, turn, grip, dt);
         double now = sight.time();
-        if (Double.isNaN(word) || now < word + chance.delay()) {
+        if (isGivenUp || Double.isNaN(word) || now < word + chance.delay()) {
             return usual;
         }
         if (from == 0) {

@@ -22,6 +22,10 @@ package trimwright.turn;
  *     hull's height over the water how much it lacks of {@link TurnStart#CLEAR}; 1 or more where it was
  * @param settled from the helm until the turn was over, the course held and speed back at 95 % of the card's (s), NaN where it
  *     was not
+ * @param sheetWork what the sheet did
+ * @param signs what could be felt early
+ * @param logged metres that a debrief of the log would tell: made good less than by sailing on as before the helm went over, until
+ *     95 % of that is back (m); NaN for turns on one tack
  */
 public record TurnOutcome(
         double metres,
@@ -38,7 +42,10 @@ public record TurnOutcome(
         double on,
         double done,
         double closest,
-        double settled) {
+        double settled,
+        SheetWork sheetWork,
+        TurnSigns signs,
+        double logged) {
     public boolean touched() {
         return wet > 0;
     }

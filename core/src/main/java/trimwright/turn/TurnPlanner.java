@@ -102,7 +102,8 @@ public final class TurnPlanner {
         TurnRace.Runner first = new TurnRace(setup, source, TurnTally::metres)
                 .sail(best.subList(0, Math.min(RACED, best.size())), 2)
                 .get(0);
-        boolean isWet = first.tally().touched() > MOSTLY;
+        boolean isWet =
+                setup.touching() == TurnSetup.Touching.PLANNED || first.tally().touched() > MOSTLY;
         return new Full(first.moves(), isWet ? TurnSetup.Touching.PLANNED : TurnSetup.Touching.SPOILS);
     }
 

@@ -11,6 +11,7 @@ import trimwright.water.WaterState;
  * What a turn is planned for.
  *
  * @param kind of turn
+ * @param begin how she comes to it
  * @param boat the boat
  * @param wing the wing she carries
  * @param aims the crew's card for that wing
@@ -22,6 +23,7 @@ import trimwright.water.WaterState;
  */
 public record TurnSetup(
         TurnKind kind,
+        TurnBegin begin,
         Boat boat,
         WingSpec wing,
         SailingAims aims,
@@ -40,6 +42,6 @@ public record TurnSetup(
 
     /** The same for turns that are meant otherwise. */
     public TurnSetup with(Touching other) {
-        return new TurnSetup(kind, boat, wing, aims, air, water, wind, intensity, other);
+        return new TurnSetup(kind, begin, boat, wing, aims, air, water, wind, intensity, other);
     }
 }

@@ -25,19 +25,28 @@ public record TurnTally(
     /** Time past a limit that counts (s): chosen, shorter than a gauge would show. */
     private static final double SEEN = 0.2;
 
+    private static final Predicate<TurnOutcome> LIMIT = turn -> turn.elevator() > SEEN || turn.sheet() > SEEN;
+
     /** Of turns of one setup. */
     public static TurnTally of(TurnSetup setup, List<TurnOutcome> turns) {
-        double floor = floor(setup);
-        Predicate<TurnOutcome> limit = turn -> turn.elevator() > SEEN || turn.sheet() > SEEN;
-        Predicate<TurnOutcome> over = turn -> turn.windward() > floor;
-        Predicate<TurnOutcome> touch = turn -> setup.touching() == TurnSetup.Touching.SPOILS && turn.touched();
         return new TurnTally(
                 turns,
-                share(turns, limit),
+                share(turns, LIMIT),
                 share(turns, TurnOutcome::touched),
-                share(turns, over),
+                share(turns, isPastFloor(setup)),
                 share(turns, TurnOutcome::capsized),
-                share(turns, limit.or(over).or(touch).or(TurnOutcome::capsized)));
+                share(turns, isSpoilt(setup)));
+    }
+
+    private static Predicate<TurnOutcome> isPastFloor(TurnSetup setup) {
+        double floor = floor(setup);
+        return turn -> turn.windward() > floor;
+    }
+
+    /** Which turns of a setup are spoilt. */
+    static Predicate<TurnOutcome> isSpoilt(TurnSetup setup) {
+        Predicate<TurnOutcome> touch = turn -> setup.touching() == TurnSetup.Touching.SPOILS && turn.touched();
+        return LIMIT.or(isPastFloor(setup)).or(touch).or(TurnOutcome::capsized);
     }
 
     /** Windward heel beyond which a turn is spoilt (rad). */
@@ -61,6 +70,16 @@ public record TurnTally(
                 .filter(value -> !Double.isNaN(value))
                 .average()
                 .orElse(Double.NaN);
+    }
+
+    /** The figure under which that share of the turns stays that have it; NaN where none has. */
+    public double quantile(ToDoubleFunction<TurnOutcome> figure, double share) {
+        double[] sorted = turns.stream()
+                .mapToDouble(figure)
+                .filter(value -> !Double.isNaN(value))
+                .sorted()
+                .toArray();
+        return sorted.length == 0 ? Double.NaN : sorted[(int) Math.min(sorted.length - 1, share * sorted.length)];
     }
 
     /** The chance of a spoilt turn as these turns show it. */

@@ -7,6 +7,7 @@ import { Fault, Waiting } from '../shell.js';
 import { useWork } from './work.js';
 
 const KINDS = ['gybe', 'tack', 'bear-away', 'round-up'];
+const BEGINS = ['foils', 'hulls', 'let-down'];
 
 export function Plans({ boat, wing, tws, turbulence }) {
   const at = { boat: boat.id, wing: wing.id, turbulence_percent: tidy(turbulence) };
@@ -18,11 +19,15 @@ export function Plans({ boat, wing, tws, turbulence }) {
         first=${{ tws_kn: tws ? String(tws) : '14', twa_deg: '100' }}
         inputs=${(fields, set) => html`<${Field} name="tws_kn" fields=${fields} set=${set} /><${Field} name="twa_deg" fields=${fields} set=${set} />`} />
       <${Ask} name="turn" made=${boat.hash} pathOf=${(fields) => `/api/turn-plan${query({ ...at, ...fields })}`} show=${(doc) => html`<${Turn} doc=${doc} />`}
-        first=${{ tws_kn: tws ? String(tws) : '14', kind: 'gybe' }}
+        first=${{ tws_kn: tws ? String(tws) : '14', kind: 'gybe', begin: 'foils' }}
         inputs=${(fields, set) => html`<${Field} name="tws_kn" fields=${fields} set=${set} />
           <label class="field">${t('web.plans.kind')}
             <select name="kind" value=${fields.kind} onChange=${(e) => set({ ...fields, kind: e.target.value })}>
               ${KINDS.map((kind) => html`<option value=${kind}>${t(`web.plans.${kind}`)}</option>`)}
+            </select></label>
+          <label class="field">${t('web.plans.begin')}
+            <select name="begin" value=${fields.begin} onChange=${(e) => set({ ...fields, begin: e.target.value })}>
+              ${BEGINS.map((begin) => html`<option value=${begin}>${t(`web.plans.begin_${begin}`)}</option>`)}
             </select></label>`} />
     </section>`;
 }
@@ -116,16 +121,17 @@ function Full({ one }) {
 function Turn({ doc }) {
   const safe = doc.safe.kept ? 'safe' : 'not_safe';
   return html`
-    ${doc.touching === 'planned' ? html`<p>${t('web.plans.touched_down')}</p>` : ''}
+    ${doc.touching === 'planned' && doc.begin === 'foils' ? html`<p>${t('web.plans.touched_down')}</p>` : ''}
     ${['full', 'safe'].map((name) => html`
       <p><b>${name === 'safe' ? doc.safe_said : t('web.plans.turn_full')}</b></p>
       <table><${Head} names=${['after', 'cue', 'move']} />
-        <tbody>${doc[name].cues.map((step) => html`<tr><td class="n">${known(step.after_s) ? fixed(step.after_s, 1) : '\u2013'}</td><td>${step.cue}</td><td>${step.move}</td></tr>`)}</tbody></table>`)}
+        <tbody>${doc[name].cues.map((step) => html`<tr><td class="n">${known(step.after_s) ? fixed(step.after_s, 1) : '\u2013'}</td><td>${step.cue}</td><td>${step.move}</td></tr>`)}</tbody></table>
+      <p>${doc[name].sheet_said}</p>
+      <p>${doc[name].abort.said}</p>`)}
     <p>${t('web.plans.sailed', { turns: doc.naive.turns })}</p>
     <table><${Head} names=${['plan', 'lost', 'least', 'spoilt', 'limit', 'touched', 'heel', 'capsized']} />
       <tbody>${[['straight', doc.straight], ['naive', doc.naive], ['full', doc.full.sailed], [safe, doc.safe.sailed]].map(([name, one]) => html`
         <tr><td>${t(`web.plans.row_${name}`)}</td><td class="n">${fixed(one.lost_m, 0)}</td><td class="n">${fixed(one.boat_speed_min_kn, 0)}</td>
           <td class="n">${share(one.spoilt_ratio)}</td><td class="n">${share(one.limit_ratio)}</td><td class="n">${share(one.hull_touched_ratio)}</td><td class="n">${share(one.windward_heel_ratio)}</td>
-          <td class="n">${share(one.capsized_ratio)}</td></tr>`)}</tbody></table>
-    <p>${doc.abort}</p>`;
+          <td class="n">${share(one.capsized_ratio)}</td></tr>`)}</tbody></table>`;
 }
