@@ -100,7 +100,7 @@ public final class Main {
                 new SimulateCommand(console, books),
                 new TakeOffCommand(console, books),
                 new TargetsCommand(console, books, tables),
-                new TurnPlanCommand(console, books),
+                new TurnPlanCommand(console, folders, books),
                 new StartPlanCommand(console, books),
                 new WingCommand(console, tables),
                 new WhereCommand(console, folders));

@@ -1,6 +1,7 @@
 package trimwright.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -20,6 +21,8 @@ import trimwright.debrief.DebriefRequest;
 import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.QuickDocument;
 import trimwright.debrief.SessionCourse;
+import trimwright.plans.KeptPlan;
+import trimwright.plans.KeptPlans;
 import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
@@ -65,6 +68,9 @@ public final class DebriefCommand implements Callable<Integer> {
     @Option(names = "--course", paramLabel = "COURSE", descriptionKey = "debrief.course_option")
     private @Nullable Path course;
 
+    @Option(names = "--turn-plan", paramLabel = "FILE", descriptionKey = "debrief.turn_plan_option")
+    private List<Path> plans = List.of();
+
     @Mixin
     private final QuickOption quick = new QuickOption();
 
@@ -92,12 +98,12 @@ public final class DebriefCommand implements Callable<Integer> {
         WingSpec spec = file == null ? null : wing.of(file.boat());
         Course given = course == null ? null : CourseFiles.read(course);
         try (Library shelf = Library.open(library.folder(folders))) {
-            DebriefRequest request =
-                    new DebriefRequest(shelf.getSession(session), file, spec, given, wind, section.source());
+            DebriefRequest request = new DebriefRequest(
+                    shelf.getSession(session), file, spec, given, wind, section.source(), plans(shelf, file, spec));
             KeptDebriefs kept = new KeptDebriefs(shelf.derived(request.session()));
             KeptDebriefs.Printed printed = kept.find(request);
             if (printed == null) {
-                printed = kept.print(request, make(shelf, request));
+                printed = kept.print(request, make(shelf, request).with(request.plans()));
             }
             if (report.isAsked()) {
                 String told = report.write(page(shelf, request, printed).html());
@@ -122,6 +128,17 @@ public final class DebriefCommand implements Callable<Integer> {
                 shelf.load(request.session()),
                 courseOf(shelf, request),
                 file == null || spec == null ? null : targets(file, spec));
+    }
+
+    /** Those given, or else those that the library keeps for that boat and wing. */
+    private List<KeptPlan> plans(Library shelf, @Nullable BoatFile file, @Nullable WingSpec spec) {
+        if (!plans.isEmpty()) {
+            return plans.stream().map(KeptPlans::read).toList();
+        }
+        KeptPlans kept = new KeptPlans(shelf.folder());
+        return file == null || spec == null
+                ? kept.list()
+                : kept.list(file.boat().name(), spec.id());
     }
 
     private static @Nullable Course courseOf(Library shelf, DebriefRequest request) {

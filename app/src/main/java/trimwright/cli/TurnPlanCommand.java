@@ -1,5 +1,6 @@
 package trimwright.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -11,6 +12,7 @@ import trimwright.drills.DrillBoats;
 import trimwright.drills.TurnPlanDocument;
 import trimwright.drills.TurnPlanRun;
 import trimwright.drills.TurnWords;
+import trimwright.plans.KeptPlans;
 import trimwright.prepare.TargetBooks;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
@@ -49,10 +51,18 @@ public final class TurnPlanCommand implements Callable<Integer> {
             descriptionKey = "turnplan.turns")
     private int turns;
 
+    @Option(names = "--keep", descriptionKey = "turnplan.keep")
+    private boolean keep;
+
+    @Mixin
+    private final LibraryOption library = new LibraryOption();
+
     private final Console console;
+    private final Folders folders;
     private final TargetBooks books;
 
-    public TurnPlanCommand(Console console, TargetBooks books) {
+    public TurnPlanCommand(Console console, Folders folders, TargetBooks books) {
+        this.folders = folders;
         this.console = console;
         this.books = books;
     }
@@ -73,10 +83,15 @@ public final class TurnPlanCommand implements Callable<Integer> {
         try (Progress progress = console.progress(Texts.of("turnplan.progress"), TurnPlanRun.steps(tries), "")) {
             plans = TurnPlanRun.of(setup, TurnPlanRun.chanceOf(file), tries, turns, progress);
         }
+        ObjectNode document = TurnPlanDocument.of(file, plans);
+        String kept = "";
+        if (keep) {
+            kept = Texts.of("turnplan.kept", new KeptPlans(library.folder(folders)).keep(document)) + "\n";
+        }
         if (common.json()) {
-            console.json(TurnPlanDocument.of(file, plans));
+            console.json(document);
         } else {
-            console.text(TurnPlanDocument.text(plans));
+            console.text(TurnPlanDocument.text(plans) + kept);
         }
         return CommandRunner.DONE;
     }

@@ -56,7 +56,8 @@ public final class Debrief {
                 .toList();
         FleetFindings fleet =
                 FleetFindings.of(winds, cuts.stream().map(Cut::pieces).toList());
-        return new DebriefReport(clock, options.course(), boats, fleet, theirs(fleet, boats, losses, options));
+        return new DebriefReport(
+                clock, options.course(), boats, fleet, theirs(fleet, boats, losses, options), List.of());
     }
 
     private static List<TheirTrim> theirs(

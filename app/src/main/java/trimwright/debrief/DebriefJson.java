@@ -15,6 +15,7 @@ import trimwright.compare.Interval;
 import trimwright.compare.LegLedger;
 import trimwright.compare.PhaseResult;
 import trimwright.course.Course;
+import trimwright.plans.KeptPlan;
 import trimwright.prepare.SectionSource;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.Leg;
@@ -80,11 +81,11 @@ public final class DebriefJson {
         Course course = report.course();
         document.set("course", course == null ? null : CourseJson.of(course, clock));
         ArrayNode boats = document.putArray("boats");
-        report.boats().forEach(boat -> write(boat, boats.addObject()));
+        report.boats().forEach(boat -> write(boat, report.plans(), boats.addObject()));
         document.set("fleet", FleetJson.of(report));
     }
 
-    private static void write(BoatDebrief boat, ObjectNode node) {
+    private static void write(BoatDebrief boat, List<KeptPlan> plans, ObjectNode node) {
         WindTrack wind = boat.wind();
         node.put("boat", boat.boat());
         node.put("reference", boat.comparison().reference());
@@ -111,6 +112,8 @@ public final class DebriefJson {
         ArrayNode turns = node.putArray("turns");
         for (int i = 0; i < boat.pieces().turns().size(); i++) {
             turn(wind, boat, i, turns.addObject());
+            ((ObjectNode) turns.get(i))
+                    .set("plan", PlannedTurn.node(boat, boat.pieces().turns().get(i), plans));
         }
         ArrayNode phases = node.putArray("phases");
         for (int i = 0; i < boat.comparison().phases().size(); i++) {

@@ -1,10 +1,13 @@
 package trimwright.debrief;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.course.Course;
+import trimwright.plans.KeptPlan;
 import trimwright.prepare.ModelFingerprint;
 import trimwright.prepare.SectionSource;
 import trimwright.store.SessionInfo;
@@ -19,6 +22,7 @@ import trimwright.wind.WindOptions;
  * @param wing whose targets they are held against, or null
  * @param course given instead of that of the session, or null
  * @param section where the flow about the wing's sections comes from
+ * @param plans that turns are held against
  */
 public record DebriefRequest(
         SessionInfo session,
@@ -26,16 +30,20 @@ public record DebriefRequest(
         @Nullable WingSpec wing,
         @Nullable Course course,
         WindOptions wind,
-        SectionSource section) {
+        SectionSource section,
+        List<KeptPlan> plans) {
+    public DebriefRequest {
+        plans = List.copyOf(plans);
+    }
 
-    /** With sections in closed form. */
+    /** With sections in closed form and no plans. */
     public DebriefRequest(
             SessionInfo session,
             @Nullable BoatFile boat,
             @Nullable WingSpec wing,
             @Nullable Course course,
             WindOptions wind) {
-        this(session, boat, wing, course, wind, SectionSource.CLOSED_FORM);
+        this(session, boat, wing, course, wind, SectionSource.CLOSED_FORM, List.of());
     }
 
     /**
@@ -55,6 +63,8 @@ public record DebriefRequest(
         inputs.put("course", course == null ? null : course.toString());
         inputs.put("wind", wind.toString());
         inputs.put("section", section.key());
+        ArrayNode kept = inputs.putArray("plans");
+        plans.forEach(plan -> kept.add(plan.name()).add(plan.text()));
         return JsonOut.text(inputs);
     }
 }

@@ -17,6 +17,7 @@ import trimwright.compare.Interval;
 import trimwright.compare.LegLedger;
 import trimwright.compare.PhaseResult;
 import trimwright.course.CourseLeg;
+import trimwright.plans.KeptPlan;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.Leg;
 import trimwright.segment.OnCourse;
@@ -51,11 +52,13 @@ public final class DebriefText {
     private static final double WORTH_SAYING = 0.5;
 
     private final BoatDebrief boat;
+    private final List<KeptPlan> plans;
     private final WindTrack wind;
 
     private final UtcOffset offset;
 
-    private DebriefText(BoatDebrief boat, UtcOffset offset) {
+    private DebriefText(BoatDebrief boat, List<KeptPlan> plans, UtcOffset offset) {
+        this.plans = plans;
         this.boat = boat;
         this.offset = offset;
         this.wind = boat.wind();
@@ -73,7 +76,7 @@ public final class DebriefText {
                 .append(FleetText.of(report))
                 .append(FleetText.found(report));
         for (BoatDebrief boat : report.boats()) {
-            text.append('\n').append(new DebriefText(boat, offset).text());
+            text.append('\n').append(new DebriefText(boat, report.plans(), offset).text());
         }
         return text.append('\n')
                 .append(Texts.of("debrief.caution"))
@@ -92,6 +95,7 @@ public final class DebriefText {
             text.append(Texts.of("debrief.aims.note")).append('\n');
         }
         section(text, "debrief.turns", turns());
+        text.append(planned());
         section(text, "debrief.phases", phases());
         section(text, "debrief.data", data());
         return text.toString();
@@ -231,6 +235,19 @@ public final class DebriefText {
                         speed,
                         of)
                 + "\n";
+    }
+
+    private String planned() {
+        StringBuilder text = new StringBuilder();
+        List<Turn> turns = boat.pieces().turns();
+        for (int i = 0; i < turns.size(); i++) {
+            PlannedTurn planned = PlannedTurn.find(boat, turns.get(i), plans);
+            if (planned != null) {
+                text.append(Texts.of("debrief.plan.line", i + 1, planned.title(), planned.said()))
+                        .append('\n');
+            }
+        }
+        return text.toString();
     }
 
     private TextTable turns() {

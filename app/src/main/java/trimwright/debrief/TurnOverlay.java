@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import trimwright.plans.KeptPlan;
 import trimwright.segment.SideChange;
 import trimwright.segment.Turn;
 import trimwright.segment.TurnKind;
@@ -65,14 +66,14 @@ public final class TurnOverlay {
             List<Turn> all = boat.pieces().turns();
             for (int i = 0; i < all.size(); i++) {
                 if (all.get(i).kind() == kind) {
-                    turn(boat, i, turns.addObject());
+                    turn(boat, i, report.plans(), turns.addObject());
                 }
             }
         }
         return document;
     }
 
-    private static void turn(BoatDebrief boat, int index, ObjectNode node) {
+    private static void turn(BoatDebrief boat, int index, List<KeptPlan> plans, ObjectNode node) {
         WindTrack track = boat.wind();
         Turn turn = boat.pieces().turns().get(index);
         SideChange change = SideChange.of(track, turn);
@@ -86,6 +87,7 @@ public final class TurnOverlay {
         Turn.Recovery recovery = BoatDebrief.recovery(turn);
         node.put("lost_m", recovery == null ? null : recovery.metresLost());
         node.put("touched_down", DebriefJson.touchedDown(boat, turn.span()));
+        node.set("plan", PlannedTurn.node(boat, turn, plans));
         ObjectNode values = node.putObject("values");
         for (Row row : ROWS) {
             if (track.has(row.quantity())) {

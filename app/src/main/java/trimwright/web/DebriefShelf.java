@@ -16,6 +16,7 @@ import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefRequest;
 import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.QuickDocument;
+import trimwright.plans.KeptPlans;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.Sections;
 import trimwright.report.DayReport;
@@ -181,7 +182,17 @@ final class DebriefShelf implements AutoCloseable {
         BoatFile file = against.boat();
         WingSpec wing = against.wing();
         TargetBook book = file == null || wing == null ? null : targets.get(file, wing, against.source(), progress);
-        DebriefRequest request = new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT, against.source());
+        KeptPlans shelf = new KeptPlans(sessions.folder());
+        DebriefRequest request = new DebriefRequest(
+                session,
+                file,
+                wing,
+                null,
+                WindOptions.DEFAULT,
+                against.source(),
+                file == null || wing == null
+                        ? shelf.list()
+                        : shelf.list(file.boat().name(), wing.id()));
         KeptDebriefs kept = sessions.debriefs(session);
         KeptDebriefs.Printed printed = kept.find(request);
         // What was judged before need only be cut up again, for its series.
@@ -191,7 +202,7 @@ final class DebriefShelf implements AutoCloseable {
                 sessions.findCourse(session),
                 request.wind(),
                 against.sections());
-        DebriefReport report = Debrief.of(sessions.load(session), options);
+        DebriefReport report = Debrief.of(sessions.load(session), options).with(request.plans());
         if (printed == null) {
             printed = kept.print(request, report);
         }

@@ -240,8 +240,8 @@ class SessionRoutesTest {
         DebriefReport report = Debrief.of(library.load(session), DebriefOptions.WITHOUT_BOAT);
         KeptDebriefs kept = new KeptDebriefs(library.derived(session));
         for (SectionSource section : SectionSource.values()) {
-            KeptDebriefs.Printed printed =
-                    kept.print(new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT, section), report);
+            KeptDebriefs.Printed printed = kept.print(
+                    new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT, section, List.of()), report);
             assertEquals(
                     section.key(),
                     JsonOut.mapper().readTree(printed.json()).get("section").asText());

@@ -34,7 +34,8 @@ export function Overlay({ report, against, boat, fleet, view }) {
         ${value.rows.map((row) => html`<${OverlayLane} key=${row} row=${row} name=${t(`web.turns.row.${row}`)} value=${value} seconds=${SECONDS} lines=${lines} lit=${lit} onLit=${setLit} onPick=${(line) => show(line.turn)} />`)}
         <${List} turns=${turns} fleet=${fleet} lit=${lit} onLit=${setLit} onShow=${show} clock=${view} />
       </div>
-      <p class="quiet">${t('web.turns.note')}</p>`}`;
+      <p class="quiet">${t('web.turns.note')}</p>
+      <${Planned} turns=${turns} fleet=${fleet} />`}`;
 }
 
 /** The kind that a boat made most of; where none, a tack. */
@@ -44,6 +45,14 @@ function mostOf(turns) {
 }
 
 const nameOf = (turn) => `${turn.boat} ${turn.turn}`;
+
+/** What each turn did beside the kept plan of its kind and wind; nothing where none is kept. */
+function Planned({ turns, fleet }) {
+  const planned = turns.filter((turn) => turn.plan);
+  return planned.length > 0 && html`
+    <h3>${t('web.turns.plans')}</h3>
+    <ul class="planned">${planned.map((turn) => html`<li key=${nameOf(turn)}><b>${fleet.of(turn.boat).letter} ${turn.turn}</b> ${turn.plan.title}: ${turn.plan.said}</li>`)}</ul>`;
+}
 
 /** The turns, those that cost least first. */
 function List({ turns, fleet, lit, onLit, onShow, clock: view }) {
