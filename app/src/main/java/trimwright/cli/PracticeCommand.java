@@ -1,14 +1,20 @@
 package trimwright.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.crew.WingHand;
+import trimwright.drills.CuedDrill;
 import trimwright.drills.DrillBoats;
 import trimwright.drills.DrillDocument;
 import trimwright.drills.Pilot;
+import trimwright.plans.KeptPlans;
 import trimwright.practice.DrillResult;
 import trimwright.practice.DrillRun;
 import trimwright.practice.DrillSetup;
@@ -34,6 +40,9 @@ public final class PracticeCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", descriptionKey = "practice.seed")
     private int seed;
 
+    @Option(names = "--turn-plan", paramLabel = "FILE", descriptionKey = "practice.turn_plan")
+    private @Nullable Path plan;
+
     private final Console console;
     private final TargetBooks books;
 
@@ -50,14 +59,32 @@ public final class PracticeCommand implements Callable<Integer> {
         }
         BoatFile file = drills.file();
         WingSpec spec = drills.wing(file);
-        Pilot hand = Pilot.of(pilot);
         DrillSetup setup = DrillBoats.setup(
                 DrillBoats.drill(drill), file, spec, drills.book(file, books, console), drills.wind(), seed);
+        if (plan != null) {
+            return sail(file, new CuedDrill(setup, KeptPlans.read(plan)), setup);
+        }
+        Pilot hand = Pilot.of(pilot);
         DrillResult result = DrillRun.sail(setup, hand.hand(setup));
         if (common.json()) {
             console.json(DrillDocument.of(file, setup, hand.word(), result));
         } else {
             console.text(DrillDocument.text(setup, hand.word(), result));
+        }
+        return CommandRunner.DONE;
+    }
+
+    /** Along a plan's cues, by the plan's own hand where no other is named. */
+    private int sail(BoatFile file, CuedDrill drill, DrillSetup setup) {
+        boolean isOwn = pilot.equals(CuedDrill.PILOT);
+        WingHand hand = isOwn ? drill.hand() : Pilot.of(pilot).hand(setup);
+        DrillResult result = drill.sail(hand);
+        if (common.json()) {
+            ObjectNode document = DrillDocument.of(file, setup, pilot, result);
+            drill.put(document);
+            console.json(document);
+        } else {
+            console.text(DrillDocument.text(setup, pilot, result) + drill.text());
         }
         return CommandRunner.DONE;
     }

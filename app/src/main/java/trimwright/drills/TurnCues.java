@@ -106,21 +106,21 @@ final class TurnCues {
         return Texts.of(upwind ? "turnplan.move.bear_off" : "turnplan.move.come_up", Math.toDegrees(most));
     }
 
-    private static String ease(double ease) {
+    static String ease(double ease) {
         if (Math.abs(ease) < NOTHING) {
             return Texts.of("turnplan.move.hold");
         }
         return Texts.of(ease > 0 ? "turnplan.move.ease" : "turnplan.move.haul", Math.toDegrees(Math.abs(ease)));
     }
 
-    private static String wind(double angle) {
+    static String wind(double angle) {
         if (Math.abs(angle) < NOTHING) {
             return Texts.of("turnplan.cue.ahead");
         }
         return Texts.of(angle > 0 ? "turnplan.cue.before" : "turnplan.cue.past", Math.toDegrees(Math.abs(angle)));
     }
 
-    private static String over(double across) {
+    static String over(double across) {
         if (Math.abs(across) < NOTHING) {
             return Texts.of("turnplan.move.over_centre");
         }
@@ -128,7 +128,7 @@ final class TurnCues {
                 across > 0 ? "turnplan.move.over" : "turnplan.move.over_short", Math.toDegrees(Math.abs(across)));
     }
 
-    private static String on(double power) {
+    static String on(double power) {
         return power < NOTHING
                 ? Texts.of("turnplan.move.on")
                 : Texts.of("turnplan.move.on_more", Math.toDegrees(power));

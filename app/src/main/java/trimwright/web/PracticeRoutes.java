@@ -18,9 +18,11 @@ import java.util.concurrent.ScheduledExecutorService;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.drills.CuedDrill;
 import trimwright.drills.DrillBoats;
 import trimwright.drills.DrillDocument;
 import trimwright.drills.Pilot;
+import trimwright.plans.KeptPlans;
 import trimwright.practice.Drill;
 import trimwright.practice.DrillRun;
 import trimwright.practice.DrillSetup;
@@ -44,6 +46,7 @@ final class PracticeRoutes implements Routes {
 
     private final BoatShelf boats;
     private final TargetShelf targets;
+    private final KeptPlans plans;
     private final Map<String, PracticeRun> runs = new ConcurrentHashMap<>();
     private final ScheduledExecutorService clock = Executors.newScheduledThreadPool(1, task -> {
         Thread thread = new Thread(task, "practice");
@@ -51,7 +54,8 @@ final class PracticeRoutes implements Routes {
         return thread;
     });
 
-    PracticeRoutes(BoatShelf boats, TargetShelf targets) {
+    PracticeRoutes(BoatShelf boats, TargetShelf targets, KeptPlans plans) {
+        this.plans = plans;
         this.boats = boats;
         this.targets = targets;
     }
@@ -143,7 +147,13 @@ final class PracticeRoutes implements Routes {
                     targets.get(file, wing, SAILED, Progress.NONE),
                     Units.fromKnots(wind),
                     (long) number(context, "seed", 0, Integer.MAX_VALUE));
-            PracticeRun run = new PracticeRun(file, setup, mine(context), context, clock);
+            PracticeRun run = new PracticeRun(
+                    file,
+                    setup,
+                    mine(context),
+                    CuedDrill.find(setup, plans.list(file.boat().name(), wing.id())),
+                    context,
+                    clock);
             runs.put(context.sessionId(), run);
             run.start();
         } catch (UserInputException | Refusal e) {

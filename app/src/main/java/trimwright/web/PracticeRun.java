@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import trimwright.boatfile.BoatFile;
+import trimwright.drills.CuedDrill;
 import trimwright.drills.DrillDocument;
 import trimwright.drills.DrillFrame;
 import trimwright.practice.DrillMoment;
@@ -44,6 +45,7 @@ final class PracticeRun {
     private final DrillSetup setup;
     private final PersonsHand hand;
     private final DrillRun run;
+    private final @Nullable CuedDrill cued;
     private final WsContext page;
     private final ScheduledExecutorService clock;
     private final AtomicBoolean sending = new AtomicBoolean();
@@ -54,13 +56,21 @@ final class PracticeRun {
     private double owed;
     private long last;
 
-    PracticeRun(BoatFile file, DrillSetup setup, Set<WingPart> mine, WsContext page, ScheduledExecutorService clock) {
+    /** @param cued along a kept plan, null without one */
+    PracticeRun(
+            BoatFile file,
+            DrillSetup setup,
+            Set<WingPart> mine,
+            @Nullable CuedDrill cued,
+            WsContext page,
+            ScheduledExecutorService clock) {
+        this.cued = cued;
         this.file = file;
         this.setup = setup;
         this.page = page;
         this.clock = clock;
         hand = new PersonsHand(setup.wing(), mine, 1);
-        run = new DrillRun(setup, hand);
+        run = cued == null ? new DrillRun(setup, hand) : cued.run(hand);
     }
 
     synchronized void start() {
@@ -111,6 +121,9 @@ final class PracticeRun {
                 owed -= DrillRun.STEP;
                 hand.put(input);
                 moment = run.step();
+                if (cued != null) {
+                    cued.see(moment);
+                }
             }
             if (moment != null) {
                 send(moment);
@@ -131,12 +144,19 @@ final class PracticeRun {
             return;
         }
         ObjectNode frame = DrillFrame.of(moment, setup.wing(), hand.side());
+        if (cued != null) {
+            frame.put("cue", cued.next());
+        }
         page.session.sendText(text(frame), Callback.from(() -> sending.set(false), failure -> sending.set(false)));
     }
 
     private void finish() {
         ObjectNode message = JsonOut.mapper().createObjectNode();
-        message.set("result", DrillDocument.of(file, setup, "you", run.result()));
+        ObjectNode result = DrillDocument.of(file, setup, "you", run.result());
+        if (cued != null) {
+            cued.put(result);
+        }
+        message.set("result", result);
         if (page.session.isOpen()) {
             page.session.sendText(text(message), Callback.from(page::closeSession, failure -> page.closeSession()));
         }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
+import trimwright.plans.KeptPlans;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.TargetBooks;
 import trimwright.store.Library;
@@ -47,7 +48,7 @@ public final class Services {
                 new SetupRoutes(boats, books),
                 new PlanRoutes(boats, targets),
                 new ExploreRoutes(boats, targets),
-                new PracticeRoutes(boats, targets),
+                new PracticeRoutes(boats, targets, new KeptPlans(library.folder())),
                 new MomentRoutes(sessions, boats),
                 new DockRoutes(sessions, boats),
                 new SessionRoutes(sessions, debriefs));

@@ -1,10 +1,13 @@
 package trimwright.practice;
 
+import org.jspecify.annotations.Nullable;
 import trimwright.crew.Aim;
 import trimwright.crew.ComputedHand;
 import trimwright.crew.DrillCrew;
 import trimwright.crew.Habits;
+import trimwright.crew.HelmOrder;
 import trimwright.crew.Sight;
+import trimwright.crew.TurnConduct;
 import trimwright.crew.WingHand;
 import trimwright.motion.Commands;
 import trimwright.motion.MotionModel;
@@ -35,12 +38,23 @@ public final class DrillRun {
     private final DrillCrew crew;
     private final Watch watch;
     private final Tally tally;
+    private final @Nullable TurnConduct conduct;
+    private @Nullable HelmOrder told;
     private MotionState state;
     private long steps;
 
     /** @param hand that has the wing from the drill's beginning */
     public DrillRun(DrillSetup setup, WingHand hand) {
+        this(setup, hand, null);
+    }
+
+    /**
+     * @param hand that has the wing from the drill's beginning
+     * @param conduct of driver and flight controller from each word on until the turn is over; null for the usual one
+     */
+    public DrillRun(DrillSetup setup, WingHand hand, @Nullable TurnConduct conduct) {
         this.setup = setup;
+        this.conduct = conduct;
         Drill drill = setup.drill();
         WeatherSpec weather = new WeatherSpec(
                 setup.wind(),
@@ -67,7 +81,7 @@ public final class DrillRun {
         double time = steps * STEP;
         double since = time - SETTLING;
         Sight sight = watch.look(state, time, STEP);
-        crew.tell(setup.drill().orderAt(since));
+        tell(setup.drill().orderAt(since));
         Commands commands = crew.work(sight, STEP);
         double progress = crew.progress(sight);
         double best = crew.bestProgress(sight);
@@ -87,6 +101,17 @@ public final class DrillRun {
                 tally.toGun(since),
                 tally.toLine(),
                 crew.turning());
+    }
+
+    private void tell(HelmOrder order) {
+        if (order.equals(told)) {
+            return;
+        }
+        crew.tell(order);
+        if (told != null && conduct != null) {
+            crew.conduct(conduct);
+        }
+        told = order;
     }
 
     /** Whether its length is sailed, or she has capsized. */

@@ -61,6 +61,7 @@ export function Stage({ offer, drill, sail, hands, mine, isFresh }) {
         <dl class="figures">${FIGURES.map(([key]) => html`<div class=${key}><dt>${t(`web.practice.figure.${key}`)}</dt><dd data-figure=${key}>\u2013</dd></div>`)}
           <div class="lost"><dt>${t('web.practice.figure.lost_s')}</dt><dd data-figure="lost_s">\u2013</dd></div></dl>
         <div class="word" aria-live="assertive"></div>
+        <div class="cue"></div>
       </div>
       <div class="drawings">
         <figure><${Astern} shape=${offer.shape} /><figcaption>${t('web.practice.astern')}</figcaption></figure>
@@ -81,6 +82,7 @@ function paint(root, frame, shape, drill, trace) {
   root.classList.toggle('touched', frame.hull_touched);
   root.classList.toggle('stalled', frame.stall_margin_deg < 0);
   write(root.querySelector('.word'), wordAt(frame, drill));
+  write(root.querySelector('.cue'), frame.cue ?? '');
   turnAstern(root, frame, shape);
   turnAbove(root, frame);
   turnCuts(root, frame);
