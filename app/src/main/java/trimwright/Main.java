@@ -100,7 +100,7 @@ public final class Main {
                 new SimulateCommand(console, books),
                 new TakeOffCommand(console, books),
                 new TargetsCommand(console, books, tables),
-                new TurnPlanCommand(console, folders, books),
+                new TurnPlanCommand(console, folders, books, Clock.system(ZoneId.systemDefault())),
                 new StartPlanCommand(console, books),
                 new WingCommand(console, tables),
                 new WhereCommand(console, folders));

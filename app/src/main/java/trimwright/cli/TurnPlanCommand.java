@@ -1,12 +1,19 @@
 package trimwright.cli;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.cards.TurnCardPdf;
 import trimwright.crew.TurnKind;
 import trimwright.drills.DrillBoats;
 import trimwright.drills.TurnPlanDocument;
@@ -16,6 +23,7 @@ import trimwright.plans.KeptPlans;
 import trimwright.prepare.TargetBooks;
 import trimwright.text.Progress;
 import trimwright.text.Texts;
+import trimwright.text.UserInputException;
 import trimwright.turn.TurnBegin;
 import trimwright.turn.TurnSetup;
 
@@ -54,14 +62,19 @@ public final class TurnPlanCommand implements Callable<Integer> {
     @Option(names = "--keep", descriptionKey = "turnplan.keep")
     private boolean keep;
 
+    @Option(names = "--pdf", paramLabel = "FILE", descriptionKey = "turnplan.pdf")
+    private @Nullable Path pdf;
+
     @Mixin
     private final LibraryOption library = new LibraryOption();
 
     private final Console console;
     private final Folders folders;
+    private final Clock clock;
     private final TargetBooks books;
 
-    public TurnPlanCommand(Console console, Folders folders, TargetBooks books) {
+    public TurnPlanCommand(Console console, Folders folders, TargetBooks books, Clock clock) {
+        this.clock = clock;
         this.folders = folders;
         this.console = console;
         this.books = books;
@@ -88,11 +101,23 @@ public final class TurnPlanCommand implements Callable<Integer> {
         if (keep) {
             kept = Texts.of("turnplan.kept", new KeptPlans(library.folder(folders)).keep(document)) + "\n";
         }
+        if (pdf != null) {
+            write(pdf, TurnCardPdf.bytes(document, LocalDate.now(clock)));
+        }
         if (common.json()) {
             console.json(document);
         } else {
             console.text(TurnPlanDocument.text(plans) + kept);
         }
         return CommandRunner.DONE;
+    }
+
+    private static void write(Path target, byte[] bytes) {
+        try {
+            Files.write(target, bytes);
+        } catch (IOException e) {
+            throw new UserInputException(
+                    Texts.of("card.not_written", target, e.getClass().getSimpleName()), e);
+        }
     }
 }
