@@ -64,8 +64,9 @@ public final class DrillDocument {
                         Units.toKnots(setup.wind()),
                         hand))
                 .append('\n');
-        if (result.end() == DrillResult.End.CAPSIZED) {
-            text.append(Texts.of("practice.capsized", result.seconds())).append('\n');
+        if (result.end() != DrillResult.End.SAILED) {
+            String key = result.end() == DrillResult.End.CAPSIZED ? "practice.capsized" : "practice.nose_dived";
+            text.append(Texts.of(key, result.seconds())).append('\n');
         }
         text.append(Texts.of("practice.lost", result.lost(), result.seconds(), Units.toKnots(result.meanSpeed())))
                 .append('\n');

@@ -85,15 +85,19 @@ class DrillsTest {
     /** Who knows what the boat needs, who divides the way by the speed of now, who does nothing. */
     @Test
     void whoKnowsTheBoatsTimesLosesLeastAtAStart() {
-        for (int seed = 1; seed <= 3; seed++) {
+        double byReference = 0;
+        double byFeel = 0;
+        double byNobody = 0;
+        for (int seed = 1; seed <= 5; seed++) {
             DrillResult reference = sail(Drill.START, Pilot.REFERENCE, seed);
-            DrillResult feel = sail(Drill.START, Pilot.FEEL, seed);
-            DrillResult none = sail(Drill.START, Pilot.NONE, seed);
-            String told = "seed " + seed + ": " + reference.lost() + ", " + feel.lost() + ", " + none.lost() + " s";
-            assertTrue(reference.lost() < feel.lost() && feel.lost() < none.lost(), told);
+            byReference += reference.lost();
+            byFeel += sail(Drill.START, Pilot.FEEL, seed).lost();
+            byNobody += sail(Drill.START, Pilot.NONE, seed).lost();
             DrillResult.Started started = reference.started();
-            assertTrue(started != null && started.late() >= 0 && started.metres() >= 0, told);
+            assertTrue(started != null && started.late() >= 0 && started.metres() >= 0, "seed " + seed + started);
         }
+        // Over seeds: who does not know the boat is early now and then, which costs most.
+        assertTrue(byReference < byFeel && byFeel < byNobody, byReference + ", " + byFeel + ", " + byNobody + " s");
         assertNull(sail(Drill.HOLD, Pilot.NONE, 1).started());
     }
 

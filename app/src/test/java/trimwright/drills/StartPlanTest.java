@@ -54,9 +54,9 @@ class StartPlanTest {
     @Test
     void speedIsGatheredInTheTimeOfTheReference() {
         StartTrial trial = new StartTrial(setup(130, 0), 1);
-        Held held = trial.held(0.2);
+        Held held = trial.held(0.1);
         assertEquals(20, Units.toKnots(held.speed()), 2, held.toString());
-        Gathered gathered = trial.gathered(0.2);
+        Gathered gathered = trial.gathered(0.1);
         assertTrue(gathered.seconds() > 8 && gathered.seconds() < 25, gathered.toString());
     }
 
@@ -79,7 +79,7 @@ class StartPlanTest {
         assertEquals(0, trial.delayed(Delay.DUMP, 0).lost(), 0.05);
         double two = trial.delayed(Delay.DUMP, 2).lost();
         double seven = trial.delayed(Delay.DUMP, 7).lost();
-        assertTrue(two > 0.5 && seven > two + 1, two + " s, " + seven + " s");
+        assertTrue(two > 0.2 && seven > two + 1, two + " s, " + seven + " s");
         assertTrue(trial.delayed(Delay.BEAR_AWAY, 7).across() > 10);
     }
 

@@ -80,11 +80,7 @@ public final class GustWatch {
                 new MotionModel(boat, platform.wing(), air, water, MotionStart.STRIPS, MotionModel.Lift.LAGGING);
         MotionState first = MotionStart.of(model, state);
         MotionState now = first;
-        SteadyHands hands = new SteadyHands(
-                first.controls(),
-                boat.mainFoil().rakeMin(),
-                boat.mainFoil().rakeMax(),
-                boat.rudder().elevatorAngleMax());
+        SteadyHands hands = new SteadyHands(boat, first.controls());
         double least = Math.min(boat.limits().heelMin(), state.get(Variable.HEEL)) - WAVER;
         double most = Math.max(boat.limits().heelMax(), state.get(Variable.HEEL)) + WAVER;
         double length = length(shape);

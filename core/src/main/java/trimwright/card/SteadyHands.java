@@ -1,5 +1,8 @@
 package trimwright.card;
 
+import trimwright.boat.Boat;
+import trimwright.flight.FoilGrip;
+import trimwright.flight.LevelFlight;
 import trimwright.motion.Controls;
 import trimwright.motion.MotionState;
 import trimwright.units.Angles;
@@ -15,31 +18,18 @@ final class SteadyHands {
     private static final double TURN_GAIN = 1.1;
     private static final double TURN_HOLD = 0.7;
     private static final double RUDDER_MOST = Math.PI / 12;
-    private static final double HEIGHT_TIME = 1.2;
-    private static final double CLIMB_MOST = 0.5;
-    private static final double CLIMB_GAIN = 8;
-    private static final double PITCH_HOLD = 0.6;
-    private static final double PITCH_GAIN = 0.8;
-    private static final double PITCH_DAMPING = 0.4;
 
     /** Speed at which the driver's gain is one (m/s). */
     private static final double USUAL = 12;
 
-    private final double rakeMin;
-    private final double rakeMax;
-    private final double elevatorMax;
+    private final LevelFlight level;
     private double rudder;
-    private double rake;
-    private double elevator;
 
     /** They begin with the controls where these are. */
-    SteadyHands(Controls now, double rakeMin, double rakeMax, double elevatorMax) {
-        this.rakeMin = rakeMin;
-        this.rakeMax = rakeMax;
-        this.elevatorMax = elevatorMax;
+    SteadyHands(Boat boat, Controls now) {
+        level = new LevelFlight(boat, new FoilGrip(boat));
+        level.begin(now.portRake(), now.elevator());
         rudder = now.rudder();
-        rake = now.portRake();
-        elevator = now.elevator();
     }
 
     /** Rudder for a heading (rad). */
@@ -54,26 +44,19 @@ final class SteadyHands {
 
     /** Rake of the leeward foil for a ride height (m). */
     double rake(MotionState now, double rideHeight, double wanted, double dt) {
-        double climb = clamp((wanted - rideHeight) / HEIGHT_TIME, -CLIMB_MOST, CLIMB_MOST);
-        double miss = climb - now.rates().climb();
-        rake += CLIMB_GAIN * miss / Math.max(5, now.rates().speed()) * dt;
-        rake = clamp(rake, rakeMin, rakeMax);
-        return rake;
+        level.climb(now, rideHeight, wanted, dt);
+        return level.rake();
     }
 
     /** Rake that goes toward a value (rad) no faster than that (rad/s), the height left to itself. */
     double rakeToward(double wanted, double most, double dt) {
-        rake = clamp(rake + clamp(wanted - rake, -most * dt, most * dt), rakeMin, rakeMax);
-        return rake;
+        level.drift(wanted, most, dt);
+        return level.rake();
     }
 
     /** Mean elevator for a pitch (rad). */
     double elevator(MotionState now, double pitch, double dt) {
-        double miss = now.pose().pitch() - pitch;
-        elevator = clamp(elevator + PITCH_HOLD * miss * dt, -elevatorMax, elevatorMax);
-        double asked =
-                elevator + PITCH_GAIN * miss + PITCH_DAMPING * now.rates().pitch();
-        return clamp(asked, -elevatorMax, elevatorMax);
+        return level.level(now, pitch, dt);
     }
 
     private static double clamp(double value, double least, double most) {

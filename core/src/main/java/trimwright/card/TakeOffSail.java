@@ -98,11 +98,7 @@ final class TakeOffSail {
         MotionModel model = new MotionModel(boat, platform.wing(), air, water, MotionStart.STRIPS);
         MotionState now = MotionStart.of(model, onHulls);
         LocalWind local = LocalWind.of(wind, MotionStart.WIND_FROM);
-        SteadyHands hands = new SteadyHands(
-                now.controls(),
-                boat.mainFoil().rakeMin(),
-                boat.mainFoil().rakeMax(),
-                boat.rudder().elevatorAngleMax());
+        SteadyHands hands = new SteadyHands(boat, now.controls());
         TakeOffTrimmer trimmer = new TakeOffTrimmer(
                 platform.wing().trim(), boat.rudder().elevatorAngleMax(), wind, onHulls, lift, gather, onFoils);
         double dt = MotionModel.STEP;

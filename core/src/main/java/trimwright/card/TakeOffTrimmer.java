@@ -50,6 +50,9 @@ final class TakeOffTrimmer {
     /** Leeward heel on the hulls that is left alone (rad). */
     private static final double FREE_HEEL = Math.PI / 72;
 
+    /** Windward heel beyond the target's and that which is left alone, at which all righting moment is given up (rad): chosen. */
+    private static final double GIVEN_UP = Math.PI / 36;
+
     /** Ride heights between which heel goes over to that of flying (m): sooner she would lose power that she has too little of. */
     private static final double TOUCHES = -0.05;
 
@@ -142,12 +145,19 @@ final class TakeOffTrimmer {
         incidence += clamp(incidence(from) + share * (incidence(to) - incidence(from)) - incidence, SHAPE * dt);
         double up = Math.max(0, Math.min(1, feel.ride() / onFoils.get(Variable.RIDE_HEIGHT)));
         pitch += clamp(mix(gather, onFoils, Variable.PITCH, up) - pitch, SHAPE * dt);
-        crew += clamp(mix(gather, onFoils, Variable.CREW_PLACE, up) - crew, WALK * dt);
+        double used = 1 - givenUp(now);
+        crew += clamp(used * mix(gather, onFoils, Variable.CREW_PLACE, up) - crew, WALK * dt);
         // The same moment of the elevators at less speed.
         double slower = Math.max(1, aimedSpeed / Math.max(1, speed));
-        double asked = Math.min(elevatorMax, mix(from, to, Variable.ELEVATOR_DIFFERENTIAL, share) * slower * slower);
+        double asked = used * Math.min(elevatorMax, mix(from, to, Variable.ELEVATOR_DIFFERENTIAL, share) * slower * slower);
         differential += clamp(asked - differential, SHAPE * dt);
         sheet(now, feel, speed < SHORT * aimedSpeed, dt);
+    }
+
+    /** Share of the righting moment that is given up (-): what heels her to windward beyond the target is too much. */
+    private double givenUp(MotionState now) {
+        double over = now.pose().roll() - onFoils.get(Variable.HEEL) - FREE_HEEL;
+        return Math.max(0, Math.min(1, over / GIVEN_UP));
     }
 
     /** Share of the way from the speed on the hulls to that of leaving the water (-), 0 to 1. */

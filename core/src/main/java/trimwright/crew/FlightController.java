@@ -2,6 +2,9 @@ package trimwright.crew;
 
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
+import trimwright.flight.FoilGrip;
+import trimwright.flight.HeelHold;
+import trimwright.flight.LevelFlight;
 import trimwright.units.Units;
 
 /**
@@ -13,7 +16,7 @@ final class FlightController {
     /** Speed from which she is asked to fly, and below which she is let down (m/s): chosen. */
     private static final double FLY = 10.0;
 
-    private static final double LET_DOWN = 7.8;
+    private static final double LET_DOWN = 8.4;
     /** Speed above which the windward board is lifted (m/s): chosen. */
     private static final double ONE_BOARD = 10.5;
 
@@ -46,28 +49,18 @@ final class FlightController {
     /** Ride height of a boat that is kept down (m): chosen, the lower part of the hulls is in the water. */
     private static final double DOWN = -0.1;
 
-    private static final double CLIMB_MOST = 0.5;
-    private static final double HEIGHT_TIME = 1.2;
-    private static final double CLIMB_GAIN = 8.0;
-    private static final double ROLL_TIME = 1.0;
-    private static final double ROLL_MOST = Math.toRadians(6);
-    private static final double ROLL_GAIN = 2.5;
-    private static final double PITCH_HOLD = 0.6;
-    private static final double PITCH_GAIN = 0.8;
-    private static final double PITCH_DAMPING = 0.4;
     private static final double RESTING_RAKE = Math.toRadians(-2);
-    private static final double SPREAD_MOST = Math.toRadians(6);
 
     private final Boat boat;
     private final Habits habits;
 
-    private double collective = Math.toRadians(2);
+    private final LevelFlight level;
+    private final HeelHold heelHold;
     private double asked;
     private double spread;
     private double spare;
     private double portRake;
     private double starboardRake;
-    private double levelled;
     private double elevator;
     private double differential;
     private double portBoard = 1;
@@ -81,18 +74,26 @@ final class FlightController {
     FlightController(Boat boat, Habits habits) {
         this.boat = boat;
         this.habits = habits;
+        FoilGrip grip = new FoilGrip(boat);
+        level = new LevelFlight(boat, grip);
+        heelHold = new HeelHold(grip);
+    }
+
+    private FlightController(FlightController of, Habits habits) {
+        boat = of.boat;
+        this.habits = habits;
+        level = of.level.copy();
+        heelHold = of.heelHold.copy();
     }
 
     /** One that goes on from here with those habits. */
     FlightController copy(Habits with) {
-        FlightController other = new FlightController(boat, with);
-        other.collective = collective;
+        FlightController other = new FlightController(this, with);
         other.asked = asked;
         other.spread = spread;
         other.spare = spare;
         other.portRake = portRake;
         other.starboardRake = starboardRake;
-        other.levelled = levelled;
         other.elevator = elevator;
         other.differential = differential;
         other.portBoard = portBoard;
@@ -119,9 +120,9 @@ final class FlightController {
         if (both && !flying) {
             rightOnHulls(sight, tack, dt);
         } else if (both) {
-            holdHeel(sight, isRound(turn, tack) ? tack * aim.attitude().heel() : 0, dt);
+            spread = heelHold.spread(sight.state(), sight.rideHeight(), isRound(turn, tack) ? tack * aim.attitude().heel() : 0, dt);
         }
-        rakes(sight, both);
+        rakes(sight, both, dt);
         pitch(sight, aim, dt);
         balance(sight, aim, tack, turn, dt);
     }
@@ -150,6 +151,7 @@ final class FlightController {
         portBoard = starboardBoard;
         starboardBoard = board;
         spread = -spread;
+        heelHold.learn(spread);
         differential = -differential;
         crew = -crew;
     }
@@ -157,27 +159,22 @@ final class FlightController {
     /** When the second board begins or ends to count, each foil keeps the rake that it has. */
     private void handOver(boolean both, int tack) {
         if (both && !wasBoth) {
-            spread = tack * (collective - RESTING_RAKE) / 2;
-            collective = (collective + RESTING_RAKE) / 2;
+            spread = tack * (level.rake() - RESTING_RAKE) / 2;
+            heelHold.learn(spread);
+            level.rake((level.rake() + RESTING_RAKE) / 2);
         } else if (!both && wasBoth) {
-            collective += tack * spread;
+            level.rake(level.rake() + tack * spread);
             spread = 0;
         }
         wasBoth = both;
     }
 
-    /** With both boards down the two rakes hold the heel; what they hold, the wing need not spill. */
-    private void holdHeel(Sight sight, double heel, double dt) {
-        double rate = clamp((heel - sight.state().pose().roll()) / ROLL_TIME, ROLL_MOST);
-        double miss = rate - sight.state().rates().roll();
-        spread = clamp(spread + ROLL_GAIN * miss * dt, SPREAD_MOST);
-    }
-
     /** On the hulls the leeward foil lifts against leeward heel. */
     private void rightOnHulls(Sight sight, int tack, double dt) {
         double heel = tack * sight.state().pose().roll();
-        double wanted = Math.max(0, Math.min(SPREAD_MOST, 0.8 * (Math.toRadians(-1.5) - heel)));
+        double wanted = Math.max(0, Math.min(HeelHold.SPREAD_MOST, 0.8 * (Math.toRadians(-1.5) - heel)));
         spread += clamp(tack * wanted - spread, Math.toRadians(4) * dt);
+        heelHold.learn(spread);
     }
 
     /** Down the wind the second board comes up sooner when wing and windward foil have less righting moment to work against. */
@@ -222,7 +219,7 @@ final class FlightController {
         boolean kept = (isRound(turn, tack) || isOnOneTack(turn))
                 && sight.speed() > ONE_BOARD - 1
                 && sight.rideHeight() > 0.1
-                && heel < TOO_FAR;
+                && heel + LOOK_AHEAD * tack * sight.state().rates().roll() < TOO_FAR;
         boolean lift = alreadyUp ? kept : settled && isUnloaded(sight, tack);
         portBoard = lift && tack < 0 ? 0 : 1;
         starboardBoard = lift && tack > 0 ? 0 : 1;
@@ -258,44 +255,34 @@ final class FlightController {
         if (isKeptDown) {
             aimed = DOWN;
         }
-        double least = boat.mainFoil().rakeMin();
-        double most = boat.mainFoil().rakeMax();
         if (!flying) {
             asked = sight.rideHeight();
             double unload = Math.toRadians(2) + Math.toRadians(2) * Math.max(0, Math.min(1, sight.speed() - LET_DOWN));
-            collective += clamp(unload - collective, Math.toRadians(3) * dt);
+            level.drift(unload, Math.toRadians(3), dt);
             return;
         }
         asked = Math.max(asked + clamp(aimed - asked, RISE * dt * (aimed < asked ? 2 : 1)), sight.rideHeight() - 0.3);
-        double climb = clamp((asked - sight.rideHeight() - risen) / HEIGHT_TIME, CLIMB_MOST);
-        double miss = climb - sight.state().rates().climb();
-        collective += CLIMB_GAIN * miss / Math.max(5, sight.speed()) * dt;
-        collective = Math.max(least, Math.min(most, collective));
+        level.climb(sight.state(), sight.rideHeight(), asked - risen, dt);
     }
 
     /** The elevators together hold the pitch; on the hulls they are let go. */
     private void pitch(Sight sight, Aim aim, double dt) {
-        double most = boat.rudder().elevatorAngleMax();
-        double wish = 0;
         if (flying || sight.rideHeight() > -0.1) {
-            double miss = sight.state().pose().pitch() - aim.attitude().pitch();
-            levelled = clamp(levelled + PITCH_HOLD * miss * dt, most);
-            wish = levelled
-                    + PITCH_GAIN * miss
-                    + PITCH_DAMPING * sight.state().rates().pitch();
+            elevator = level.level(sight.state(), aim.attitude().pitch(), dt);
         } else {
-            levelled = 0;
+            level.letPitchGo();
+            elevator = 0;
         }
-        elevator = clamp(wish, most);
     }
 
-    private void rakes(Sight sight, boolean both) {
-        double least = boat.mainFoil().rakeMin();
-        double most = boat.mainFoil().rakeMax();
-        boolean portUp = sight.state().controls().portBoard() <= 0.4;
-        boolean starboardUp = sight.state().controls().starboardBoard() <= 0.4;
-        portRake = portUp && !both ? RESTING_RAKE : Math.max(least, Math.min(most, collective + spread));
-        starboardRake = starboardUp && !both ? RESTING_RAKE : Math.max(least, Math.min(most, collective - spread));
+    private void rakes(Sight sight, boolean both, double dt) {
+        boolean portUp = !both && sight.state().controls().portBoard() <= 0.4;
+        boolean starboardUp = !both && sight.state().controls().starboardBoard() <= 0.4;
+        portRake = portUp ? RESTING_RAKE : level.rakeWithin(level.rake() + spread);
+        starboardRake = starboardUp ? RESTING_RAKE : level.rakeWithin(level.rake() - spread);
+        if (both) {
+            level.reached((portRake + starboardRake) / 2, dt);
+        }
     }
 
     /**
@@ -332,7 +319,7 @@ final class FlightController {
         }
         differential = isRound(turn, tack) ? tack * given : 0;
         double crewMoment = boat.crew().mass() * Units.G;
-        double out = boat.crew().yMax() * (1 - 1.2 * Math.max(0, unused - 0.33)) - missing / crewMoment;
+        double out = boat.crew().yMax() * (1 - 1.5 * Math.max(0, unused - 0.33)) - missing / crewMoment;
         crew = (turn == null ? tack : turn.toTack())
                 * Math.max(-boat.crew().yMax(), Math.min(boat.crew().yMax(), out));
         if (turn != null && Math.abs(sight.trueWindAngle()) < Math.toRadians(35)) {

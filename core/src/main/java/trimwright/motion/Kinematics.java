@@ -4,6 +4,9 @@ import trimwright.foil.Flow;
 
 /** Velocities and depths of points of the boat at one instant. Flat, calm water. */
 final class Kinematics {
+    /** Nearer to the vertical heading and roll are one: a boat that stands on her nose has long ended her run. */
+    private static final double LEAST_COS_PITCH = 0.2;
+
     private final double sinRoll;
     private final double cosRoll;
     private final double sinPitch;
@@ -43,6 +46,18 @@ final class Kinematics {
     /** Bottom of the hulls, on the centreline at the main foils, above the water (m). */
     double originHeight() {
         return originHeight;
+    }
+
+    /** Rates of turning about the body's axes (rad/s). */
+    Spin spin() {
+        return new Spin(p, q, r);
+    }
+
+    /** How fast roll, pitch and heading change at such rates about the body's axes (rad/s), in this order. */
+    Spin turning(Spin spin) {
+        double aside = spin.q() * sinRoll + spin.r() * cosRoll;
+        double yaw = aside / Math.max(LEAST_COS_PITCH, cosPitch);
+        return new Spin(spin.p() + sinPitch * yaw, spin.q() * cosRoll - spin.r() * sinRoll, yaw);
     }
 
     /** Bow up (rad). */

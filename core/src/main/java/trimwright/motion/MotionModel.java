@@ -20,14 +20,8 @@ public final class MotionModel {
 
     /** Lift slope of a foil or strut in the water (1/rad): for the steps' implicit parts only, chosen. */
     private static final double WATER_SLOPE = 3.5;
-    /** Heave and pitch have no swing of their own: mass over hold (s), chosen. */
-    private static final double HEAVE_TIME = 0.25;
-
-    private static final double PITCH_TIME = 0.25;
-    /** Fastest climb or fall (m/s) and pitching (rad/s) that the crew lets happen: chosen. */
-    private static final double CLIMB_MOST = 1.2;
-
-    private static final double PITCH_RATE_MOST = Math.toRadians(4);
+    /** Water that moves with a foil over that of a long plate (-): hydro 4.2. */
+    private static final double FINITE_SPAN = 0.7;
     /** Water that moves with a hull sideways and up over what the hull displaces (-): middle of 0.5-1.0 (hydro 4.2). */
     private static final double HULL_ADDED = 0.7;
 
@@ -40,6 +34,7 @@ public final class MotionModel {
     private final ForceSum sum = new ForceSum();
     private final double addedSway;
     private final double addedHeave;
+    private final double addedPitch;
     private MotionLoads loads = new MotionLoads(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     /** How the wing's lift follows its flow. */
@@ -68,7 +63,15 @@ public final class MotionModel {
         double shaft = boat.mainFoil().shaftChord();
         double tip = boat.mainFoil().tipChord();
         addedSway = quarter * shaft * shaft * 0.6 * boat.mainFoil().shaftLength();
-        addedHeave = 0.7 * quarter * tip * tip * boat.mainFoil().tipSpan();
+        addedHeave = FINITE_SPAN * quarter * tip * tip * boat.mainFoil().tipSpan();
+        double elevator = boat.rudder().elevatorChord();
+        addedPitch = 2
+                * FINITE_SPAN
+                * quarter
+                * elevator
+                * elevator
+                * boat.rudder().elevatorSpan()
+                * StrictMath.pow(boat.rudder().x() - inertia.x(), 2);
     }
 
     private MotionModel(MotionModel of) {
@@ -80,6 +83,7 @@ public final class MotionModel {
         actuators = of.actuators;
         addedSway = of.addedSway;
         addedHeave = of.addedHeave;
+        addedPitch = of.addedPitch;
         loads = of.loads;
     }
 
@@ -88,8 +92,11 @@ public final class MotionModel {
         return new MotionModel(this);
     }
 
-    /** The state after one step (s) in that wind. */
+    /** The state after one step (s) in that wind. After a {@link Mishap} she lies where she is. */
     public MotionState step(MotionState state, Commands commands, LocalWind wind, double dt) {
+        if (Mishap.of(state.pose()) != null) {
+            return new MotionState(state.pose(), Rates.NONE, state.controls());
+        }
         Controls controls = actuators.move(state.controls(), commands, loads.turningMoment(), dt);
         Pose pose = state.pose();
         Rates rates = state.rates();
@@ -115,10 +122,8 @@ public final class MotionModel {
         double forward = motion.levelX(sum.x, sum.y, sum.z);
         double starboard = motion.levelY(sum.y, sum.z);
         double down = motion.levelZ(sum.x, sum.y, sum.z) + inertia.mass() * Units.G;
-        double k = sum.k - (cy * sum.z - cz * sum.y);
-        double m = sum.m - (cz * sum.x - cx * sum.z);
-        double n = sum.n - (cx * sum.y - cy * sum.x);
-        double yawMoment = motion.levelZ(k, m, n);
+        Spin moment = new Spin(
+                sum.k - (cy * sum.z - cz * sum.y), sum.m - (cz * sum.x - cx * sum.z), sum.n - (cx * sum.y - cy * sum.x));
         double lengthSquared = StrictMath.pow(0.25 * boat.hulls().lengthOverall(), 2);
 
         double hullWater = HULL_ADDED * waterForces.hullLift() / Units.G;
@@ -127,37 +132,31 @@ public final class MotionModel {
         double swayDamping = flow
                 * (boards * boat.mainFoil().shaftChord() * 1.2
                         + 2 * boat.rudder().shaftChord());
-        double liftDamping =
-                flow * (boards * boat.mainFoil().tipArea() + 2 * boat.rudder().elevatorArea());
+        double elevators = flow * 2 * boat.rudder().elevatorArea();
+        double liftDamping = flow * boards * boat.mainFoil().tipArea() + elevators;
         double lift = boat.mainFoil().yLift();
-        double aft = boat.rudder().x();
+        double aft = boat.rudder().x() - cx;
         double hullDamping = waterForces.hullLift() > 0 ? 4 * WaterForces.HULL_DAMPING : 0;
         double massSway = inertia.mass() + addedSway * boards + hullWater;
         double massHeave = inertia.mass() + addedHeave * boards + hullWater;
         double surge = rates.surge() + dt * (forward / inertia.mass() + rates.yaw() * rates.sway());
         double sway =
                 rates.sway() + implicit(dt, starboard - massSway * rates.yaw() * rates.surge(), massSway, swayDamping);
-        double climb =
-                withoutInertia(rates.climb(), -down, massHeave / HEAVE_TIME, liftDamping + hullDamping, CLIMB_MOST);
-        double roll = rates.roll()
-                + implicit(
-                        dt,
-                        k,
-                        inertia.roll() + (addedHeave * boards + hullWater) * lift * lift,
-                        airForces.rollDamping() + (liftDamping + hullDamping) * lift * lift);
-        double yaw = rates.yaw()
-                + implicit(
-                        dt,
-                        yawMoment,
-                        inertia.yaw() + hullWater * lengthSquared,
-                        flow * 2 * boat.rudder().shaftChord() * aft * aft);
-        double pitch = withoutInertia(
-                rates.pitch(),
-                m,
-                (inertia.pitch() + hullWater * lengthSquared) / PITCH_TIME,
-                flow * 2 * boat.rudder().elevatorArea() * aft * aft + hullDamping * lengthSquared,
-                PITCH_RATE_MOST);
-        Rates next = new Rates(surge, sway, climb, roll, pitch, yaw);
+        double climb = rates.climb() + implicit(dt, -down, massHeave, liftDamping + hullDamping);
+        Tensor tensor = inertia.about(controls.crew())
+                .plus(
+                        (addedHeave * boards + hullWater) * lift * lift,
+                        addedPitch + hullWater * lengthSquared,
+                        hullWater * lengthSquared);
+        Tensor damped = tensor.plus(
+                dt * (airForces.rollDamping() + (liftDamping + hullDamping) * lift * lift),
+                dt * (elevators * aft * aft + hullDamping * lengthSquared),
+                dt * flow * 2 * boat.rudder().shaftChord() * aft * aft);
+        Spin spin = motion.spin();
+        Spin changed =
+                damped.rates(moment.plus(tensor.momentum(spin).cross(spin)).times(dt));
+        Spin turning = motion.turning(spin.plus(changed));
+        Rates next = new Rates(surge, sway, climb, turning.p(), turning.q(), turning.r());
         return new MotionState(moved(pose, rates, next, dt), next, controls);
     }
 
@@ -206,9 +205,8 @@ public final class MotionModel {
     public double energy(MotionState state) {
         Rates r = state.rates();
         return 0.5 * inertia.mass() * (r.surge() * r.surge() + r.sway() * r.sway() + r.climb() * r.climb())
-                + 0.5 * inertia.roll() * r.roll() * r.roll()
-                + 0.5 * inertia.pitch() * r.pitch() * r.pitch()
-                + 0.5 * inertia.yaw() * r.yaw() * r.yaw()
+                + inertia.about(state.controls().crew())
+                        .energy(kinematics(state).spin())
                 + inertia.mass() * Units.G * state.pose().height();
     }
 
@@ -225,15 +223,6 @@ public final class MotionModel {
         return dt * force / (mass + dt * damping);
     }
 
-    /**
-     * Rate at which a force would be used up by its own damping and by the hold that the crew has on it; the force was
-     * taken at the present rate.
-     */
-    private static double withoutInertia(double rate, double force, double hold, double damping, double most) {
-        double next = (force + damping * rate) / (hold + damping);
-        return Math.max(-most, Math.min(most, next));
-    }
-
     private static Pose moved(Pose pose, Rates before, Rates after, double dt) {
         double surge = 0.5 * (before.surge() + after.surge());
         double sway = 0.5 * (before.sway() + after.sway());
@@ -241,12 +230,13 @@ public final class MotionModel {
         double middle = 0.5 * (pose.heading() + heading);
         double cos = StrictMath.cos(middle);
         double sin = StrictMath.sin(middle);
+        // Height, roll and pitch swing: with the new rates the step adds no energy to a swing.
         return new Pose(
                 pose.north() + dt * (surge * cos - sway * sin),
                 pose.east() + dt * (surge * sin + sway * cos),
-                pose.height() + dt * 0.5 * (before.climb() + after.climb()),
+                pose.height() + dt * after.climb(),
                 Angles.compass(heading),
-                pose.roll() + dt * 0.5 * (before.roll() + after.roll()),
-                pose.pitch() + dt * 0.5 * (before.pitch() + after.pitch()));
+                pose.roll() + dt * after.roll(),
+                pose.pitch() + dt * after.pitch());
     }
 }

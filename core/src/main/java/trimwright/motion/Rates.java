@@ -11,6 +11,9 @@ package trimwright.motion;
  * @param yaw bow to starboard (rad/s)
  */
 public record Rates(double surge, double sway, double climb, double roll, double pitch, double yaw) {
+    /** Lying still. */
+    public static final Rates NONE = new Rates(0, 0, 0, 0, 0, 0);
+
     /** Speed through the water (m/s). */
     public double speed() {
         return Math.sqrt(surge * surge + sway * sway);

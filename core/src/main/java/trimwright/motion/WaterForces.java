@@ -8,7 +8,6 @@ import trimwright.foil.MainFoilModel;
 import trimwright.foil.RudderModel;
 import trimwright.foil.SubmergedFoil;
 import trimwright.foil.SurfaceStrut;
-import trimwright.hull.HullLoad;
 import trimwright.hull.HullModel;
 import trimwright.water.WaterState;
 
@@ -23,6 +22,14 @@ final class WaterForces {
     /** Damping of half a hull's heave (N s/m): chosen, about a third of critical for the whole boat. */
     static final double HULL_DAMPING = 3500;
 
+    /**
+     * Stations of a hull from its middle over the waterline's length, and the share of the buoyancy at each: together they have
+     * the length of gyration of the waterplane that {@link HullModel} has, so that level trim and small pitch are its own.
+     */
+    private static final double[] STATION = {-0.5, -0.25, 0, 0.25, 0.5};
+
+    private static final double[] CARRIES = {0.04, 0.2632, 0.3936, 0.2632, 0.04};
+
     private final Boat boat;
     private final double hullCentreX;
     private final MainFoilModel[] mainFoil = new MainFoilModel[2];
@@ -31,7 +38,7 @@ final class WaterForces {
     private final FoilLoad load = new FoilLoad();
     private final FoilLoad tipLoad = new FoilLoad();
     private final FoilLoad shaftLoad = new FoilLoad();
-    private final HullLoad hullLoad = new HullLoad();
+    private final double[] carried = new double[2];
 
     private final double[] mainLift = new double[2];
     private final double[] elevatorLift = new double[2];
@@ -109,47 +116,44 @@ final class WaterForces {
     }
 
     private void addHulls(ForceSum sum, Kinematics motion) {
-        double half = boat.hulls().spacing() / 2;
-        double port = motion.depth(0, -half, 0);
-        double starboard = motion.depth(0, half, 0);
         hullLift = 0;
-        if (port <= 0 && starboard <= 0) {
-            return;
+        for (Side side : Side.values()) {
+            carried[side.ordinal()] = addBuoyancy(sum, motion, side.sign() * boat.hulls().spacing() / 2);
+            hullLift += carried[side.ordinal()];
         }
         for (Side side : Side.values()) {
-            double own = side == Side.PORT ? port : starboard;
+            double own = carried[side.ordinal()];
             if (own > 0) {
-                addHull(sum, motion, side.sign() * half, own, side == Side.PORT ? starboard : port, motion.pitch());
+                addHullDrag(sum, motion, side.sign() * boat.hulls().spacing() / 2, own, hullLift - own);
             }
         }
     }
 
-    /** Buoyancy straight up, drag against the course, both at the hull's own place. */
-    private void addHull(ForceSum sum, Kinematics motion, double y, double own, double other, double pitch) {
+    /** Buoyancy of one hull (N), straight up at each station, and what the station gives against moving up and down. */
+    private double addBuoyancy(ForceSum sum, Kinematics motion, double y) {
+        double lift = 0;
+        for (int i = 0; i < STATION.length; i++) {
+            double x = hullCentreX + STATION[i] * boat.hulls().waterlineLength();
+            double depth = motion.depth(x, y, 0);
+            if (depth > 0) {
+                double up = CARRIES[i] * hull.buoyancy(Math.min(depth, HULL_DEPTH));
+                lift += up;
+                double wet = Math.min(1, depth / boat.hulls().draft());
+                double damping = 2 * HULL_DAMPING * CARRIES[i] * wet * motion.velocityZ(x, y);
+                sum.add(motion.bodyX(0, -up), motion.bodyY(0, 0, -up), motion.bodyZ(0, 0, -up) - damping, x, y, 0);
+            }
+        }
+        return lift;
+    }
+
+    /** Drag against the course, at the hull's own place. */
+    private void addHullDrag(ForceSum sum, Kinematics motion, double y, double own, double other) {
         double u = motion.velocityX(y, 0);
         double v = motion.velocityY(0, 0);
         double speed = Math.sqrt(u * u + v * v);
-        hull.load(speed, pitch, Math.min(own, HULL_DEPTH), Math.min(other, HULL_DEPTH), hullLoad);
-        double quarter = 0.25 * boat.hulls().waterlineLength();
-        addSlamming(sum, motion, hullCentreX + quarter, y);
-        addSlamming(sum, motion, hullCentreX - quarter, y);
-        double lift = hullLoad.buoyancy();
-        hullLift += lift;
-        double drag = hullLoad.drag() / Math.max(speed, 0.1);
-        sum.add(
-                motion.bodyX(0, -lift) - drag * u,
-                motion.bodyY(0, 0, -lift) - drag * v,
-                motion.bodyZ(0, 0, -lift),
-                hullLoad.buoyancyX(),
-                y,
-                hullLoad.dragZ());
-    }
-
-    /** What half a hull gives against being pushed into the water or pulled out of it. */
-    private void addSlamming(ForceSum sum, Kinematics motion, double x, double y) {
-        double wet =
-                Math.max(0, Math.min(1, motion.depth(x, y, 0) / boat.hulls().draft()));
-        sum.add(0, 0, -HULL_DAMPING * wet * motion.velocityZ(x, y), x, y, 0);
+        double drag = hull.resistance(speed, own, other) / Math.max(speed, 0.1);
+        double z = -0.5 * Math.min(HULL_DEPTH, hull.immersion(own));
+        sum.add(-drag * u, -drag * v, 0, 0, y, z);
     }
 
     private static void add(ForceSum sum, FoilLoad load, double up) {

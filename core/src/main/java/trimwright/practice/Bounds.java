@@ -3,15 +3,13 @@ package trimwright.practice;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
 import trimwright.crew.Sight;
+import trimwright.motion.Mishap;
 import trimwright.motion.MotionLoads;
 
 /** What a boat must not pass, as gauges tell it while she sails. */
 public record Bounds(Boat boat, WingSpec wing) {
     /** Over a limit by less counts as at it: the crew holds the elevator there. Chosen. */
     private static final double AT_LIMIT = 1.05;
-
-    /** Heel from which nobody could hold her (rad): chosen, far beyond any that is sailed. */
-    private static final double CAPSIZE = Math.toRadians(40);
 
     /** Whether an elevator pulls down by a twentieth or more beyond the boat file's limit. */
     public boolean isPastElevator(MotionLoads loads) {
@@ -35,8 +33,8 @@ public record Bounds(Boat boat, WingSpec wing) {
         return Math.max(down, pull) / AT_LIMIT;
     }
 
-    /** Whether she has heeled so far that nobody could hold her. */
+    /** Whether she has capsized or tripped over her bows. */
     public static boolean isCapsized(Sight sight) {
-        return Math.abs(sight.state().pose().roll()) > CAPSIZE;
+        return Mishap.of(sight.state().pose()) != null;
     }
 }

@@ -46,7 +46,9 @@ public record DrillResult(
         /** It went its length, or was stopped before. */
         SAILED,
         /** She heeled so far that nobody could have held her: what was left of the drill is lost. */
-        CAPSIZED
+        CAPSIZED,
+        /** Her bows went under and she tripped over them: what was left of the drill is lost. */
+        NOSE_DIVED
     }
 
     /**

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
 import trimwright.crew.Sight;
+import trimwright.motion.Mishap;
 import trimwright.motion.MotionLoads;
 
 /** Adds up what a drill counts. */
@@ -62,8 +63,9 @@ final class Tally {
         elevator += bounds.isPastElevator(loads) ? dt : 0;
         sheet += bounds.isPastSheet(loads) ? dt : 0;
         stall += loads.stallMargin() < 0 ? dt : 0;
-        if (Bounds.isCapsized(sight)) {
-            end = DrillResult.End.CAPSIZED;
+        Mishap mishap = Mishap.of(sight.state().pose());
+        if (mishap != null) {
+            end = mishap == Mishap.NOSE_DIVED ? DrillResult.End.NOSE_DIVED : DrillResult.End.CAPSIZED;
         }
         for (Turn turn : turns) {
             if (time >= turn.word && time < turn.word + TURN) {

@@ -18,6 +18,7 @@ import trimwright.motion.BoatView;
 import trimwright.motion.Commands;
 import trimwright.motion.Controls;
 import trimwright.motion.LocalWind;
+import trimwright.motion.Mishap;
 import trimwright.motion.MotionModel;
 import trimwright.motion.MotionState;
 import trimwright.units.Angles;
@@ -181,8 +182,11 @@ public final class BoatRun {
         return crew.hasFinished();
     }
 
-    /** Whether she has finished and left the course; nothing moves or is logged from then on. */
+    /** Whether she has finished and left the course, or lies in the water; nothing moves or is logged from then on. */
     public boolean hasLeft() {
+        if (Mishap.of(state.pose()) != null) {
+            return true;
+        }
         List<Double> passages = crew.passages();
         return crew.hasFinished() && time() > passages.get(passages.size() - 1) + AFTER_FINISH;
     }

@@ -41,11 +41,12 @@ class ArchitectureTest {
             Map.entry("power", Set.of("units", "boat")),
             Map.entry(
                     "card",
-                    Set.of("units", "air", "water", "boat", "wing", "foil", "platform", "target", "power", "motion")),
+                    Set.of("units", "air", "water", "boat", "wing", "foil", "platform", "target", "power", "motion", "flight")),
             Map.entry("aim", Set.of("units", "weather", "boat", "platform", "target", "card")),
             Map.entry("setup", Set.of("units", "air", "water", "weather", "boat", "platform", "target", "card", "aim")),
             Map.entry("motion", Set.of("units", "air", "water", "boat", "section", "wing", "foil", "hull")),
-            Map.entry("crew", Set.of("units", "boat", "course", "motion")),
+            Map.entry("flight", Set.of("boat", "motion")),
+            Map.entry("crew", Set.of("units", "boat", "course", "motion", "flight")),
             Map.entry(
                     "sim",
                     Set.of(

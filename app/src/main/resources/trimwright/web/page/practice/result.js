@@ -13,8 +13,8 @@ export function Result({ result, onAgain }) {
   const over = Object.entries(found.over_limit_s).filter(([, seconds]) => seconds > 0);
   return html`
     <section class="panel drill-result" role="status">
-      <h2>${t(found.end === 'capsized' ? 'web.practice.capsized' : 'web.practice.result')}</h2>
-      <p class="lost"><b>${fixed(found.lost_s, 1)}</b> ${t(found.end === 'capsized' ? 'web.practice.lost_capsized' : 'web.practice.lost_of', { seconds: fixed(found.seconds_s, 0) })}</p>
+      <h2>${t(found.end === 'sailed' ? 'web.practice.result' : `web.practice.${found.end}`)}</h2>
+      <p class="lost"><b>${fixed(found.lost_s, 1)}</b> ${t(found.end !== 'sailed' ? 'web.practice.lost_capsized' : 'web.practice.lost_of', { seconds: fixed(found.seconds_s, 0) })}</p>
       ${other && html`<p>${t('web.practice.yardstick', { lost: fixed(other.lost_s, 1) })}</p>`}
       ${found.turns.length > 0 && html`
         <table><thead><tr><th>${t('web.practice.turn')}</th><th class="n">${t('web.practice.turn_lost')}</th><th class="n">${t('web.practice.turn_least')}</th><th>${t('web.practice.turn_hull')}</th></tr></thead>
@@ -34,6 +34,6 @@ function Before({ runs }) {
   const most = Math.max(...shown.map((one) => one.lost), 1);
   return html`
     <figure class="runs"><svg viewBox=${`0 0 ${shown.length * 8} 40`} preserveAspectRatio="none" role="img" aria-label=${t('web.practice.runs_label')}>
-      ${shown.map((one, i) => html`<rect x=${i * 8 + 1} width="6" y=${40 - 38 * Math.max(0, one.lost) / most} height=${Math.max(0.5, 38 * Math.max(0, one.lost) / most)} class=${one.end === 'capsized' ? 'capsized' : i === shown.length - 1 ? 'now' : ''} />`)}</svg>
+      ${shown.map((one, i) => html`<rect x=${i * 8 + 1} width="6" y=${40 - 38 * Math.max(0, one.lost) / most} height=${Math.max(0.5, 38 * Math.max(0, one.lost) / most)} class=${one.end !== 'sailed' ? 'capsized' : i === shown.length - 1 ? 'now' : ''} />`)}</svg>
       <figcaption class="quiet">${t('web.practice.runs', { count: runs.length, best: fixed(Math.min(...runs.map((one) => one.lost)), 1) })}</figcaption></figure>`;
 }
