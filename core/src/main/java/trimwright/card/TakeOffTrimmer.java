@@ -149,7 +149,8 @@ final class TakeOffTrimmer {
         crew += clamp(used * mix(gather, onFoils, Variable.CREW_PLACE, up) - crew, WALK * dt);
         // The same moment of the elevators at less speed.
         double slower = Math.max(1, aimedSpeed / Math.max(1, speed));
-        double asked = used * Math.min(elevatorMax, mix(from, to, Variable.ELEVATOR_DIFFERENTIAL, share) * slower * slower);
+        double asked =
+                used * Math.min(elevatorMax, mix(from, to, Variable.ELEVATOR_DIFFERENTIAL, share) * slower * slower);
         differential += clamp(asked - differential, SHAPE * dt);
         sheet(now, feel, speed < SHORT * aimedSpeed, dt);
     }

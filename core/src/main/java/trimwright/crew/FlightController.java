@@ -26,6 +26,9 @@ final class FlightController {
     /** Windward heel at which the second board is let down again (rad): chosen. */
     private static final double TOO_FAR = Math.toRadians(12);
 
+    /** How much sooner it is let down where no righting moment is left to give up (rad): chosen. */
+    private static final double NOTHING_LEFT = Math.toRadians(5);
+
     /** True wind angle from which she counts as sailing down the wind (rad): chosen. */
     private static final double DOWN_THE_WIND = Math.toRadians(100);
 
@@ -120,7 +123,11 @@ final class FlightController {
         if (both && !flying) {
             rightOnHulls(sight, tack, dt);
         } else if (both) {
-            spread = heelHold.spread(sight.state(), sight.rideHeight(), isRound(turn, tack) ? tack * aim.attitude().heel() : 0, dt);
+            spread = heelHold.spread(
+                    sight.state(),
+                    sight.rideHeight(),
+                    isRound(turn, tack) ? tack * aim.attitude().heel() : 0,
+                    dt);
         }
         rakes(sight, both, dt);
         pitch(sight, aim, dt);
@@ -219,7 +226,7 @@ final class FlightController {
         boolean kept = (isRound(turn, tack) || isOnOneTack(turn))
                 && sight.speed() > ONE_BOARD - 1
                 && sight.rideHeight() > 0.1
-                && heel + LOOK_AHEAD * tack * sight.state().rates().roll() < TOO_FAR;
+                && heel + LOOK_AHEAD * tack * sight.state().rates().roll() < TOO_FAR - spare * NOTHING_LEFT;
         boolean lift = alreadyUp ? kept : settled && isUnloaded(sight, tack);
         portBoard = lift && tack < 0 ? 0 : 1;
         starboardBoard = lift && tack > 0 ? 0 : 1;

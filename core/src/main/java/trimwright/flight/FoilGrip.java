@@ -24,7 +24,9 @@ public final class FoilGrip {
     private final double roll;
 
     public FoilGrip(Boat boat) {
-        double mass = boat.platform().mass() + boat.wings().get(0).mass() + boat.crew().mass();
+        double mass = boat.platform().mass()
+                + boat.wings().get(0).mass()
+                + boat.crew().mass();
         double tip = SLOPE * boat.mainFoil().tipArea();
         double elevators = SLOPE * 2 * boat.rudder().elevatorArea();
         heave = tip / mass;
@@ -39,8 +41,7 @@ public final class FoilGrip {
 
     /** Upward acceleration for each radian of rake of the foils that are down (m/s2). */
     double heave(MotionState state) {
-        double boards = state.controls().portBoard()
-                + state.controls().starboardBoard();
+        double boards = state.controls().portBoard() + state.controls().starboardBoard();
         return pressure(state) * Math.max(1, boards) * heave;
     }
 

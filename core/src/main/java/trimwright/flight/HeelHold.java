@@ -43,8 +43,8 @@ public final class HeelHold {
      * roll (rad) at a ride height (m).
      */
     public double spread(MotionState state, double rideHeight, double roll, double dt) {
-        double rate = Math.max(
-                -ROLL_MOST, Math.min(ROLL_MOST, (roll - state.pose().roll()) / ROLL_TIME));
+        double rate =
+                Math.max(-ROLL_MOST, Math.min(ROLL_MOST, (roll - state.pose().roll()) / ROLL_TIME));
         double miss = rate - state.rates().roll();
         double forAcceleration = miss / RATE_TIME / grip.roll(state);
         double most = most(rideHeight);

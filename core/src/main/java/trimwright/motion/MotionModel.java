@@ -123,7 +123,9 @@ public final class MotionModel {
         double starboard = motion.levelY(sum.y, sum.z);
         double down = motion.levelZ(sum.x, sum.y, sum.z) + inertia.mass() * Units.G;
         Spin moment = new Spin(
-                sum.k - (cy * sum.z - cz * sum.y), sum.m - (cz * sum.x - cx * sum.z), sum.n - (cx * sum.y - cy * sum.x));
+                sum.k - (cy * sum.z - cz * sum.y),
+                sum.m - (cz * sum.x - cx * sum.z),
+                sum.n - (cx * sum.y - cy * sum.x));
         double lengthSquared = StrictMath.pow(0.25 * boat.hulls().lengthOverall(), 2);
 
         double hullWater = HULL_ADDED * waterForces.hullLift() / Units.G;

@@ -118,7 +118,8 @@ final class WaterForces {
     private void addHulls(ForceSum sum, Kinematics motion) {
         hullLift = 0;
         for (Side side : Side.values()) {
-            carried[side.ordinal()] = addBuoyancy(sum, motion, side.sign() * boat.hulls().spacing() / 2);
+            carried[side.ordinal()] =
+                    addBuoyancy(sum, motion, side.sign() * boat.hulls().spacing() / 2);
             hullLift += carried[side.ordinal()];
         }
         for (Side side : Side.values()) {

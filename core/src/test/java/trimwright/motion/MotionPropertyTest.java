@@ -43,28 +43,33 @@ class MotionPropertyTest {
         MotionModel model = model();
         Controls controls = controls(1);
         double height = model.heightFor(-0.3, 0, Math.toRadians(3), controls.crew());
-        MotionState state = new MotionState(
-                new Pose(0, 0, height, 0, 0, Math.toRadians(3)), new Rates(0, 0, 0, 0, 0, 0), controls);
+        MotionState state =
+                new MotionState(new Pose(0, 0, height, 0, 0, Math.toRadians(3)), new Rates(0, 0, 0, 0, 0, 0), controls);
         LocalWind calm = LocalWind.of(0.01, 0);
         double least = 0;
         for (int i = 0; i < 3000; i++) {
             state = model.step(state, new Commands(controls, Commands.FlapWork.TRIM), calm, MotionModel.STEP);
             least = Math.min(least, state.pose().pitch());
         }
-        double weight = 9.80665 * (BOAT.platform().mass() + BOAT.wings().get(0).mass() + BOAT.crew().mass());
+        double weight = 9.80665
+                * (BOAT.platform().mass()
+                        + BOAT.wings().get(0).mass()
+                        + BOAT.crew().mass());
         assertEquals(weight, model.loads().hullLift(), 0.01 * weight);
         assertEquals(0, state.rates().climb(), 1e-3);
         assertEquals(0, state.rates().pitch(), 1e-4);
         assertTrue(least < -Math.toRadians(0.2), "she swings past level: " + Math.toDegrees(least));
-        assertTrue(Math.abs(state.pose().pitch()) < Math.toRadians(1), Math.toDegrees(state.pose().pitch()) + " deg");
+        assertTrue(
+                Math.abs(state.pose().pitch()) < Math.toRadians(1),
+                Math.toDegrees(state.pose().pitch()) + " deg");
     }
 
     @Test
     void aBoatThatLiesOnHerSideOrHerBowsSailsNoMore() {
         MotionModel model = model();
-        for (Pose pose : new Pose[] {
-            new Pose(0, 0, 2, 0, Math.toRadians(-50), 0), new Pose(0, 0, 2, 0, 0, Math.toRadians(-25))
-        }) {
+        for (Pose pose :
+                new Pose[] {new Pose(0, 0, 2, 0, Math.toRadians(-50), 0), new Pose(0, 0, 2, 0, 0, Math.toRadians(-25))
+                }) {
             MotionState state = new MotionState(pose, new Rates(9, 0, 1, 1, 1, 1), controls(1));
             MotionState next = model.step(
                     state, new Commands(controls(1), Commands.FlapWork.TRIM), LocalWind.of(8, 1), MotionModel.STEP);
