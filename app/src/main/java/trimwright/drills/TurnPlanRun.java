@@ -16,7 +16,7 @@ import trimwright.turn.TurnTally;
 /** Finds the two plans of a turn and sails them, beside a turn without a plan, in gusts that the search has not seen. */
 public final class TurnPlanRun {
     /** Tries of moves for each plan, and turns in unseen gusts by which it is judged: chosen. */
-    public static final int TRIES = 48;
+    public static final int TRIES = 100;
 
     public static final int CHECKED = 200;
 

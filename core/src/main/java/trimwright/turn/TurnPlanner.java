@@ -22,7 +22,7 @@ public final class TurnPlanner {
     private static final int GENERATION = 10;
 
     /** Turns of a try, and of those so many that are sailed before it is seen whether the others are worth it: chosen. */
-    private static final int SEARCHED = 12;
+    private static final int SEARCHED = 20;
 
     private static final int FIRST = 4;
 
@@ -46,10 +46,10 @@ public final class TurnPlanner {
     private static final int RACED = 6;
 
     /** So many tries are given reserves, of that much righting moment each, down to so much (-): chosen. */
-    private static final int RESERVED = 4;
+    private static final int RESERVED = 6;
 
-    private static final double[] RESERVES = {0, 0.07, 0.14};
-    private static final double LEAST_MOMENT = 0.65;
+    private static final double[] RESERVES = {0, 0.07, 0.14, 0.21};
+    private static final double LEAST_MOMENT = 0.55;
 
     /** Share of turns from which touching is what the plan does (-): chosen. */
     private static final double MOSTLY = 0.5;
