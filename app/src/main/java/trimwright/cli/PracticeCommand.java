@@ -2,6 +2,7 @@ package trimwright.cli;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -14,6 +15,7 @@ import trimwright.drills.CuedDrill;
 import trimwright.drills.DrillBoats;
 import trimwright.drills.DrillDocument;
 import trimwright.drills.Pilot;
+import trimwright.plans.KeptPlan;
 import trimwright.plans.KeptPlans;
 import trimwright.practice.DrillResult;
 import trimwright.practice.DrillRun;
@@ -59,25 +61,26 @@ public final class PracticeCommand implements Callable<Integer> {
         }
         BoatFile file = drills.file();
         WingSpec spec = drills.wing(file);
+        Pilot hand = plan != null && pilot.equals(CuedDrill.PILOT) ? null : Pilot.of(pilot);
+        KeptPlan kept = plan == null ? null : KeptPlans.read(plan);
         DrillSetup setup = DrillBoats.setup(
                 DrillBoats.drill(drill), file, spec, drills.book(file, books, console), drills.wind(), seed);
-        if (plan != null) {
-            return sail(file, new CuedDrill(setup, KeptPlans.read(plan)), setup);
+        if (kept != null) {
+            return sail(file, new CuedDrill(setup, kept), setup, hand);
         }
-        Pilot hand = Pilot.of(pilot);
-        DrillResult result = DrillRun.sail(setup, hand.hand(setup));
+        Pilot computed = Objects.requireNonNull(hand);
+        DrillResult result = DrillRun.sail(setup, computed.hand(setup));
         if (common.json()) {
-            console.json(DrillDocument.of(file, setup, hand.word(), result));
+            console.json(DrillDocument.of(file, setup, computed.word(), result));
         } else {
-            console.text(DrillDocument.text(setup, hand.word(), result));
+            console.text(DrillDocument.text(setup, computed.word(), result));
         }
         return CommandRunner.DONE;
     }
 
     /** Along a plan's cues, by the plan's own hand where no other is named. */
-    private int sail(BoatFile file, CuedDrill drill, DrillSetup setup) {
-        boolean isOwn = pilot.equals(CuedDrill.PILOT);
-        WingHand hand = isOwn ? drill.hand() : Pilot.of(pilot).hand(setup);
+    private int sail(BoatFile file, CuedDrill drill, DrillSetup setup, @Nullable Pilot other) {
+        WingHand hand = other == null ? drill.hand() : other.hand(setup);
         DrillResult result = drill.sail(hand);
         if (common.json()) {
             ObjectNode document = DrillDocument.of(file, setup, pilot, result);

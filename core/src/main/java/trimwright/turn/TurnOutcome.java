@@ -25,7 +25,7 @@ package trimwright.turn;
  * @param sheetWork what the sheet did
  * @param signs what could be felt early
  * @param logged metres that a debrief of the log would tell: made good less than by sailing on as before the helm went over, until
- *     95 % of that is back (m); NaN for turns on one tack
+ *     95 % of that is back (m); NaN for turns on one tack and where she went over
  */
 public record TurnOutcome(
         double metres,

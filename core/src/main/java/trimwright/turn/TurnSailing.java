@@ -204,7 +204,9 @@ final class TurnSailing {
                 settled - helm,
                 gauge.sheet(),
                 signs,
-                setup.kind() == TurnKind.TACK || setup.kind() == TurnKind.GYBE ? gauge.lost(helm, done) : Double.NaN);
+                !capsized && (setup.kind() == TurnKind.TACK || setup.kind() == TurnKind.GYBE)
+                        ? gauge.lost(helm, done)
+                        : Double.NaN);
     }
 
     /** Time past a limit, without what straight sailing had before the word. */
