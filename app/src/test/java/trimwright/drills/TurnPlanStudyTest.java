@@ -71,11 +71,12 @@ class TurnPlanStudyTest {
     private static void row(String kind, String wind, String plan, TurnTally tally) {
         System.out.printf(
                 Locale.ROOT,
-                "| %s | %s | %s | %.0f | %.1f | %.3f (%.3f to %.3f) | %.2f | %.2f | %.2f | %.2f | %.0f |%n",
+                "| %s | %s | %s | %.0f | %.0f | %.1f | %.3f (%.3f to %.3f) | %.2f | %.2f | %.2f | %.2f | %.0f |%n",
                 kind,
                 wind,
                 plan,
                 tally.metres(),
+                tally.quantile(TurnOutcome::logged, 0.5),
                 Units.toKnots(tally.mean(TurnOutcome::least)),
                 tally.spoilt(),
                 tally.spoiltShare().low(),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
@@ -20,8 +21,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.plans.KeptPlans;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
+import trimwright.text.JsonOut;
 import trimwright.web.Services;
 import trimwright.web.Workbench;
 
@@ -37,6 +40,7 @@ class FleetBrowserTest {
     void start(@TempDir Path folder) {
         browser = new Browser();
         session = InventedRace.write(folder);
+        new KeptPlans(folder).keep(plan());
         library = Library.open(folder);
         workbench = Workbench.start(Services.of(library, List.of(), SharedBooks.get()), 0);
     }
@@ -272,6 +276,45 @@ class FleetBrowserTest {
         rows.first().click();
         assertThat(page.locator(".window-shown")).not().hasText(whole);
         Browser.keep(page, "turns-laid-over");
+    }
+
+    @Test
+    void turnsStandBesideTheKeptPlanOfTheirKindAndWind() {
+        Page page = open("", 1440, 900);
+        page.locator("#tab-turns").click();
+        page.locator("button[name=overlay]").click();
+        page.locator("select[name=kind]").selectOption("tack");
+        Locator planned = page.locator(".planned li");
+        assertThat(planned.first()).containsText("full plan for 15 kn, on the foils");
+        assertThat(planned.first()).containsText("camber against its cue");
+        assertThat(planned.first()).containsText("boards: cannot tell");
+        page.locator("select[name=kind]").selectOption("gybe");
+        assertThat(page.locator(".planned li")).hasCount(0);
+        Browser.keep(page, "turns-beside-plans");
+    }
+
+    /** Of a tack; its figures are invented. */
+    private static ObjectNode plan() {
+        ObjectNode document = JsonOut.document("turn-plan/1");
+        document.put("boat", "any").put("wing", "any").put("kind", "tack").put("begin", "foils");
+        document.put("tws_kn", 15);
+        ObjectNode plan = document.putObject("full");
+        for (String key : List.of(
+                "lead_s",
+                "ease_deg",
+                "over_awa_deg",
+                "across_sheet_deg",
+                "on_angle_deg",
+                "power_deg",
+                "rate_deg_per_s",
+                "exit_deg",
+                "build_ratio",
+                "board_ratio",
+                "height_more_m",
+                "moment_ratio")) {
+            plan.put(key, 1);
+        }
+        return document;
     }
 
     @Test
