@@ -24,7 +24,7 @@ public final class TurnPlanRun {
     private static final double CHANCE = 0.05;
 
     /** First of the numbers that only the check draws from. */
-    private static final long UNSEEN = 1001;
+    private static final long UNSEEN = 7001;
 
     private TurnPlanRun() {}
 

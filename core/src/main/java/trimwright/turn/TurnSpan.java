@@ -10,8 +10,8 @@ record TurnSpan(double[] least, double[] most, double[] middle) {
             case TACK ->
                 span(
                         new double[] {-4, -15, -5, 0, 0, 8, 0, 0, 0.05, -0.2, 0.7},
-                        new double[] {10, 25, 20, 30, 15, 30, 30, 1, 0.95, 0.6, 1},
-                        new double[] {-3, 8, 16, 17, 6, 14, 5, 0.8, 0.9, 0.28, 0.95});
+                        new double[] {10, 25, 28, 30, 15, 30, 30, 1, 0.95, 0.6, 1},
+                        new double[] {0, 18, 20, 10, 2, 18, 12, 0.9, 0.4, 0.2, 0.98});
             case GYBE ->
                 span(
                         new double[] {-6, -10, -5, 0, 0, 10, 0, 0, 0.05, -0.2, 0.7},
