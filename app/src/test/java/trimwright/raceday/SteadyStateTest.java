@@ -31,7 +31,7 @@ import trimwright.water.WaterState;
  */
 class SteadyStateTest {
     private static final BoatFile FILE = BoatFiles.find("whimbrel14");
-    private static final List<Double> WINDS = List.of(Units.fromKnots(13), Units.fromKnots(16), Units.fromKnots(20));
+    private static final List<Double> WINDS = List.of(Units.fromKnots(14), Units.fromKnots(16), Units.fromKnots(20));
     /** Time from which she counts as settled (s). */
     private static final double SETTLED = 60;
 

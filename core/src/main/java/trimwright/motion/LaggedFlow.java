@@ -2,7 +2,7 @@ package trimwright.motion;
 
 /**
  * The flow on a wing that its lift has come to follow: true wind with Kuessner's lag, the wing's own motion and setting with
- * Wagner's. Keeps the past, so it is for one wing in one run.
+ * Wagner's, both for a wing of aspect ratio six, the published one nearest to a tall wing. Keeps the past, so it is for one wing in one run.
  */
 final class LaggedFlow {
     private final LiftLag.Memory[] windX;
@@ -14,12 +14,12 @@ final class LaggedFlow {
 
     /** Begins as if the first flow had lasted for ever. */
     LaggedFlow(double[] windX, double[] windY, double[] ownY, Controls controls) {
-        this.windX = memories(LiftLag.KUSSNER, windX);
-        this.windY = memories(LiftLag.KUSSNER, windY);
-        this.ownY = memories(LiftLag.WAGNER, ownY);
-        sheet = LiftLag.WAGNER.of(controls.sheet());
-        camber = LiftLag.WAGNER.of(controls.camber());
-        twist = LiftLag.WAGNER.of(controls.twist());
+        this.windX = memories(LiftLag.KUSSNER_SIX, windX);
+        this.windY = memories(LiftLag.KUSSNER_SIX, windY);
+        this.ownY = memories(LiftLag.WAGNER_SIX, ownY);
+        sheet = LiftLag.WAGNER_SIX.of(controls.sheet());
+        camber = LiftLag.WAGNER_SIX.of(controls.camber());
+        twist = LiftLag.WAGNER_SIX.of(controls.twist());
     }
 
     private LaggedFlow(LaggedFlow of) {

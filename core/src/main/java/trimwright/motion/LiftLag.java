@@ -5,8 +5,7 @@ import java.util.Arrays;
 /**
  * How a thin section's lift follows a sudden change of its flow in steady, incompressible, attached sailing: share of the new steady
  * lift after so many half chords of travel, 1 - sum a exp(-b s). Sources: WAGNER-JONES and KUSSNER-JONES in docs/sources.md. Left
- * out: the force of the air's own inertia, which lasts as long as the change; the finite span, with which lift follows sooner
- * (Jones 1940); separated flow.
+ * out: the force of the air's own inertia, which lasts as long as the change; separated flow.
  */
 public final class LiftLag {
     /** After a change of the section's own incidence, flap or motion: Jones's approximation of Wagner's function. */
@@ -15,6 +14,13 @@ public final class LiftLag {
     /** After the edge of a gust has reached its nose: Jones's approximation of Kuessner's function. */
     public static final LiftLag KUSSNER =
             new LiftLag(new double[] {0.236, 0.513, 0.171}, new double[] {0.058, 0.364, 2.42});
+
+    /** As {@link #WAGNER} for a wing of aspect ratio six, over its own final lift: Jones's finite wing. */
+    public static final LiftLag WAGNER_SIX = new LiftLag(new double[] {0.361}, new double[] {0.381});
+
+    /** As {@link #KUSSNER} for a wing of aspect ratio six, over its own final lift. */
+    public static final LiftLag KUSSNER_SIX =
+            new LiftLag(new double[] {0.448, 0.272, 0.193}, new double[] {0.290, 0.725, 3.00});
 
     private final double[] share;
     private final double[] rate;

@@ -10,7 +10,7 @@ import trimwright.water.WaterState;
 
 /**
  * One boat's motion, stepped in time: surge, sway, heave, roll, pitch and yaw. Each rate's own damping is taken implicitly,
- * so that 0.02 s serves. Left out: lag of unsteady lift unless asked for, waves, current, the couplings of the products of inertia.
+ * so that 0.02 s serves. Left out: waves, current.
  *
  * <p>Keeps the wing's last flow from step to step, so one model is for one boat and one thread.
  */
@@ -45,9 +45,13 @@ public final class MotionModel {
         LAGGING
     }
 
-    /** @param strips into which the wing is cut; 16 to 20 serve */
+    /**
+     * With lift that lags.
+     *
+     * @param strips into which the wing is cut; 16 to 20 serve
+     */
     public MotionModel(Boat boat, WingSpec wing, AirState air, WaterState water, int strips) {
-        this(boat, wing, air, water, strips, Lift.AT_ONCE);
+        this(boat, wing, air, water, strips, Lift.LAGGING);
     }
 
     /** As above, with the wing's lift at once or lagging. */

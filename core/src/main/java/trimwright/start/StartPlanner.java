@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** Makes the plan of a start from many boats in gusts. The same setup and boats give the same plan. */
 public final class StartPlanner {
     /** Shares of her power on which she is held (-): chosen. */
-    public static final List<Double> POWERS = List.of(0.0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.8);
+    public static final List<Double> POWERS = List.of(0.0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8);
 
     /** Seconds to lose that a crew asks for: chosen. */
     public static final List<Double> WANTED = List.of(1.0, 2.0, 4.0);
