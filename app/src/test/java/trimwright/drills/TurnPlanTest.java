@@ -124,6 +124,9 @@ class TurnPlanTest {
                         found.othersBad(),
                         found.spoilt(),
                         found.stillSpoilt()));
+        AbortFinder.Found useless =
+                new AbortFinder(setup, TurnTally.of(setup, turns), (abort, number) -> turns.get(number)).find();
+        assertTrue(!useless.isTelling(), "giving up spoils as many: " + useless);
         AbortFinder.Found none = new AbortFinder(
                         setup, TurnTally.of(setup, Collections.nCopies(40, good)), (abort, number) -> good)
                 .find();

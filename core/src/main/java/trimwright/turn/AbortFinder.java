@@ -78,7 +78,13 @@ public final class AbortFinder {
                 index = counted.youden();
             }
         }
-        return best == null ? told(beyondAll(), false) : told(better(best), true);
+        Found found = best == null ? null : told(better(best), true);
+        return found == null || !isWorthIt(found) ? told(beyondAll(), false) : found;
+    }
+
+    /** No action is told that spoiled as many as going on did, in the turns that chose it or in those that did not. */
+    private boolean isWorthIt(Found found) {
+        return stillSpoilt(found.abort(), 0) < spoilt(found.abort(), 0) && found.stillSpoilt() < found.spoilt();
     }
 
     private static List<TurnAbort> candidates() {
@@ -112,10 +118,6 @@ public final class AbortFinder {
 
     private Found told(TurnAbort abort, boolean isTelling) {
         Counted counted = count(abort, 1);
-        int spoilt = 0;
-        for (int i = 1; i < turns.size(); i += 2) {
-            spoilt += abort.shows(turns.get(i).signs()) && isSpoilt.test(turns.get(i)) ? 1 : 0;
-        }
         return new Found(
                 abort,
                 isTelling,
@@ -123,8 +125,16 @@ public final class AbortFinder {
                 counted.bad,
                 counted.otherBad + counted.otherGood,
                 counted.otherBad,
-                spoilt,
+                spoilt(abort, 1),
                 stillSpoilt(abort, 1));
+    }
+
+    private int spoilt(TurnAbort abort, int first) {
+        int spoilt = 0;
+        for (int i = first; i < turns.size(); i += 2) {
+            spoilt += abort.shows(turns.get(i).signs()) && isSpoilt.test(turns.get(i)) ? 1 : 0;
+        }
+        return spoilt;
     }
 
     private int stillSpoilt(TurnAbort abort, int first) {
