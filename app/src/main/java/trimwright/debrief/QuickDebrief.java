@@ -89,7 +89,9 @@ public final class QuickDebrief {
     }
 
     private static Line foils(JsonNode boat) {
-        if (boat.path("foiling_told_by").asText().equals("not_told")) {
+        // Null where neither ride height nor speed tells it: then no spell is listed, which is not the same as none off
+        // the foils.
+        if (!boat.path("foiling_told_by").isTextual()) {
             return new Line(Subject.FOILS, Texts.of("quick.foils.not_told"), null, 0);
         }
         FoilTime time = FoilTime.of(boat);

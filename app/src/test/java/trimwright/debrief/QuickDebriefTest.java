@@ -73,6 +73,21 @@ class QuickDebriefTest {
         assertTrue(line(debrief, QuickDebrief.Subject.SENSORS).sentence().contains("attitude.roll"));
     }
 
+    /** As the document has it where neither ride height nor speed tells: no kind and no spells. */
+    @Test
+    void foilingThatIsNotToldIsNotAllOfTheLegs() {
+        String untold = DEBRIEF.replace("\"ride_height\"", "null")
+                .replace(
+                        "\"off_foil\": [{\"start_s\": 40, \"duration_s\": 32}, {\"start_s\": 200, \"duration_s\": 12}]",
+                        "\"off_foil\": []");
+        QuickDebrief.Line foils = line(debrief(untold), QuickDebrief.Subject.FOILS);
+        assertTrue(foils.sentence().contains("not told"), foils.sentence());
+        String all = untold.replace("\"foiling_told_by\": null", "\"foiling_told_by\": \"ride_height\"");
+        assertEquals(
+                "all of the legs.",
+                line(debrief(all), QuickDebrief.Subject.FOILS).sentence());
+    }
+
     /** Trim loses 11.8 s in two legs, told to two seconds a leg, 2.8 s in all; an angle of 1.2 s is too small to tell. */
     @Test
     void onlyWhatExceedsItsIntervalIsTold() {
