@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import trimwright.air.AirState;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
+import trimwright.wing.LinearWing;
 import trimwright.wing.StripAir;
 import trimwright.wing.Wing;
 import trimwright.wing.WingAnswer;
@@ -13,7 +14,8 @@ import trimwright.wing.WingSolved;
 
 /**
  * Forces of the air on a moving boat: the wing with the air of each strip, roll and yaw rate included, and the windage of
- * platform and crew. The wing answers at once unless it is asked to lag behind its flow as {@link LaggedFlow} has it.
+ * platform and crew. The wing answers at once unless it is asked to lag behind its flow as {@link LaggedFlow} has it, and by its
+ * equations in full unless it is asked to stay on their tangents where these serve, as {@link LinearWing} has it.
  */
 final class AirForces {
     /** Lift slope of a strip in the wing (1/rad): two thirds of the section's, enough for a step's implicit part. */
@@ -39,7 +41,10 @@ final class AirForces {
     private double lastPressure = 1;
     private WingForce held = new WingForce(0, 0, 0, 0, 0, 0);
     private final boolean lags;
+    private final boolean isLinear;
     private @Nullable LaggedFlow lagged;
+    private @Nullable LinearWing near;
+    private int solutions;
     private int calls;
     private int unsolved;
 
@@ -49,7 +54,8 @@ final class AirForces {
     private double heeling;
     private double margin;
 
-    AirForces(Boat boat, WingSpec spec, AirState air, int strips, MotionModel.Lift lift) {
+    AirForces(Boat boat, WingSpec spec, AirState air, int strips, MotionModel.Lift lift, MotionModel.Line line) {
+        isLinear = line == MotionModel.Line.LINEAR;
         lags = lift == MotionModel.Lift.LAGGING;
         this.boat = boat;
         this.spec = spec;
@@ -71,6 +77,9 @@ final class AirForces {
 
     private AirForces(AirForces of) {
         lags = of.lags;
+        isLinear = of.isLinear;
+        near = of.near == null ? null : of.near.copy();
+        solutions = of.solutions;
         boat = of.boat;
         spec = of.spec;
         air = of.air;
@@ -185,18 +194,26 @@ final class AirForces {
 
     /** Where the wing's equations have no answer, mostly in irons, the last force is kept, scaled with the wind's pressure. */
     private WingForce solve(double roll, double footHeight, Controls controls) {
+        WingSetting setting =
+                new WingSetting(controls.sheet(), controls.camber(), controls.twist(), controls.twistMid());
+        double heel = Math.max(-MOST_HEEL, Math.min(MOST_HEEL, roll));
+        WingForce nearby = near == null ? null : near.force(x, y, setting, heel, footHeight);
+        if (near != null && nearby != null) {
+            margin = near.stallMargin();
+            return nearby;
+        }
+        near = null;
         double pressure = 0;
         for (int i = 0; i < x.length; i++) {
             pressure += (x[i] * x[i] + y[i] * y[i]) * wing.stripWidth(i) / wing.span();
         }
-        WingSetting setting =
-                new WingSetting(controls.sheet(), controls.camber(), controls.twist(), controls.twistMid());
-        double heel = Math.max(-MOST_HEEL, Math.min(MOST_HEEL, roll));
+        solutions++;
         WingAnswer answer = wing.placedAt(heel, footHeight).solve(new StripAir(x, y, z, air), setting, last);
         if (answer instanceof WingSolved solved && isPlausible(solved.force(), pressure)) {
             last = solved;
             lastPressure = pressure;
             margin = solved.stallMargin();
+            near = isLinear ? LinearWing.at(solved) : null;
             return solved.force();
         }
         unsolved++;
@@ -237,6 +254,7 @@ final class AirForces {
     /** Forgets the flow of the step before. */
     void forget() {
         last = null;
+        near = null;
         lagged = null;
         calls = 0;
     }
@@ -259,6 +277,11 @@ final class AirForces {
 
     double stallMargin() {
         return margin;
+    }
+
+    /** How often so far the wing's equations were solved in full, or tried. */
+    int solutions() {
+        return solutions;
     }
 
     /** Steps so far in which the wing's equations had no answer. */

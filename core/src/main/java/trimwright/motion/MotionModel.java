@@ -45,6 +45,14 @@ public final class MotionModel {
         LAGGING
     }
 
+    /** How the wing's equations are solved. */
+    public enum Line {
+        /** In full. */
+        FULL,
+        /** On the tangents of a full solution nearby, and in full where none is near or a strip is near to stall. */
+        LINEAR
+    }
+
     /**
      * With lift that lags.
      *
@@ -56,12 +64,17 @@ public final class MotionModel {
 
     /** As above, with the wing's lift at once or lagging. */
     public MotionModel(Boat boat, WingSpec wing, AirState air, WaterState water, int strips, Lift lift) {
+        this(boat, wing, air, water, strips, lift, Line.FULL);
+    }
+
+    /** As above, with the wing's equations in full or on tangents. */
+    public MotionModel(Boat boat, WingSpec wing, AirState air, WaterState water, int strips, Lift lift, Line line) {
         this.boat = boat;
         this.water = water;
         inertia = new Inertia(boat, wing);
         // In level trim the hulls carry the boat where her mass is.
         waterForces = new WaterForces(boat, inertia.x(), water);
-        airForces = new AirForces(boat, wing, air, strips, lift);
+        airForces = new AirForces(boat, wing, air, strips, lift, line);
         actuators = new Actuators(wing.sheet(), boat.handling());
         double quarter = Math.PI * water.density() / 4;
         double shaft = boat.mainFoil().shaftChord();
@@ -186,6 +199,11 @@ public final class MotionModel {
     /** What the gauges showed in the last step. */
     public MotionLoads loads() {
         return loads;
+    }
+
+    /** How often so far the wing's equations were solved in full, or tried. */
+    public int fullSolutions() {
+        return airForces.solutions();
     }
 
     /** Steps so far in which the wing's equations had no answer. */

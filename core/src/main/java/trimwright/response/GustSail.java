@@ -37,7 +37,8 @@ record GustSail(Boat boat, WingSpec wing, SailingAims aims, AirState air, WaterS
 
     GustTrace sail(Way way, double wind, double change) {
         MovingAir blowing = (north, east, time) -> new AirVelocity(-(time < SETTLING ? wind : wind + change), 0);
-        MotionModel model = new MotionModel(boat, wing, air, water, STRIPS);
+        MotionModel model =
+                new MotionModel(boat, wing, air, water, STRIPS, MotionModel.Lift.LAGGING, MotionModel.Line.LINEAR);
         MotionState state = FirstState.onTheFoils(model, boat, aims, wind, way, FIRST_SHARE);
         Watch watch = new Watch(model, wing, blowing, state);
         DrillCrew crew = new DrillCrew(boat, aims, new ComputedHand(wing, Habits.NONE, 1), new HelmOrder(way, 1));

@@ -45,11 +45,17 @@ public final class TurnStart {
     private final TurnSailing.Ready ready;
 
     public TurnStart(TurnSetup setup, TurnChance chance) {
+        this(setup, chance, MotionModel.Line.FULL);
+    }
+
+    /** @param line how the wing's equations are solved; in full unless said */
+    public TurnStart(TurnSetup setup, TurnChance chance, MotionModel.Line line) {
         this.setup = setup;
         this.chance = chance;
         WeatherSpec weather = new WeatherSpec(
                 setup.wind(), /* from= */ 0, /* height= */ 10, setup.intensity(), TurbulenceSpectrum.KAIMAL, 0, 0, 0);
-        MotionModel model = new MotionModel(setup.boat(), setup.wing(), setup.air(), setup.water(), STRIPS);
+        MotionModel model = new MotionModel(
+                setup.boat(), setup.wing(), setup.air(), setup.water(), STRIPS, MotionModel.Lift.LAGGING, line);
         hand = new ComputedHand(setup.wing(), Habits.NONE, 1);
         Way way = before(setup.kind());
         DrillCrew crew = new DrillCrew(setup.boat(), setup.aims(), hand, new HelmOrder(way, 1));
