@@ -32,19 +32,27 @@ final class StartHands {
         WingSpec wing = setup.wing();
         if (pilot == Pilot.REFERENCE) {
             ComputedHand hand = new ComputedHand(wing, Habits.NONE, 1);
-            LineTimes times = times(setup, task);
+            StartSetup asked = asked(setup, task);
+            List<StartTrial> trials = trials(asked);
+            LineTimes times = LineTimes.of(asked, StartPlanRun.asked(trials));
+            double drops = trials.stream()
+                    .mapToDouble(StartTrial::dropped)
+                    .filter(Double::isFinite)
+                    .average()
+                    .orElse(0);
             return new StartingHand(
                     hand,
                     hand::power,
                     (speed, metres) -> times.to(speed, metres).low() - LATE,
+                    drops,
                     task);
         }
         EasedHand hand = new EasedHand(pilot.hand(wing), wing.trim().sheetMax());
-        return new StartingHand(hand, hand::power, (speed, metres) -> metres / Math.max(1, speed) - LATE, task);
+        return new StartingHand(hand, hand::power, (speed, metres) -> metres / Math.max(1, speed) - LATE, 0, task);
     }
 
-    private static LineTimes times(DrillSetup setup, StartTask task) {
-        StartSetup asked = new StartSetup(
+    private static StartSetup asked(DrillSetup setup, StartTask task) {
+        return new StartSetup(
                 setup.boat(),
                 setup.wing(),
                 setup.aims(),
@@ -53,10 +61,12 @@ final class StartHands {
                 setup.wind(),
                 setup.drill().intensity(),
                 task.angle());
+    }
+
+    private static List<StartTrial> trials(StartSetup asked) {
         List<Long> numbers = LongStream.range(FIRST, FIRST + BOATS).boxed().toList();
         try {
-            List<StartTrial> trials = InParallel.map("start", numbers, number -> new StartTrial(asked, number));
-            return LineTimes.of(asked, StartPlanRun.asked(trials));
+            return InParallel.map("start", numbers, number -> new StartTrial(asked, number));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the drill was interrupted", e);

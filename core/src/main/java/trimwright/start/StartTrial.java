@@ -52,6 +52,23 @@ public final class StartTrial {
         return new Held(power, sum / steps, least, (double) wet / steps, held.isCapsized() ? 1 : 0);
     }
 
+    /**
+     * She is told to lose all her power.
+     *
+     * @return her speed when she was last free of the water (m/s): slower she falls off her foils; NaN where she went over
+     */
+    public double dropped() {
+        StartBoat slow = boat.copy();
+        slow.order(0, 0);
+        double least = Double.NaN;
+        double until = slow.time() + SLOWED;
+        while (slow.time() < until) {
+            slow.step();
+            least = slow.touches() ? least : slow.speed();
+        }
+        return slow.isCapsized() ? Double.NaN : least;
+    }
+
     /** She gathers speed from being held on that share of her power. */
     public Gathered gathered(double power) {
         StartBoat held = slowed(power);
