@@ -21,34 +21,30 @@ final class Actuators {
     private static final double BOARD = 0.25;
     private static final double TWIST_SHARE = 0.1;
     private static final double CREW = 2.1;
-    /** One grinder in short bursts (W): between the 230 held for long and a published peak of 1,420. */
-    private static final double GRINDING = 450;
 
     /** Where the boat file has no table of handling. */
     private static final Handling.ControlRates UNSAID = new Handling.ControlRates(
             Math.toRadians(40), /* sheetHaul= */ 0.3, /* camber= */ Math.toRadians(9), /* twist= */ Math.toRadians(5));
 
-    private static final int GRINDERS_UNSAID = 2;
-
     private final SheetTackle tackle;
     private final Handling.ControlRates rates;
-    private final double grinding;
 
     /** @param handling of the boat file; null where it does not say */
     Actuators(SheetTackle tackle, @Nullable Handling handling) {
         this.tackle = tackle;
         rates = handling == null ? UNSAID : handling.rates();
-        grinding = GRINDING
-                * (handling == null ? GRINDERS_UNSAID : handling.grinders().count());
     }
 
-    /** The controls after a step (s) toward the aim; turning moment of the wing as {@link MotionLoads} has it. */
-    Controls move(Controls from, Commands commands, double turningMoment, double dt) {
+    /**
+     * The controls after a step (s) toward the aim; turning moment of the wing as {@link MotionLoads} has it, power that there is for
+     * the sheet (W).
+     */
+    Controls move(Controls from, Commands commands, double turningMoment, double power, double dt) {
         Controls aim = commands.aim();
         double flap = (commands.flap() == Commands.FlapWork.INVERT ? INVERSION : rates.camber()) * dt;
         double twist = (commands.flap() == Commands.FlapWork.INVERT ? INVERSION : rates.twist()) * dt;
         return new Controls(
-                sheet(from.sheet(), aim.sheet(), turningMoment, dt),
+                sheet(from.sheet(), aim.sheet(), turningMoment, power, dt),
                 toward(from.camber(), aim.camber(), flap),
                 toward(from.twist(), aim.twist(), twist),
                 toward(from.twistMid(), aim.twistMid(), TWIST_SHARE * dt),
@@ -63,14 +59,20 @@ final class Actuators {
     }
 
     /** With the moment the sheet runs; against it the grinders' power sets the speed. A slack sheet does not run by itself. */
-    private double sheet(double from, double aim, double turningMoment, double dt) {
+    private double sheet(double from, double aim, double turningMoment, double power, double dt) {
         double way = Angles.signed(aim - from);
         if (way * turningMoment >= 0) {
             return from + Math.copySign(Math.min(Math.abs(way), rates.sheetEase() * dt), way);
         }
         double load = Math.abs(turningMoment) / tackle.lever();
-        double speed = Math.min(rates.sheetHaul(), grinding * tackle.efficiency() / Math.max(load, 1));
+        double speed = Math.min(rates.sheetHaul(), power * tackle.efficiency() / Math.max(load, 1));
         return from + Math.copySign(Math.min(Math.abs(way), speed / tackle.lever() * dt), way);
+    }
+
+    /** Power that the grinders gave (W) for the sheet to go from one angle to another in a step (s); none for easing. */
+    double grinding(double from, double to, double turningMoment, double dt) {
+        double work = -Angles.signed(to - from) * turningMoment;
+        return work > 0 ? work / tackle.efficiency() / dt : 0;
     }
 
     private static double toward(double from, double aim, double most) {

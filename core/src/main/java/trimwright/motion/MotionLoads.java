@@ -13,6 +13,7 @@ package trimwright.motion;
  * @param portElevator upward force of the port elevator (N)
  * @param starboardElevator upward force of the starboard elevator (N)
  * @param hullLift buoyancy of both hulls (N)
+ * @param grindersRested what the grinders have left of their work above what they keep up for long (-), 0 to 1
  */
 public record MotionLoads(
         double turningMoment,
@@ -24,4 +25,5 @@ public record MotionLoads(
         double starboardMain,
         double portElevator,
         double starboardElevator,
-        double hullLift) {}
+        double hullLift,
+        double grindersRested) {}

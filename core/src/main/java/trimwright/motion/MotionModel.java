@@ -31,11 +31,12 @@ public final class MotionModel {
     private final WaterForces waterForces;
     private final AirForces airForces;
     private final Actuators actuators;
+    private final Grinding grinding;
     private final ForceSum sum = new ForceSum();
     private final double addedSway;
     private final double addedHeave;
     private final double addedPitch;
-    private MotionLoads loads = new MotionLoads(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    private MotionLoads loads = new MotionLoads(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1);
 
     /** How the wing's lift follows its flow. */
     public enum Lift {
@@ -76,6 +77,7 @@ public final class MotionModel {
         waterForces = new WaterForces(boat, inertia.x(), water);
         airForces = new AirForces(boat, wing, air, strips, lift, line);
         actuators = new Actuators(wing.sheet(), boat.handling());
+        grinding = new Grinding(boat.handling());
         double quarter = Math.PI * water.density() / 4;
         double shaft = boat.mainFoil().shaftChord();
         double tip = boat.mainFoil().tipChord();
@@ -98,6 +100,7 @@ public final class MotionModel {
         waterForces = new WaterForces(of.boat, of.inertia.x(), of.water);
         airForces = of.airForces.copy();
         actuators = of.actuators;
+        grinding = of.grinding.copy(of.boat.handling());
         addedSway = of.addedSway;
         addedHeave = of.addedHeave;
         addedPitch = of.addedPitch;
@@ -114,7 +117,12 @@ public final class MotionModel {
         if (Mishap.of(state.pose()) != null) {
             return new MotionState(state.pose(), Rates.NONE, state.controls());
         }
-        Controls controls = actuators.move(state.controls(), commands, loads.turningMoment(), dt);
+        double moment = loads.turningMoment();
+        Controls controls = actuators.move(state.controls(), commands, moment, grinding.forSheet(), dt);
+        grinding.work(
+                actuators.grinding(state.controls().sheet(), controls.sheet(), moment, dt),
+                commands.flap() == Commands.FlapWork.INVERT,
+                dt);
         Pose pose = state.pose();
         Rates rates = state.rates();
         double cx = inertia.x();
@@ -134,12 +142,13 @@ public final class MotionModel {
                 waterForces.mainLift(Side.STARBOARD),
                 waterForces.elevatorLift(Side.PORT),
                 waterForces.elevatorLift(Side.STARBOARD),
-                waterForces.hullLift());
+                waterForces.hullLift(),
+                grinding.rested());
 
         double forward = motion.levelX(sum.x, sum.y, sum.z);
         double starboard = motion.levelY(sum.y, sum.z);
         double down = motion.levelZ(sum.x, sum.y, sum.z) + inertia.mass() * Units.G;
-        Spin moment = new Spin(
+        Spin turningForce = new Spin(
                 sum.k - (cy * sum.z - cz * sum.y),
                 sum.m - (cz * sum.x - cx * sum.z),
                 sum.n - (cx * sum.y - cy * sum.x));
@@ -173,7 +182,7 @@ public final class MotionModel {
                 dt * flow * 2 * boat.rudder().shaftChord() * aft * aft);
         Spin spin = motion.spin();
         Spin changed =
-                damped.rates(moment.plus(tensor.momentum(spin).cross(spin)).times(dt));
+                damped.rates(turningForce.plus(tensor.momentum(spin).cross(spin)).times(dt));
         Spin turning = motion.turning(spin.plus(changed));
         Rates next = new Rates(surge, sway, climb, turning.p(), turning.q(), turning.r());
         return new MotionState(moved(pose, rates, next, dt), next, controls);

@@ -45,7 +45,7 @@ class MomentShareTest {
         Controls controls = new Controls(0.4, 0.4, 0.2, 0.5, 0.05, 0.05, 0, 0, 0, 1, 0, 3);
         MotionState state = new MotionState(
                 new Pose(0, 0, 3, -Math.toRadians(45), heel, 0), new Rates(speed, 0, 0, 0, 0, 0), controls);
-        MotionLoads loads = new MotionLoads(1000, 3000, -15_000, -150_000, 0.2, 30_000, 0, 1000, -1000, 0);
+        MotionLoads loads = new MotionLoads(1000, 3000, -15_000, -150_000, 0.2, 30_000, 0, 1000, -1000, 0, 1);
         Sight sight = new Sight(0, state, loads, 1, 8, 0, new Sight.Felt(22, Math.toRadians(20)));
         FlightController flight = new FlightController(boat, habits);
         flight.work(sight, aim, 1, null, null, 0.01);

@@ -16,6 +16,9 @@ import trimwright.units.Angles;
 import trimwright.water.WaterState;
 
 class MotionPropertyTest {
+    /** Two grinders in short bursts (W). */
+    private static final double POWER = 900;
+
     private static final Boat BOAT = Whimbrel14.boat();
 
     /** Roll, sway and yaw rate at the beginning (deg, m/s, deg/s), speed (m/s). */
@@ -110,8 +113,8 @@ class MotionPropertyTest {
         Commands out = new Commands(withSheet(from, from.sheet() + 0.5), Commands.FlapWork.TRIM);
         Commands in = new Commands(withSheet(from, from.sheet() - 0.5), Commands.FlapWork.TRIM);
         double load = 8000;
-        double eased = actuators.move(from, out, load, 0.1).sheet() - from.sheet();
-        double hauled = from.sheet() - actuators.move(from, in, load, 0.1).sheet();
+        double eased = actuators.move(from, out, load, POWER, 0.1).sheet() - from.sheet();
+        double hauled = from.sheet() - actuators.move(from, in, load, POWER, 0.1).sheet();
         assertTrue(eased > 0 && hauled > 0);
         assertTrue(eased > 5 * hauled, eased + " rad out, " + hauled + " rad in");
         // No more power than two grinders give in short bursts, 900 W, less the tackle's losses.
@@ -135,8 +138,8 @@ class MotionPropertyTest {
         Controls aim = new Controls(
                 from.sheet() + 1, from.camber() + 1, from.twist() + 1, 0.5, 0, 0, 0, 0, 0, 1, 1, from.crew());
         Commands commands = new Commands(aim, Commands.FlapWork.TRIM);
-        Controls slow = new Actuators(BOAT.wings().get(0).sheet(), stated).move(from, commands, 100, 0.1);
-        Controls fast = new Actuators(BOAT.wings().get(0).sheet(), doubled).move(from, commands, 100, 0.1);
+        Controls slow = new Actuators(BOAT.wings().get(0).sheet(), stated).move(from, commands, 100, POWER, 0.1);
+        Controls fast = new Actuators(BOAT.wings().get(0).sheet(), doubled).move(from, commands, 100, POWER, 0.1);
         assertEquals(rates.sheetEase() * 0.1, slow.sheet() - from.sheet(), 1e-12);
         assertEquals(rates.camber() * 0.1, slow.camber() - from.camber(), 1e-12);
         assertEquals(rates.twist() * 0.1, slow.twist() - from.twist(), 1e-12);
@@ -144,7 +147,7 @@ class MotionPropertyTest {
         assertEquals(2 * (slow.camber() - from.camber()), fast.camber() - from.camber(), 1e-12);
         assertEquals(2 * (slow.twist() - from.twist()), fast.twist() - from.twist(), 1e-12);
         // A file without the table moves as the demo boat, which has the figures of the reference.
-        Controls unsaid = new Actuators(BOAT.wings().get(0).sheet(), null).move(from, commands, 100, 0.1);
+        Controls unsaid = new Actuators(BOAT.wings().get(0).sheet(), null).move(from, commands, 100, POWER, 0.1);
         assertEquals(slow, unsaid);
     }
 
