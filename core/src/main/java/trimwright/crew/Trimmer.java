@@ -53,6 +53,14 @@ final class Trimmer {
     /** Camber for gathering speed (rad): chosen. */
     private static final double FULL_CAMBER = Math.toRadians(30);
 
+    /** Share of the grinders' store below which they are spared (-): chosen. */
+    private static final double TIRED = 0.5;
+
+    /** Largest haul and ease that are left alone when the grinders are spent (rad), less as they are rested: chosen. */
+    private static final double HAUL_SPARED = Math.toRadians(4);
+
+    private static final double EASE_SPARED = Math.toRadians(1.5);
+
     /** Shortest step for which the memory of what was asked is long enough (s). */
     private static final double SHORTEST_STEP = 0.005;
 
@@ -128,7 +136,9 @@ final class Trimmer {
             // Toward the centreline, from where it is not far to the other side.
             want = Math.min(want, Math.toRadians(15) + Math.PI - Math.abs(sight.trueWindAngle()));
         }
-        sheet = side * delayed(want, side * sight.state().controls().sheet(), dt);
+        double now = side * sight.state().controls().sheet();
+        double ordered = delayed(want, now, dt);
+        sheet = side * (turn == null ? spared(ordered, now, sight.loads().grindersRested()) : ordered);
         double asks = aim.trim().camber()
                 + slow * Math.max(0, FULL_CAMBER - aim.trim().camber());
         double foot = Math.max(0, Math.min(range.camberMax(), asks));
@@ -230,6 +240,14 @@ final class Trimmer {
         }
         settled += dt / WIND_TIME * (now - settled);
         return settled;
+    }
+
+    /** What is ordered less what tired grinders are spared: all that is eased must be hauled again. */
+    private static double spared(double ordered, double now, double rested) {
+        double tired = Math.max(0, 1 - rested / TIRED);
+        double way = ordered - now;
+        double spared = tired * (way > 0 ? EASE_SPARED : HAUL_SPARED);
+        return now + Math.copySign(Math.max(0, Math.abs(way) - spared), way);
     }
 
     private double delayed(double want, double now, double dt) {
