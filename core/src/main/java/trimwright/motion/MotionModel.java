@@ -181,8 +181,8 @@ public final class MotionModel {
                 dt * (elevators * aft * aft + hullDamping * lengthSquared),
                 dt * flow * 2 * boat.rudder().shaftChord() * aft * aft);
         Spin spin = motion.spin();
-        Spin changed =
-                damped.rates(turningForce.plus(tensor.momentum(spin).cross(spin)).times(dt));
+        Spin changed = damped.rates(
+                turningForce.plus(tensor.momentum(spin).cross(spin)).times(dt));
         Spin turning = motion.turning(spin.plus(changed));
         Rates next = new Rates(surge, sway, climb, turning.p(), turning.q(), turning.r());
         return new MotionState(moved(pose, rates, next, dt), next, controls);

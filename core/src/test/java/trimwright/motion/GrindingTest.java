@@ -11,7 +11,8 @@ import trimwright.power.CriticalPower;
 
 /** People on the handles against the model of {@link CriticalPower}, which has its own tests with published figures. */
 class GrindingTest {
-    private static final Handling HANDLING = Objects.requireNonNull(Whimbrel14.boat().handling());
+    private static final Handling HANDLING =
+            Objects.requireNonNull(Whimbrel14.boat().handling());
     private static final int COUNT = HANDLING.grinders().count();
     private static final CriticalPower ONE = CriticalPower.of(HANDLING.grinders());
 

@@ -114,7 +114,8 @@ class MotionPropertyTest {
         Commands in = new Commands(withSheet(from, from.sheet() - 0.5), Commands.FlapWork.TRIM);
         double load = 8000;
         double eased = actuators.move(from, out, load, POWER, 0.1).sheet() - from.sheet();
-        double hauled = from.sheet() - actuators.move(from, in, load, POWER, 0.1).sheet();
+        double hauled =
+                from.sheet() - actuators.move(from, in, load, POWER, 0.1).sheet();
         assertTrue(eased > 0 && hauled > 0);
         assertTrue(eased > 5 * hauled, eased + " rad out, " + hauled + " rad in");
         // No more power than two grinders give in short bursts, 900 W, less the tackle's losses.
