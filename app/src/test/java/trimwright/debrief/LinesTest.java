@@ -28,7 +28,10 @@ import trimwright.weather.WeatherSpec;
 
 /** Lines of two boats without faults in their instruments against branches of their day; whole seeds: {@link TwinStudyTest}. */
 class LinesTest {
-    private static final int LEGS = 2;
+    private static final int LEGS = 3;
+
+    /** Of a leg (s): what costs as little is not told closer, see the table of twins in docs/validation.md. */
+    private static final double HALF_A_SECOND = 0.5;
 
     @Test
     void linesAreAsLongAsWhatTheirCauseTakes(@TempDir Path folder) throws IOException {
@@ -59,7 +62,8 @@ class LinesTest {
             double higher = sum(of(on, 0), Cause.HEEL_HEIGHT) - sum(of(on, 1), Cause.HEEL_HEIGHT);
             assertTrue(height > 1, way + ": flying high truly costs " + height);
             assertTrue(
-                    higher > (way == LongLegs.Way.UPWIND ? 0.2 : 0.4) * height && higher < 1.5 * height,
+                    higher > (way == LongLegs.Way.UPWIND ? 0.2 : 0.4) * height
+                            && higher < height + Math.max(0.5 * height, HALF_A_SECOND * LEGS),
                     way + ": " + higher + " of " + height);
             double moment = saved(pulses, "moment");
             double less = sum(of(on, 1), Cause.TRIM) - sum(of(on, 0), Cause.TRIM);

@@ -27,7 +27,8 @@ import trimwright.water.WaterState;
 
 /**
  * The boat in six degrees of freedom, sailed by the computed crew in a steady wind, comes to rest at the speed of the balance,
- * which shares forces but no equation of motion with her: two ways to one number.
+ * which shares forces but no equation of motion with her: two ways to one number. Not so where she does not get there: from nine
+ * tenths of the speed she stays on both foils upwind in 12 and 13 knots, at 0.90 and 0.87 of it (docs/theory/motion.md).
  */
 class SteadyStateTest {
     private static final BoatFile FILE = BoatFiles.find("whimbrel14");
