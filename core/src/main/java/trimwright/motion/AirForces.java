@@ -111,13 +111,11 @@ final class AirForces {
             double dt) {
         double cos = StrictMath.cos(heading);
         double sin = StrictMath.sin(heading);
-        double ahead = wind.towardsNorth() * cos + wind.towardsEast() * sin;
-        double abeam = -wind.towardsNorth() * sin + wind.towardsEast() * cos;
         double foot = -spec.footHeight();
         if (calls % EVERY == 0) {
             held = lags
-                    ? solveLagging(motion, roll, controls, wind, ahead, abeam, EVERY * dt)
-                    : solve(motion, roll, controls, wind, ahead, abeam);
+                    ? solveLagging(motion, roll, controls, wind, cos, sin, EVERY * dt)
+                    : solve(motion, roll, controls, wind, cos, sin);
         }
         calls++;
         WingForce force = held;
@@ -128,24 +126,26 @@ final class AirForces {
         starboard = force.y();
         heeling = force.k() - foot * force.y();
 
-        addWindage(sum, motion, wind, ahead, abeam);
+        addWindage(sum, motion, wind, cos, sin);
     }
 
     private WingForce solve(
-            Kinematics motion, double roll, Controls controls, LocalWind wind, double ahead, double abeam) {
+            Kinematics motion, double roll, Controls controls, LocalWind wind, double cos, double sin) {
         double foot = -spec.footHeight();
         for (int i = 0; i < x.length; i++) {
             double at = foot - wing.stripHeight(i);
-            double speed = wind.profile().speedAt(Math.max(0.1, -motion.depth(spec.x(), 0, at)));
-            x[i] = motion.bodyX(ahead * speed, 0) - motion.velocityX(0, at);
-            y[i] = motion.bodyY(ahead * speed, abeam * speed, 0) - motion.velocityY(spec.x(), at);
-            z[i] = motion.bodyZ(ahead * speed, abeam * speed, 0) - motion.velocityZ(spec.x(), 0);
+            double height = Math.max(0.1, -motion.depth(spec.x(), 0, at));
+            double ahead = wind.ahead(height, cos, sin);
+            double abeam = wind.abeam(height, cos, sin);
+            x[i] = motion.bodyX(ahead, 0) - motion.velocityX(0, at);
+            y[i] = motion.bodyY(ahead, abeam, 0) - motion.velocityY(spec.x(), at);
+            z[i] = motion.bodyZ(ahead, abeam, 0) - motion.velocityZ(spec.x(), 0);
         }
         return solve(roll, Math.max(0.2, -motion.depth(spec.x(), 0, foot)), controls);
     }
 
     private WingForce solveLagging(
-            Kinematics motion, double roll, Controls controls, LocalWind wind, double ahead, double abeam, double dt) {
+            Kinematics motion, double roll, Controls controls, LocalWind wind, double cos, double sin, double dt) {
         double foot = -spec.footHeight();
         double[] windX = new double[x.length];
         double[] windY = new double[x.length];
@@ -154,13 +154,15 @@ final class AirForces {
         double chord = 0;
         for (int i = 0; i < x.length; i++) {
             double at = foot - wing.stripHeight(i);
-            double speed = wind.profile().speedAt(Math.max(0.1, -motion.depth(spec.x(), 0, at)));
-            windX[i] = motion.bodyX(ahead * speed, 0);
-            windY[i] = motion.bodyY(ahead * speed, abeam * speed, 0);
+            double height = Math.max(0.1, -motion.depth(spec.x(), 0, at));
+            double ahead = wind.ahead(height, cos, sin);
+            double abeam = wind.abeam(height, cos, sin);
+            windX[i] = motion.bodyX(ahead, 0);
+            windY[i] = motion.bodyY(ahead, abeam, 0);
             ownY[i] = motion.velocityY(spec.x(), at);
             x[i] = windX[i] - motion.velocityX(0, at);
             y[i] = windY[i] - ownY[i];
-            z[i] = motion.bodyZ(ahead * speed, abeam * speed, 0) - motion.velocityZ(spec.x(), 0);
+            z[i] = motion.bodyZ(ahead, abeam, 0) - motion.velocityZ(spec.x(), 0);
             travelled += Math.sqrt(x[i] * x[i] + y[i] * y[i]) * dt * wing.stripWidth(i);
             chord += wing.stripChord(i) * wing.stripWidth(i);
         }
@@ -179,12 +181,14 @@ final class AirForces {
     }
 
     /** CdA(b) = CdA ahead cos^2 b + CdA abeam sin^2 b along the wind felt, as in steady sailing. */
-    private void addWindage(ForceSum sum, Kinematics motion, LocalWind wind, double ahead, double abeam) {
+    private void addWindage(ForceSum sum, Kinematics motion, LocalWind wind, double cos, double sin) {
         double px = boat.windage().x();
         double pz = -boat.windage().height();
-        double speed = wind.profile().speedAt(Math.max(0.1, -motion.depth(px, 0, pz)));
-        double u = motion.bodyX(ahead * speed, 0) - motion.velocityX(0, pz);
-        double v = motion.bodyY(ahead * speed, abeam * speed, 0) - motion.velocityY(px, pz);
+        double height = Math.max(0.1, -motion.depth(px, 0, pz));
+        double ahead = wind.ahead(height, cos, sin);
+        double abeam = wind.abeam(height, cos, sin);
+        double u = motion.bodyX(ahead, 0) - motion.velocityX(0, pz);
+        double v = motion.bodyY(ahead, abeam, 0) - motion.velocityY(px, pz);
         double felt = Math.sqrt(u * u + v * v) + 1e-12;
         double area = (boat.windage().areaAhead() * u * u + boat.windage().areaAbeam() * v * v) / (felt * felt);
         double pull = 0.5 * air.density() * felt * area;

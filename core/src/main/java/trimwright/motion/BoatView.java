@@ -47,26 +47,18 @@ public final class BoatView {
 
     /** Part of the wind felt at a point that comes from ahead, body axes (m/s). */
     public double windFromAhead(LocalWind wind, double x, double y, double z) {
-        double speed = speedAt(wind, x, y, z);
-        return motion.velocityX(y, z) - motion.bodyX(windAhead(wind) * speed, 0);
+        double height = height(x, y, z);
+        return motion.velocityX(y, z) - motion.bodyX(wind.ahead(height, cos, sin), 0);
     }
 
     /** Part of the wind felt at a point that comes from starboard, body axes (m/s). */
     public double windFromStarboard(LocalWind wind, double x, double y, double z) {
-        double speed = speedAt(wind, x, y, z);
-        return motion.velocityY(x, z) - motion.bodyY(windAhead(wind) * speed, windAbeam(wind) * speed, 0);
+        double height = height(x, y, z);
+        return motion.velocityY(x, z) - motion.bodyY(wind.ahead(height, cos, sin), wind.abeam(height, cos, sin), 0);
     }
 
-    private double speedAt(LocalWind wind, double x, double y, double z) {
-        return wind.profile().speedAt(Math.max(0.1, -motion.depth(x, y, z)));
-    }
-
-    private double windAhead(LocalWind wind) {
-        return wind.towardsNorth() * cos + wind.towardsEast() * sin;
-    }
-
-    private double windAbeam(LocalWind wind) {
-        return -wind.towardsNorth() * sin + wind.towardsEast() * cos;
+    private double height(double x, double y, double z) {
+        return Math.max(0.1, -motion.depth(x, y, z));
     }
 
     private double ahead(double x, double y, double z) {

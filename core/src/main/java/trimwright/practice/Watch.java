@@ -10,7 +10,9 @@ import trimwright.motion.LocalWind;
 import trimwright.motion.MotionModel;
 import trimwright.motion.MotionState;
 import trimwright.units.Angles;
+import trimwright.weather.AirColumn;
 import trimwright.weather.AirVelocity;
+import trimwright.weather.GustColumn;
 import trimwright.weather.MovingAir;
 
 /** What the crew sees, step by step; its idea of the true wind settles over some seconds. */
@@ -27,6 +29,7 @@ public final class Watch {
     private double north;
     private double east;
     private AirVelocity air;
+    private GustColumn gusts = GustColumn.ALIKE;
 
     /** @param first state in which the looking begins, at time 0 */
     public Watch(MotionModel model, WingSpec wing, MovingAir field, MotionState first) {
@@ -50,7 +53,11 @@ public final class Watch {
     /** Looks; {@link #wind} then is the wind of the same instant. */
     public Sight look(MotionState state, double time, double dt) {
         BoatView view = model.view(state);
-        air = field.at(view.north(wing.x(), 0, -WING_HEIGHT), view.east(wing.x(), 0, -WING_HEIGHT), time);
+        double placeNorth = view.north(wing.x(), 0, -WING_HEIGHT);
+        double placeEast = view.east(wing.x(), 0, -WING_HEIGHT);
+        AirColumn column = field.column(placeNorth, placeEast, time);
+        air = column.air();
+        gusts = column.gusts();
         double share = dt / WIND_TIME;
         north += share * (air.north() - north);
         east += share * (air.east() - east);
@@ -71,12 +78,14 @@ public final class Watch {
     public Watch copy(MotionModel of) {
         Watch other = new Watch(of, wing, field, north, east);
         other.air = air;
+        other.gusts = gusts;
         return other;
     }
 
     /** The wind that the boat met at the last look. */
     public LocalWind wind() {
         double speed = Math.max(0.5, air.speed());
-        return new LocalWind(WindProfile.overSea(speed), air.north() / speed, air.east() / speed);
+        return new LocalWind(
+                WindProfile.overSea(speed), air.north() / speed, air.east() / speed, gusts::north, gusts::east);
     }
 }

@@ -22,8 +22,10 @@ import trimwright.motion.Mishap;
 import trimwright.motion.MotionModel;
 import trimwright.motion.MotionState;
 import trimwright.units.Angles;
+import trimwright.weather.AirColumn;
 import trimwright.weather.AirVelocity;
 import trimwright.weather.GaussianWake;
+import trimwright.weather.GustColumn;
 import trimwright.weather.WakeTrail;
 import trimwright.weather.WindField;
 
@@ -230,13 +232,16 @@ public final class BoatRun {
         if (reads) {
             wakes = wakesOfOthers(fleet, north, east, time);
         }
-        AirVelocity free = field.at(north, east, time);
+        AirColumn column = field.column(north, east, time);
+        AirVelocity free = column.air();
         AirVelocity air = free.plus(wakes);
         double share = step / WIND_TIME;
         windNorth += share * (air.north() - windNorth);
         windEast += share * (air.east() - windEast);
         double speed = Math.max(0.5, air.speed());
-        LocalWind wind = new LocalWind(WindProfile.overSea(speed), air.north() / speed, air.east() / speed);
+        GustColumn gusts = column.gusts();
+        LocalWind wind = new LocalWind(
+                WindProfile.overSea(speed), air.north() / speed, air.east() / speed, gusts::north, gusts::east);
         Sight sight = sight(view, time, air);
         if (reads) {
             readings.add(instruments.read(gauges.read(state, model.loads(), view, wind, time)));

@@ -5,13 +5,14 @@ import trimwright.chance.RandomStream;
 
 /**
  * Makes a {@link WaveSum} whose spectrum in time at a fixed place is a given one and whose coherence across the wind is that
- * of IEC 61400-1's exponential model.
+ * of IEC 61400-1's exponential model, over height as to the side.
  *
  * <p>Frequencies stand in bins of equal ratio, one wave a bin, drawn inside the bin; the amplitude holds the bin's integral
  * of the spectrum. Taylor's frozen field gives the wave number along the wind, 2 pi f / V. The coherence
  * {@code exp(-gamma r)} is the mean of {@code cos(k r)} over a Cauchy distribution of k with scale gamma, so drawing the
- * crosswind wave number from it gives that coherence in the mean, exactly. Left out: change with height (the whole wing
- * meets the gust at once) and continuity of the air.
+ * crosswind wave number from it gives that coherence in the mean, exactly. The wave number over height is drawn so that both
+ * together have Cauchy's distribution in the plane, whose mean of {@code cos(k . r)} is {@code exp(-gamma |r|)} in every
+ * direction: given the one across, the other is Student's with two degrees of freedom. Left out: continuity of the air.
  */
 final class Turbulence {
     /** Waves a component: chosen; 96 put the variance of a field within 1 % of the spectrum's. */
@@ -31,11 +32,15 @@ final class Turbulence {
      * @param density one-sided spectrum over frequency (Hz)
      * @param lambda IEC's Lambda1 (m)
      * @param speed mean wind (m/s)
+     * @param random for all that is seen at the reference height
+     * @param overHeight for what differs over height
      */
-    static WaveSum of(DoubleUnaryOperator density, double lambda, double speed, RandomStream random) {
+    static WaveSum of(
+            DoubleUnaryOperator density, double lambda, double speed, RandomStream random, RandomStream overHeight) {
         double[] amplitude = new double[WAVES];
         double[] along = new double[WAVES];
         double[] across = new double[WAVES];
+        double[] up = new double[WAVES];
         double[] phase = new double[WAVES];
         double ratio = StrictMath.pow(speed / SHORTEST / LOWEST, 1.0 / WAVES);
         for (int i = 0; i < WAVES; i++) {
@@ -48,9 +53,17 @@ final class Turbulence {
             double drawn = gamma * StrictMath.tan(Math.PI * (random.uniform() - 0.5));
             // Folded into the waves no shorter than SHORTEST: at distances of whole halves of it the mean is unchanged.
             across[i] = StrictMath.IEEEremainder(drawn, 4 * Math.PI / SHORTEST);
+            double scale = StrictMath.sqrt((gamma * gamma + drawn * drawn) / 2);
+            up[i] = StrictMath.IEEEremainder(scale * studentOfTwo(overHeight.uniform()), 4 * Math.PI / SHORTEST);
             phase[i] = 2 * Math.PI * random.uniform();
         }
-        return new WaveSum(amplitude, along, across, phase);
+        return new WaveSum(amplitude, along, across, up, phase);
+    }
+
+    /** Student's distribution with two degrees of freedom: the value (-) below which lies that share of it, which is not quite 0. */
+    private static double studentOfTwo(double share) {
+        double inside = Math.max(share, 1e-16);
+        return (2 * inside - 1) / StrictMath.sqrt(2 * inside * (1 - inside));
     }
 
     /** Coherence across the wind falls as exp(-rate times distance): rate (1/m). */

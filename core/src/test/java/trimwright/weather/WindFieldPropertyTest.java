@@ -73,4 +73,48 @@ class WindFieldPropertyTest {
         assertTrue(sum / 4000 > 0.02 * 7.7, "mean rise " + sum / 4000);
         assertNotEquals(puffy.at(0, 0, 10), other.at(0, 0, 10));
     }
+
+    @Test
+    void gustsDifferOverHeightAndNotAtTheReference() {
+        WindField field = new WindField(spec(TurbulenceSpectrum.KAIMAL, 0.15), 5);
+        double low = 0;
+        double high = 0;
+        int count = 4000;
+        for (int i = 0; i < count; i++) {
+            GustColumn gusts = field.column(0, 0, 13.0 * i).gusts();
+            assertEquals(field.at(0, 0, 13.0 * i), field.column(0, 0, 13.0 * i).air());
+            assertEquals(0, gusts.north(10), 0);
+            assertEquals(0, gusts.east(10), 0);
+            assertEquals(gusts.north(28), gusts.north(40), 0);
+            assertEquals(0.5 * (gusts.east(16) + gusts.east(22)), gusts.east(19), 1e-12);
+            low += gusts.north(4) * gusts.north(4) + gusts.east(4) * gusts.east(4);
+            high += gusts.north(28) * gusts.north(28) + gusts.east(28) * gusts.east(28);
+        }
+        assertTrue(high > low && low > 0, low + " " + high);
+    }
+
+    @Test
+    void everyHeightHasTheSameSpreadInTheMean() {
+        double[] square = new double[5];
+        for (int seed = 0; seed < 100; seed++) {
+            WindField field = new WindField(new WeatherSpec(8, 0, 10, 0.1, TurbulenceSpectrum.KAIMAL, 0, 0, 0), seed);
+            for (double t = 0; t < 20_000; t += 35) {
+                double here = field.at(0, 0, t).north() + 8;
+                GustColumn gusts = field.column(0, 0, t).gusts();
+                for (int i = 0; i < 5; i++) {
+                    double there = here + gusts.north(4 + 6 * i);
+                    square[i] += there * there;
+                }
+            }
+        }
+        for (int i = 0; i < 5; i++) {
+            assertEquals(1, square[i] / square[1], 0.02, "height " + i);
+        }
+    }
+
+    @Test
+    void steadyWindHasNoGustsOverHeight() {
+        WindField field = new WindField(new WeatherSpec(9, 1.2, 10, 0, TurbulenceSpectrum.KAIMAL, 0, 0, 0), 5);
+        assertEquals(0, field.column(100, 200, 300).gusts().north(28), 0);
+    }
 }
