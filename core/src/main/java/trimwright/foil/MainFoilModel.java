@@ -47,7 +47,12 @@ public final class MainFoilModel {
 
     /** Force on the shaft; depth in the flow is that of its lower end. */
     public void shaft(Flow flow, FoilLoad out) {
-        shaft.load(flow, out);
+        shaft.load(flow, 1, out);
+    }
+
+    /** The same with that share of the lift slope left (-), as air that has come down the shaft leaves it. */
+    public void shaft(Flow flow, double kept, FoilLoad out) {
+        shaft.load(flow, kept, out);
     }
 
     /** Force on the tip; depth in the flow is that of its reference point; rake (rad) is its incidence, nose up. */

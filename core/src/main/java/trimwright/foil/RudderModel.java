@@ -47,9 +47,14 @@ public final class RudderModel {
 
     /** Force on the rudder's shaft; depth in the flow is that of its lower end. */
     public void strut(Flow flow, double rudderAngle, FoilLoad out) {
+        strut(flow, rudderAngle, 1, out);
+    }
+
+    /** The same with that share of the lift slope left (-), as air that has come down the rudder leaves it. */
+    public void strut(Flow flow, double rudderAngle, double kept, FoilLoad out) {
         double cos = StrictMath.cos(rudderAngle);
         double sin = StrictMath.sin(rudderAngle);
-        strut.load(turned(flow, cos, sin), out);
+        strut.load(turned(flow, cos, sin), kept, out);
         out.turn(cos, -sin);
     }
 

@@ -31,6 +31,11 @@ final class StrutState {
     private final double inception;
 
     StrutState(SurfaceStrut strut, Flow flow) {
+        this(strut, flow, 1);
+    }
+
+    /** @param kept share of the lift slope that is left (-): less than 1 where air has come down the strut */
+    StrutState(SurfaceStrut strut, Flow flow, double kept) {
         this.strut = strut;
         this.flow = flow;
         StrutShape shape = strut.shape;
@@ -49,7 +54,7 @@ final class StrutState {
         efficiency = shape.efficiency() + (SurfaceStrut.WALL - shape.efficiency()) * wall;
         aspectRatio = efficiency * (length + SurfaceStrut.LENGTH_FLOOR * (1 - wet)) / shape.chord();
         root = Math.sqrt(aspectRatio * aspectRatio + 4);
-        double slope = 2 * Math.PI * aspectRatio / (2 + root);
+        double slope = kept * 2 * Math.PI * aspectRatio / (2 + root);
 
         safe = across + 1e-9;
         lift = new LiftState(

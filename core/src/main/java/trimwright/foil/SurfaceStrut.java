@@ -6,8 +6,8 @@ import trimwright.water.Wetting;
 /**
  * A vertical shaft that comes out of the bottom of a hull and pierces the surface when the hull flies: the shaft of a
  * main foil or a rudder. Helmbold slope with an effective aspect ratio, induced and profile drag, spray, the joint at its
- * lower end, stall, cavitation, inception of ventilation; docs/theory/foil.md. A ventilated strut keeps its lift here:
- * the ratio says when that is no longer to be trusted.
+ * lower end, stall, cavitation, inception of ventilation; docs/theory/foil.md. A ventilated strut keeps its lift here
+ * unless the caller says what is left of it: the ratio says when that is to be asked.
  */
 public final class SurfaceStrut {
     /** Span efficiency of a strut with a free lower end when the surface is a plane of constant pressure (-). */
@@ -74,9 +74,13 @@ public final class SurfaceStrut {
         return Wetting.lengthSlope(shape.length() - dry, EDGE) * Wetting.lengthSlope(shape.length() - depth, EDGE);
     }
 
-    /** Fills the force, for flow in the shaft's own axes (x along its chord). */
-    void load(Flow flow, FoilLoad out) {
-        new StrutState(this, flow).putInto(out);
+    /**
+     * Fills the force, for flow in the shaft's own axes (x along its chord).
+     *
+     * @param kept share of the lift slope that is left (-)
+     */
+    void load(Flow flow, double kept, FoilLoad out) {
+        new StrutState(this, flow, kept).putInto(out);
     }
 
     /**

@@ -1,6 +1,7 @@
 package trimwright.motion;
 
 import java.util.Arrays;
+import trimwright.arithmetic.Exponential;
 
 /**
  * How a thin section's lift follows a sudden change of its flow in steady, incompressible, attached sailing: share of the new steady
@@ -69,7 +70,7 @@ public final class LiftLag {
         double act(double now, double halfChords) {
             double sum = atOnce * now;
             for (int i = 0; i < behind.length; i++) {
-                behind[i] += (now - behind[i]) * (1 - StrictMath.exp(-rate[i] * halfChords));
+                behind[i] += (now - behind[i]) * (1 - Exponential.of(-rate[i] * halfChords));
                 sum += share[i] * behind[i];
             }
             return sum;

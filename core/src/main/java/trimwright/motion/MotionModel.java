@@ -97,7 +97,7 @@ public final class MotionModel {
         boat = of.boat;
         water = of.water;
         inertia = of.inertia;
-        waterForces = new WaterForces(of.boat, of.inertia.x(), of.water);
+        waterForces = of.waterForces.copy();
         airForces = of.airForces.copy();
         actuators = of.actuators;
         grinding = of.grinding.copy(of.boat.handling());
@@ -130,7 +130,7 @@ public final class MotionModel {
         double cz = inertia.z();
         Kinematics motion = new Kinematics(pose, rates, cx, cy, cz);
         sum.clear();
-        waterForces.addTo(sum, motion, controls);
+        waterForces.addTo(sum, motion, controls, dt);
         airForces.addTo(sum, motion, pose.roll(), controls, wind, pose.heading(), dt);
         loads = new MotionLoads(
                 airForces.turningMoment(),
@@ -191,6 +191,7 @@ public final class MotionModel {
     /** The state as in a mirror, on the other tack of a wind from that direction (rad): a turn that costs nothing. */
     public MotionState mirrored(MotionState state, double windFrom) {
         airForces.forget();
+        waterForces.forget();
         Pose pose = state.pose();
         Rates rates = state.rates();
         return new MotionState(
@@ -208,6 +209,11 @@ public final class MotionModel {
     /** What the gauges showed in the last step. */
     public MotionLoads loads() {
         return loads;
+    }
+
+    /** Whether air stands on a shaft or rudder, so that it has lost most of its side force. */
+    public boolean isVentilated() {
+        return waterForces.hasAir();
     }
 
     /** How often so far the wing's equations were solved in full, or tried. */

@@ -13,7 +13,7 @@ import trimwright.water.WaterState;
 
 /**
  * Forces of the water on a moving boat: both main foils, both rudders with elevators, both hulls, each in the flow of its
- * own place. A board that is partly up is the same board higher. Rudder and elevator stand in the wake of their own side's
+ * own place. Lift lags as {@link LaggedFoil} has it, shafts and rudders lose theirs to air as {@link StrutAir} has it. A board that is partly up is the same board higher. Rudder and elevator stand in the wake of their own side's
  * main foil; across the boat nothing is felt.
  */
 final class WaterForces {
@@ -35,6 +35,13 @@ final class WaterForces {
     private final MainFoilModel[] mainFoil = new MainFoilModel[2];
     private final RudderModel[] rudder = new RudderModel[2];
     private final HullModel hull;
+    private final LaggedFoil[] tipLag = new LaggedFoil[2];
+    private final LaggedFoil[] shaftLag = new LaggedFoil[2];
+    private final LaggedFoil[] strutLag = new LaggedFoil[2];
+    private final LaggedFoil[] elevatorLag = new LaggedFoil[2];
+    private final StrutAir[] shaftAir = new StrutAir[2];
+    private final StrutAir[] strutAir = new StrutAir[2];
+    private final WaterState water;
     private final FoilLoad load = new FoilLoad();
     private final FoilLoad tipLoad = new FoilLoad();
     private final FoilLoad shaftLoad = new FoilLoad();
@@ -47,21 +54,60 @@ final class WaterForces {
     WaterForces(Boat boat, double hullCentreX, WaterState water) {
         this.boat = boat;
         this.hullCentreX = hullCentreX;
+        this.water = water;
         for (Side side : Side.values()) {
+            tipLag[side.ordinal()] = new LaggedFoil(boat.mainFoil().tipChord());
+            shaftLag[side.ordinal()] = new LaggedFoil(boat.mainFoil().shaftChord());
+            strutLag[side.ordinal()] = new LaggedFoil(boat.rudder().shaftChord());
+            elevatorLag[side.ordinal()] = new LaggedFoil(boat.rudder().elevatorChord());
+            shaftAir[side.ordinal()] = new StrutAir();
+            strutAir[side.ordinal()] = new StrutAir();
             mainFoil[side.ordinal()] = new MainFoilModel(boat.mainFoil(), side, water);
             rudder[side.ordinal()] = new RudderModel(boat.rudder(), boat.hulls().spacing() / 2, side, water);
         }
         hull = new HullModel(boat.hulls(), hullCentreX, water);
     }
 
-    void addTo(ForceSum sum, Kinematics motion, Controls controls) {
+    /** One that goes on from here by itself. */
+    WaterForces copy() {
+        WaterForces other = new WaterForces(boat, hullCentreX, water);
+        for (int i = 0; i < 2; i++) {
+            other.tipLag[i] = tipLag[i].copy();
+            other.shaftLag[i] = shaftLag[i].copy();
+            other.strutLag[i] = strutLag[i].copy();
+            other.elevatorLag[i] = elevatorLag[i].copy();
+            other.shaftAir[i] = shaftAir[i].copy();
+            other.strutAir[i] = strutAir[i].copy();
+        }
+        return other;
+    }
+
+    /** Forgets the flow of the step before, and air that was drawn down. */
+    void forget() {
+        for (int i = 0; i < 2; i++) {
+            tipLag[i].forget();
+            shaftLag[i].forget();
+            strutLag[i].forget();
+            elevatorLag[i].forget();
+            shaftAir[i].forget();
+            strutAir[i].forget();
+        }
+    }
+
+    /** Whether air stands on a shaft or rudder. */
+    boolean hasAir() {
+        return shaftAir[0].isIn() || shaftAir[1].isIn() || strutAir[0].isIn() || strutAir[1].isIn();
+    }
+
+    /** @param dt length of a step (s), for what lags */
+    void addTo(ForceSum sum, Kinematics motion, Controls controls, double dt) {
         for (Side side : Side.values()) {
             boolean port = side == Side.PORT;
             double up = (1 - (port ? controls.portBoard() : controls.starboardBoard()))
                     * boat.mainFoil().shaftLength();
             double elevator = controls.elevator() + (port ? 1 : -1) * controls.differential();
             double rake = port ? controls.portRake() : controls.starboardRake();
-            addSide(sum, motion, side, up, rake, controls.rudder(), elevator);
+            addSide(sum, motion, side, up, rake, controls.rudder(), elevator, dt);
         }
         addHulls(sum, motion);
     }
@@ -82,18 +128,28 @@ final class WaterForces {
     }
 
     private void addSide(
-            ForceSum sum, Kinematics motion, Side side, double up, double rake, double rudderAngle, double elevator) {
+            ForceSum sum,
+            Kinematics motion,
+            Side side,
+            double up,
+            double rake,
+            double rudderAngle,
+            double elevator,
+            double dt) {
+        int at = side.ordinal();
         MainFoilModel foil = mainFoil[side.ordinal()];
         SubmergedFoil tip = foil.tip();
         SurfaceStrut shaft = foil.shaft();
-        Flow atTip = motion.water(tip.x(), tip.y(), tip.z() - up);
-        foil.tip(atTip, rake, tipLoad);
+        Flow atTip = tipLag[at].act(motion.water(tip.x(), tip.y(), tip.z() - up), rake, dt);
+        foil.tip(atTip, tipLag[at].angle(), tipLoad);
         add(sum, tipLoad, up);
         mainLift[side.ordinal()] = -tipLoad.forceZ();
         // The flow's depth is that of the lower end; its velocity is taken at the middle of the wetted part.
         double end = motion.depth(shaft.x(), shaft.y(), shaft.endZ() - up);
-        Flow atShaft = withDepth(motion.water(shaft.x(), shaft.y(), shaft.middleZ(end) - up), end);
-        foil.shaft(atShaft, shaftLoad);
+        Flow atShaft = shaftLag[at].act(
+                withDepth(motion.water(shaft.x(), shaft.y(), shaft.middleZ(end) - up), end), 0, dt);
+        foil.shaft(atShaft, shaftAir[at].kept(), shaftLoad);
+        shaftAir[at].note(shaftLoad, Math.abs(atShaft.u()), dt);
         add(sum, shaftLoad, up);
 
         RudderModel blade = rudder[side.ordinal()];
@@ -102,15 +158,17 @@ final class WaterForces {
         double strutEnd = motion.depth(strut.x(), strut.y(), strut.endZ());
         Flow atStrut = motion.water(strut.x(), strut.y(), strut.middleZ(strutEnd));
         double sidewash = end > 0 ? foil.sidewash(atShaft, shaftLoad, -strut.x(), strut.y()) : 0;
-        blade.strut(new Flow(atStrut.u(), atStrut.v() + sidewash, atStrut.w(), strutEnd), rudderAngle, load);
+        Flow acting = strutLag[at].act(
+                new Flow(atStrut.u(), atStrut.v() + sidewash, atStrut.w(), strutEnd), rudderAngle, dt);
+        blade.strut(acting, strutLag[at].angle(), strutAir[at].kept(), load);
+        strutAir[at].note(load, Math.abs(acting.u()), dt);
         add(sum, load, 0);
         Flow atElevator = motion.water(wing.x(), wing.y(), wing.z());
         double downwash = atTip.depth() > 0 ? foil.downwash(atTip, tipLoad, -wing.x(), atElevator.depth()) : 0;
-        blade.elevator(
-                new Flow(atElevator.u(), atElevator.v() + sidewash, atElevator.w() + downwash, atElevator.depth()),
-                rudderAngle,
-                elevator,
-                load);
+        Flow there = new Flow(
+                atElevator.u(), atElevator.v() + sidewash, atElevator.w() + downwash, atElevator.depth());
+        Flow lifting = elevatorLag[at].act(there, elevator, dt);
+        blade.elevator(lifting, rudderAngle, elevatorLag[at].angle(), load);
         add(sum, load, 0);
         elevatorLift[side.ordinal()] = -load.forceZ();
     }

@@ -12,8 +12,8 @@ class FastCirclePropertyTest {
             assertEquals(StrictMath.sin(angle), FastCircle.sin(angle), 1e-11);
         }
         for (double angle = -7; angle < 7; angle += 1e-4) {
-            assertEquals(StrictMath.cos(angle), FastCircle.cos(angle), 1e-15);
-            assertEquals(StrictMath.sin(angle), FastCircle.sin(angle), 1e-15);
+            assertEquals(StrictMath.cos(angle), FastCircle.cos(angle), 3e-14);
+            assertEquals(StrictMath.sin(angle), FastCircle.sin(angle), 3e-14);
         }
     }
 }
