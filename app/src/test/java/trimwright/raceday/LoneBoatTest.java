@@ -33,10 +33,10 @@ class LoneBoatTest {
     }
 
     @Test
-    void halfTheTimeStepChangesALapByLessThanThreeInAThousand() {
+    void halfTheTimeStepChangesALapByLessThanTwoInAThousand() {
         BoatRun fine = LoneBoat.sail(Habits.NONE, MotionModel.STEP / 2, SECONDS);
         double lap = lap(RUN);
-        assertEquals(lap, lap(fine), 0.003 * lap);
+        assertEquals(lap, lap(fine), 0.002 * lap);
     }
 
     @Test

@@ -27,7 +27,7 @@ final class FlightController {
     private static final double TOO_FAR = Math.toRadians(12);
 
     /** How much sooner it is let down where no righting moment is left to give up (rad): chosen. */
-    private static final double NOTHING_LEFT = Math.toRadians(5);
+    private static final double NOTHING_LEFT = Math.toRadians(2);
 
     /** True wind angle from which she counts as sailing down the wind (rad): chosen. */
     private static final double DOWN_THE_WIND = Math.toRadians(100);
@@ -47,7 +47,7 @@ final class FlightController {
     private static final double LOOK_AHEAD = 1.0;
 
     /** Share of the elevators' limit that is used, so that a gust does not pass it (-): chosen. */
-    private static final double OF_LIMIT = 0.94;
+    private static final double OF_LIMIT = 0.97;
 
     /** Ride height of a boat that is kept down (m): chosen, the lower part of the hulls is in the water. */
     private static final double DOWN = -0.1;
@@ -59,6 +59,7 @@ final class FlightController {
 
     private final LevelFlight level;
     private final HeelHold heelHold;
+    private final Slide slide;
     private double asked;
     private double spread;
     private double spare;
@@ -80,6 +81,7 @@ final class FlightController {
         FoilGrip grip = new FoilGrip(boat);
         level = new LevelFlight(boat, grip);
         heelHold = new HeelHold(grip);
+        slide = new Slide();
     }
 
     private FlightController(FlightController of, Habits habits) {
@@ -87,6 +89,7 @@ final class FlightController {
         this.habits = habits;
         level = of.level.copy();
         heelHold = of.heelHold.copy();
+        slide = of.slide.copy();
     }
 
     /** One that goes on from here with those habits. */
@@ -227,7 +230,7 @@ final class FlightController {
                 && sight.speed() > ONE_BOARD - 1
                 && sight.rideHeight() > 0.1
                 && heel + LOOK_AHEAD * tack * sight.state().rates().roll() < TOO_FAR - spare * NOTHING_LEFT;
-        boolean lift = alreadyUp ? kept : settled && isUnloaded(sight, tack);
+        boolean lift = !slide.look(sight, aim, tack, turn) && (alreadyUp ? kept : settled && isUnloaded(sight, tack));
         portBoard = lift && tack < 0 ? 0 : 1;
         starboardBoard = lift && tack > 0 ? 0 : 1;
     }

@@ -44,6 +44,9 @@ final class Trimmer {
     /** Share of the foils' lift at which the windward one counts as unloaded (-): chosen. */
     private static final double UNLOADED = -0.03;
 
+    /** Share of full power that is left while she slides (-): chosen. */
+    private static final double SLIDING = 0.6;
+
     private static final double EASE = Math.toRadians(10);
     /** Stall margin below which nothing more is hauled (rad). */
     private static final double MARGIN = Math.toRadians(2.5);
@@ -66,6 +69,7 @@ final class Trimmer {
 
     private final TrimRange range;
     private final Habits habits;
+    private final Slide slide;
     private final double[] asked = new double[(int) Math.round((DELAY + 4) / SHORTEST_STEP)];
     private int count;
     private double held;
@@ -84,11 +88,19 @@ final class Trimmer {
         this.range = range;
         this.habits = habits;
         side = tack;
+        slide = new Slide();
+    }
+
+    private Trimmer(Trimmer of, Habits habits) {
+        range = of.range;
+        this.habits = habits;
+        side = of.side;
+        slide = of.slide.copy();
     }
 
     /** One that goes on from here with those habits. */
     Trimmer copy(Habits with) {
-        Trimmer other = new Trimmer(range, with, side);
+        Trimmer other = new Trimmer(this, with);
         System.arraycopy(asked, 0, other.asked, 0, asked.length);
         other.count = count;
         other.held = held;
@@ -106,12 +118,13 @@ final class Trimmer {
     /**
      * @param aim what to set
      * @param turn the turn under way, null in straight sailing
-     * @param power share of full power asked for, 0 to 1: less eases the sheet
+     * @param asks share of full power asked for, 0 to 1: less eases the sheet
      * @param grip share of the heel that is this person's alone to hold, 0 to 1
      * @param dt step (s)
      */
-    void work(Sight sight, Aim aim, @Nullable TurnOrder turn, double power, double grip, double dt) {
+    void work(Sight sight, Aim aim, @Nullable TurnOrder turn, double asks, double grip, double dt) {
         chooseSide(sight, turn);
+        double power = slide.look(sight, aim, side, turn) ? Math.min(asks, SLIDING) : asks;
         flap = sight.time() < inverted + 4 && turn != null ? FlapWork.INVERT : FlapWork.TRIM;
         double roll = side * sight.state().pose().roll();
         double rollRate = side * sight.state().rates().roll();
@@ -139,9 +152,9 @@ final class Trimmer {
         double now = side * sight.state().controls().sheet();
         double ordered = delayed(want, now, dt);
         sheet = side * (turn == null ? spared(ordered, now, sight.loads().grindersRested()) : ordered);
-        double asks = aim.trim().camber()
+        double cambered = aim.trim().camber()
                 + slow * Math.max(0, FULL_CAMBER - aim.trim().camber());
-        double foot = Math.max(0, Math.min(range.camberMax(), asks));
+        double foot = Math.max(0, Math.min(range.camberMax(), cambered));
         camber = side * foot;
         double twisted = aim.trim().twist() * (1 - 0.7 * slow) + habits.twist();
         twist = side * Math.max(0, Math.min(Math.min(range.twistMax(), foot - range.headFlapMin()), twisted));
