@@ -43,6 +43,7 @@ final class AirForces {
     private final boolean lags;
     private final boolean isLinear;
     private @Nullable LaggedFlow lagged;
+    private final SeparatedFlow separated;
     private @Nullable LinearWing near;
     private int solutions;
     private int calls;
@@ -64,6 +65,7 @@ final class AirForces {
         x = new double[strips];
         y = new double[strips];
         z = new double[strips];
+        separated = new SeparatedFlow(strips);
     }
 
     /** One that goes on from here by itself. */
@@ -91,6 +93,7 @@ final class AirForces {
         lastPressure = of.lastPressure;
         held = of.held;
         lagged = of.lagged == null ? null : of.lagged.copy();
+        separated = of.separated.copy();
         calls = of.calls;
         unsolved = of.unsolved;
         turning = of.turning;
@@ -115,7 +118,7 @@ final class AirForces {
         if (calls % EVERY == 0) {
             held = lags
                     ? solveLagging(motion, roll, controls, wind, cos, sin, EVERY * dt)
-                    : solve(motion, roll, controls, wind, cos, sin);
+                    : solve(motion, roll, controls, wind, cos, sin, EVERY * dt);
         }
         calls++;
         WingForce force = held;
@@ -130,7 +133,7 @@ final class AirForces {
     }
 
     private WingForce solve(
-            Kinematics motion, double roll, Controls controls, LocalWind wind, double cos, double sin) {
+            Kinematics motion, double roll, Controls controls, LocalWind wind, double cos, double sin, double dt) {
         double foot = -spec.footHeight();
         for (int i = 0; i < x.length; i++) {
             double at = foot - wing.stripHeight(i);
@@ -141,7 +144,7 @@ final class AirForces {
             y[i] = motion.bodyY(ahead, abeam, 0) - motion.velocityY(spec.x(), at);
             z[i] = motion.bodyZ(ahead, abeam, 0) - motion.velocityZ(spec.x(), 0);
         }
-        return solve(roll, Math.max(0.2, -motion.depth(spec.x(), 0, foot)), controls);
+        return solve(roll, Math.max(0.2, -motion.depth(spec.x(), 0, foot)), controls, dt);
     }
 
     private WingForce solveLagging(
@@ -177,7 +180,7 @@ final class AirForces {
             y[i] += flow.windY(i, windY[i], halfChords) - windY[i] - flow.ownY(i, ownY[i], halfChords) + ownY[i];
         }
         Controls acting = flow.setting(controls, 2 * travelled / chord);
-        return solve(roll, Math.max(0.2, -motion.depth(spec.x(), 0, foot)), acting);
+        return solve(roll, Math.max(0.2, -motion.depth(spec.x(), 0, foot)), acting, dt);
     }
 
     /** CdA(b) = CdA ahead cos^2 b + CdA abeam sin^2 b along the wind felt, as in steady sailing. */
@@ -197,7 +200,7 @@ final class AirForces {
     }
 
     /** Where the wing's equations have no answer, mostly in irons, the last force is kept, scaled with the wind's pressure. */
-    private WingForce solve(double roll, double footHeight, Controls controls) {
+    private WingForce solve(double roll, double footHeight, Controls controls, double dt) {
         WingSetting setting =
                 new WingSetting(controls.sheet(), controls.camber(), controls.twist(), controls.twistMid());
         double heel = Math.max(-MOST_HEEL, Math.min(MOST_HEEL, roll));
@@ -212,12 +215,13 @@ final class AirForces {
             pressure += (x[i] * x[i] + y[i] * y[i]) * wing.stripWidth(i) / wing.span();
         }
         solutions++;
-        WingAnswer answer = wing.placedAt(heel, footHeight).solve(new StripAir(x, y, z, air), setting, last);
+        WingAnswer answer = wing.placedAt(heel, footHeight).solve(new StripAir(x, y, z, air, lags ? separated.share() : null), setting, last);
         if (answer instanceof WingSolved solved && isPlausible(solved.force(), pressure)) {
             last = solved;
             lastPressure = pressure;
             margin = solved.stallMargin();
-            near = isLinear ? LinearWing.at(solved) : null;
+            note(solved, dt);
+            near = isLinear && separated.isAttached() ? LinearWing.at(solved) : null;
             return solved.force();
         }
         unsolved++;
@@ -233,6 +237,13 @@ final class AirForces {
                 kept.k() * share,
                 kept.m() * share,
                 kept.n() * share);
+    }
+
+    private void note(WingSolved solved, double dt) {
+        for (int i = 0; lags && i < x.length; i++) {
+            double halfChords = 2 * Math.sqrt(x[i] * x[i] + y[i] * y[i]) * dt / wing.stripChord(i);
+            separated.note(i, solved.stallMargin(i), halfChords);
+        }
     }
 
     /** Deep in stall the equations can settle on a flow that no wing has; its force gives it away. */
@@ -260,6 +271,7 @@ final class AirForces {
         last = null;
         near = null;
         lagged = null;
+        separated.forget();
         calls = 0;
     }
 

@@ -2,10 +2,11 @@ package trimwright.section;
 
 /**
  * The two-element section in closed form: attached flow with saturating lift, which past stall falls smoothly to a
- * separated plate. Twice differentiable, any angle.
+ * separated plate. Twice differentiable, any angle. Where the caller holds the share that is separated, attached and separated flow
+ * are two branches of their own, each as far as it goes, and history is the caller's.
  *
  * <p>Valid for flap angles to 40 degrees and Reynolds numbers of 0.5 to 8 million; beyond, finite but extrapolated. Left
- * out: hysteresis of stall, laminar bubbles, the slot's effect on drag, compressibility. Derivation, sources and misfits:
+ * out: laminar bubbles, the slot's effect on drag, compressibility. Derivation, sources and misfits:
  * docs/theory/section.md.
  */
 public final class ClosedFormSection implements SectionModel {
@@ -40,17 +41,30 @@ public final class ClosedFormSection implements SectionModel {
     @Override
     public void lift(double sin, double cos, SectionPoint out) {
         attached.lift(sin, cos, out);
-        if (plate.isMixed(out)) {
+        if (isMixed(out)) {
             // The plate mixes into everything at once.
             attached.complete(sin, cos, out);
-            plate.mixInto(StrictMath.atan2(sin, cos), out.flapAngle, out.reynolds, out);
+            double alpha = StrictMath.atan2(sin, cos);
+            if (isHeld(out)) {
+                plate.mixShareInto(out.separated, alpha, out.flapAngle, out.reynolds, out);
+            } else {
+                plate.mixInto(alpha, out.flapAngle, out.reynolds, out);
+            }
         }
     }
 
     @Override
     public void complete(double sin, double cos, SectionPoint out) {
-        if (!plate.isMixed(out)) {
+        if (!isMixed(out)) {
             attached.complete(sin, cos, out);
         }
+    }
+
+    private boolean isMixed(SectionPoint out) {
+        return isHeld(out) ? out.separated > 0 : plate.isMixed(out);
+    }
+
+    private static boolean isHeld(SectionPoint out) {
+        return !Double.isNaN(out.separated);
     }
 }

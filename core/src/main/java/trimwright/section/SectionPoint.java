@@ -48,6 +48,12 @@ public final class SectionPoint {
 
     public double reynolds;
 
+    /**
+     * Share of the separated branch (-) that is held through a search, 0 to 1, the rest being attached; NaN where the stall margin
+     * says it, as in steady flow. Sections from tables know steady flow only.
+     */
+    public double separated = Double.NaN;
+
     private @Nullable AttachedState attached;
     private HermiteTable.@Nullable Spot spot;
 

@@ -45,7 +45,15 @@ final class StalledPlate {
     private void mix(double x, double alpha, double flapAngle, double reynolds, SectionPoint out) {
         double w = x * x * x * (10 + x * (6 * x - 15));
         double y = x * (1 - x);
-        double byMargin = -30 * y * y / FALL_WIDTH;
+        mix(w, -30 * y * y / FALL_WIDTH, alpha, flapAngle, reynolds, out);
+    }
+
+    /** Changes an answer of attached flow to one that has that share (-) of the plate, whatever its stall margin. */
+    void mixShareInto(double w, double alpha, double flapAngle, double reynolds, SectionPoint out) {
+        mix(w, 0, alpha, flapAngle, reynolds, out);
+    }
+
+    private void mix(double w, double byMargin, double alpha, double flapAngle, double reynolds, SectionPoint out) {
         double wA = byMargin * out.stallMarginAlpha;
         double wD = byMargin * out.stallMarginFlap;
         double wR = byMargin * out.stallMarginLogRe;

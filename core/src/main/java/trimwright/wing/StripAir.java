@@ -1,6 +1,7 @@
 package trimwright.wing;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import trimwright.air.AirState;
 
 /**
@@ -12,6 +13,7 @@ public final class StripAir {
     private final double[] y;
     private final double[] z;
     private final AirState state;
+    private final double @Nullable [] separated;
 
     /**
      * Copies the arrays, one value a strip from the foot up.
@@ -21,6 +23,15 @@ public final class StripAir {
      * @param z down (m/s)
      */
     public StripAir(double[] x, double[] y, double[] z, AirState state) {
+        this(x, y, z, state, null);
+    }
+
+    /**
+     * The same on a wing whose flow has a history.
+     *
+     * @param separated share of each strip's flow that is separated (-), held; null where it is that of steady flow
+     */
+    public StripAir(double[] x, double[] y, double[] z, AirState state, double @Nullable [] separated) {
         if (x.length != y.length || x.length != z.length) {
             throw new IllegalArgumentException("air velocities of " + x.length + ", " + y.length + ", " + z.length
                     + " strips; the three must agree");
@@ -29,6 +40,7 @@ public final class StripAir {
         this.y = y.clone();
         this.z = z.clone();
         this.state = state;
+        this.separated = separated == null ? null : separated.clone();
         for (int i = 0; i < x.length; i++) {
             if (!(Math.abs(x[i]) + Math.abs(y[i]) + Math.abs(z[i]) < 400)) {
                 throw new IllegalArgumentException("air velocity at strip " + i + " is not a speed below 400 m/s: "
@@ -59,7 +71,7 @@ public final class StripAir {
         for (int i = 0; i < other.length; i++) {
             other[i] = -other[i];
         }
-        return new StripAir(x, other, z, state);
+        return new StripAir(x, other, z, state, separated);
     }
 
     /** All velocities times a factor (-). */
@@ -72,7 +84,7 @@ public final class StripAir {
             sy[i] *= factor;
             sz[i] *= factor;
         }
-        return new StripAir(sx, sy, sz, state);
+        return new StripAir(sx, sy, sz, state, separated);
     }
 
     /** Copies the components forward and to starboard. */
@@ -95,6 +107,11 @@ public final class StripAir {
 
     public double z(int strip) {
         return z[strip];
+    }
+
+    /** Share of a strip's flow that is separated (-), NaN where it is that of steady flow. */
+    double separated(int strip) {
+        return separated == null ? Double.NaN : separated[strip];
     }
 
     public AirState state() {

@@ -74,6 +74,7 @@ final class StripFlow {
             flap[i] = setting.flapAngle(wing.flapShare(i));
             reynolds[i] = Math.sqrt(air.x(i) * air.x(i) + air.y(i) * air.y(i)) * wing.stripChord(i) / viscosity;
             point[i] = wing.section(i).newPoint();
+            point[i].separated = air.separated(i);
             wing.section(i).hold(flap[i], reynolds[i], point[i]);
         }
     }
@@ -149,7 +150,8 @@ final class StripFlow {
 
     private void mix(int i) {
         double x = (-point[i].stallMargin - MIXING_BEGIN) / (MIXING_FULL - MIXING_BEGIN);
-        if (x <= 0) {
+        // A share that is held makes no lift curve fall.
+        if (x <= 0 || !Double.isNaN(point[i].separated)) {
             mixing[i] = 0;
             mixingMargin[i] = 0;
             bend[i] = 0;
