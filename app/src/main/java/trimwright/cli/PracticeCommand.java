@@ -14,6 +14,7 @@ import trimwright.crew.WingHand;
 import trimwright.drills.CuedDrill;
 import trimwright.drills.DrillBoats;
 import trimwright.drills.DrillDocument;
+import trimwright.drills.DrillSea;
 import trimwright.drills.Pilot;
 import trimwright.plans.KeptPlan;
 import trimwright.plans.KeptPlans;
@@ -23,6 +24,7 @@ import trimwright.practice.DrillSetup;
 import trimwright.prepare.TargetBooks;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
+import trimwright.weather.WaveSpec;
 
 /** Sails a drill with a computed hand at the wing and says what it lost. */
 @Command(name = "practice")
@@ -41,6 +43,9 @@ public final class PracticeCommand implements Callable<Integer> {
 
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", descriptionKey = "practice.seed")
     private int seed;
+
+    @Option(names = "--waves", paramLabel = "HEIGHT[,PERIOD]", defaultValue = "0", descriptionKey = "practice.waves")
+    private String waves;
 
     @Option(names = "--turn-plan", paramLabel = "FILE", descriptionKey = "practice.turn_plan")
     private @Nullable Path plan;
@@ -61,10 +66,12 @@ public final class PracticeCommand implements Callable<Integer> {
         }
         BoatFile file = drills.file();
         WingSpec spec = drills.wing(file);
+        WaveSpec sea = DrillSea.of(waves);
         Pilot hand = plan != null && pilot.equals(CuedDrill.PILOT) ? null : Pilot.of(pilot);
         KeptPlan kept = plan == null ? null : KeptPlans.read(plan);
         DrillSetup setup = DrillBoats.setup(
-                DrillBoats.drill(drill), file, spec, drills.book(file, books, console), drills.wind(), seed);
+                        DrillBoats.drill(drill), file, spec, drills.book(file, books, console), drills.wind(), seed)
+                .on(sea);
         if (kept != null) {
             return sail(file, new CuedDrill(setup, kept), setup, hand);
         }

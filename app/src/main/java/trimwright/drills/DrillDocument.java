@@ -9,6 +9,7 @@ import trimwright.practice.DrillSetup;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.units.Units;
+import trimwright.weather.WaveSpec;
 
 /** A drill's result as {@code practice/1} and as text. */
 public final class DrillDocument {
@@ -23,6 +24,12 @@ public final class DrillDocument {
         document.put("pilot", hand);
         document.put("seed", setup.seed());
         document.put("tws_kn", Units.toKnots(setup.wind()));
+        WaveSpec waves = setup.waves();
+        if (waves != null) {
+            document.putObject("waves")
+                    .put("significant_height_m", waves.height())
+                    .put("peak_period_s", waves.period());
+        }
         document.put("seconds_s", result.seconds());
         document.put("lost_s", result.lost());
         document.put("end", result.end().name().toLowerCase(Locale.ROOT));
@@ -64,6 +71,11 @@ public final class DrillDocument {
                         Units.toKnots(setup.wind()),
                         hand))
                 .append('\n');
+        WaveSpec waves = setup.waves();
+        if (waves != null) {
+            text.append(Texts.of("practice.sea", waves.height(), waves.period()))
+                    .append('\n');
+        }
         if (result.end() != DrillResult.End.SAILED) {
             String key = result.end() == DrillResult.End.CAPSIZED ? "practice.capsized" : "practice.nose_dived";
             text.append(Texts.of(key, result.seconds())).append('\n');

@@ -21,6 +21,7 @@ import trimwright.boatfile.BoatFile;
 import trimwright.drills.CuedDrill;
 import trimwright.drills.DrillBoats;
 import trimwright.drills.DrillDocument;
+import trimwright.drills.DrillSea;
 import trimwright.drills.Pilot;
 import trimwright.plans.KeptPlans;
 import trimwright.practice.Drill;
@@ -34,6 +35,7 @@ import trimwright.text.Progress;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.units.Units;
+import trimwright.weather.WaveSpec;
 
 /** Drills with the wing in the hands of a person at a page: what there is to sail, a yardstick, and the sailing itself. */
 final class PracticeRoutes implements Routes {
@@ -81,6 +83,7 @@ final class PracticeRoutes implements Routes {
         }
         ObjectNode document = JsonOut.document("practice-offer/1", file.hash());
         document.put("tws_least_kn", DrillBoats.LEAST_WIND).put("tws_most_kn", DrillBoats.MOST_WIND);
+        document.put("waves_most_m", DrillSea.HIGHEST);
         ArrayNode drills = document.putArray("drills");
         for (Drill drill : Drill.values()) {
             ObjectNode node = drills.addObject().put("drill", DrillBoats.word(drill));
@@ -121,12 +124,13 @@ final class PracticeRoutes implements Routes {
             return;
         }
         DrillSetup setup = DrillBoats.setup(
-                DrillBoats.drill(Query.text(ctx, "drill")),
-                file,
-                wing,
-                book,
-                Units.fromKnots(Query.number(ctx, "tws_kn", DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND)),
-                (long) Query.number(ctx, "seed", 0, Integer.MAX_VALUE));
+                        DrillBoats.drill(Query.text(ctx, "drill")),
+                        file,
+                        wing,
+                        book,
+                        Units.fromKnots(Query.number(ctx, "tws_kn", DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND)),
+                        (long) Query.number(ctx, "seed", 0, Integer.MAX_VALUE))
+                .on(sea(ctx.queryParam("waves")));
         Pilot pilot = Pilot.REFERENCE;
         Json.send(ctx, DrillDocument.of(file, setup, pilot.word(), DrillRun.sail(setup, pilot.hand(setup))));
     }
@@ -141,12 +145,13 @@ final class PracticeRoutes implements Routes {
             WingSpec wing = BoatShelf.getWing(file, text(context, "wing"));
             double wind = number(context, "tws_kn", DrillBoats.LEAST_WIND, DrillBoats.MOST_WIND);
             DrillSetup setup = DrillBoats.setup(
-                    DrillBoats.drill(text(context, "drill")),
-                    file,
-                    wing,
-                    targets.get(file, wing, SAILED, Progress.NONE),
-                    Units.fromKnots(wind),
-                    (long) number(context, "seed", 0, Integer.MAX_VALUE));
+                            DrillBoats.drill(text(context, "drill")),
+                            file,
+                            wing,
+                            targets.get(file, wing, SAILED, Progress.NONE),
+                            Units.fromKnots(wind),
+                            (long) number(context, "seed", 0, Integer.MAX_VALUE))
+                    .on(sea(context.queryParam("waves")));
             PracticeRun run = new PracticeRun(
                     file,
                     setup,
@@ -198,6 +203,11 @@ final class PracticeRoutes implements Routes {
             throw new UserInputException(Texts.of("web.query.missing", name));
         }
         return given;
+    }
+
+    /** Flat water where nothing is said. */
+    private static @Nullable WaveSpec sea(@Nullable String waves) {
+        return waves == null ? null : DrillSea.of(waves);
     }
 
     private static double number(WsContext context, String name, double least, double most) {

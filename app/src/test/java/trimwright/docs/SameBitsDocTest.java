@@ -35,6 +35,7 @@ import trimwright.turn.TurnBegin;
 import trimwright.turn.TurnChance;
 import trimwright.turn.TurnStart;
 import trimwright.units.Units;
+import trimwright.weather.WaveSpec;
 
 /**
  * The boat in time gives the same numbers to the last bit on one thread and on several, and on every Java: what is written in
@@ -58,8 +59,9 @@ class SameBitsDocTest {
     private static Map<String, String> prints(int threads) throws InterruptedException, ExecutionException {
         Map<String, Callable<String>> runs = new LinkedHashMap<>();
         for (Drill drill : List.of(Drill.GUSTS, Drill.GYBE, Drill.TACK, Drill.START)) {
-            runs.put("drill " + drill.name().toLowerCase(java.util.Locale.ROOT) + ", 30 s", () -> drill(drill));
+            runs.put("drill " + drill.name().toLowerCase(java.util.Locale.ROOT) + ", 30 s", () -> drill(drill, null));
         }
+        runs.put("drill hold in waves of 0.3 m and 3 s, 30 s", () -> drill(Drill.HOLD, new WaveSpec(0.3, 3, 0)));
         runs.put("a gybe without a plan", () -> print(turn(TurnKind.GYBE)));
         runs.put("a bear-away without a plan", () -> print(turn(TurnKind.BEAR_AWAY)));
         runs.put("gathering speed for a start", () -> print(gathered()));
@@ -77,9 +79,10 @@ class SameBitsDocTest {
         }
     }
 
-    private static String drill(Drill drill) {
-        DrillSetup setup =
-                DrillBoats.setup(drill, FILE, FILE.boat().wings().get(0), LoneBoatBook.get(), WIND, /* seed= */ 3);
+    private static String drill(Drill drill, @Nullable WaveSpec waves) {
+        DrillSetup setup = DrillBoats.setup(
+                        drill, FILE, FILE.boat().wings().get(0), LoneBoatBook.get(), WIND, /* seed= */ 3)
+                .on(waves);
         DrillRun run = new DrillRun(setup, Pilot.REFERENCE.hand(setup));
         List<Object> states = new ArrayList<>();
         for (int i = 0; i < 30 / DrillRun.STEP; i++) {

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -21,7 +23,9 @@ import trimwright.practice.DrillResult;
 import trimwright.practice.DrillRun;
 import trimwright.practice.DrillSetup;
 import trimwright.raceday.LoneBoatBook;
+import trimwright.text.UserInputException;
 import trimwright.units.Units;
+import trimwright.weather.WaveSpec;
 
 /** Drills sailed by computed hands: who knows more loses less, and the same seed is the same run. */
 class DrillsTest {
@@ -54,6 +58,36 @@ class DrillsTest {
                 assertTrue(result.mostHeel() < Math.toRadians(6), of + Math.toDegrees(result.mostHeel()) + " deg");
             }
         }
+    }
+
+    /**
+     * In a short sea, 0.3 m and 3 s, the computed crew keeps her on her foils, near her target, both ways. Bounds with room over
+     * what this crew does (no source).
+     */
+    @Test
+    void theReferenceHoldsInShortWaves() {
+        for (Drill drill : List.of(Drill.HOLD, Drill.RUN)) {
+            DrillResult flat = sail(drill, Pilot.REFERENCE, 1);
+            for (int seed = 1; seed <= 2; seed++) {
+                DrillResult result = sail(drill, Pilot.REFERENCE, seed, "0.3,3");
+                String of = drill + " " + seed + ": ";
+                assertEquals(DrillResult.End.SAILED, result.end());
+                assertTrue(result.lost() < 0.04 * result.seconds(), of + result.lost() + " s lost");
+                assertTrue(result.touched() < 0.04 * result.seconds(), of + result.touched() + " s in the water");
+                assertEquals(flat.meanSpeed(), result.meanSpeed(), 0.02 * flat.meanSpeed(), of);
+                assertNotEquals(flat, result);
+            }
+        }
+    }
+
+    @Test
+    void wavesAreSaidAsTheyAreSailed() {
+        assertNull(DrillSea.of("0"));
+        assertEquals(new WaveSpec(0.3, 3, 0), DrillSea.of(" 0.3, 3 "));
+        WaveSpec usual = Objects.requireNonNull(DrillSea.of("0.3"));
+        // Deep water: a wave's length is g T^2 / (2 pi); a twenty-fifth of it high.
+        assertEquals(0.3, 9.80665 * usual.period() * usual.period() / (2 * Math.PI) / 25, 1e-12);
+        assertThrows(UserInputException.class, () -> DrillSea.of("0.3,"));
     }
 
     @Test
@@ -117,6 +151,14 @@ class DrillsTest {
             {"practice", "--drill", "loop"},
             {"practice", "--drill", "hold", "--pilot", "nobody"},
             {"practice", "--drill", "hold", "--tws", "4"},
+            {"practice", "--drill", "hold", "--waves", "low"},
+            {"practice", "--drill", "hold", "--waves", "0.3,"},
+            {"practice", "--drill", "hold", "--waves", "0.3,3,1"},
+            {"practice", "--drill", "hold", "--waves", "-0.3"},
+            {"practice", "--drill", "hold", "--waves", "NaN"},
+            {"practice", "--drill", "hold", "--waves", "3"},
+            {"practice", "--drill", "hold", "--waves", "0.3,1"},
+            {"practice", "--drill", "hold", "--waves", "0.3,12"},
         }) {
             CliRun run = CliRun.in(home, wrong);
             assertEquals(2, run.exit(), run.err());
@@ -126,7 +168,12 @@ class DrillsTest {
     }
 
     private static DrillResult sail(Drill drill, Pilot pilot, long seed) {
-        DrillSetup setup = DrillBoats.setup(drill, FILE, WING, LoneBoatBook.get(), Units.fromKnots(15), seed);
+        return sail(drill, pilot, seed, "0");
+    }
+
+    private static DrillResult sail(Drill drill, Pilot pilot, long seed, String waves) {
+        DrillSetup setup = DrillBoats.setup(drill, FILE, WING, LoneBoatBook.get(), Units.fromKnots(15), seed)
+                .on(DrillSea.of(waves));
         return DrillRun.sail(setup, pilot.hand(setup));
     }
 }

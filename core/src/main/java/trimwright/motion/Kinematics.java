@@ -1,8 +1,10 @@
 package trimwright.motion;
 
+import org.jspecify.annotations.Nullable;
 import trimwright.foil.Flow;
+import trimwright.water.WaterMotion;
 
-/** Velocities and depths of points of the boat at one instant. Flat, calm water. */
+/** Velocities and depths of points of the boat at one instant. */
 final class Kinematics {
     /** Nearer to the vertical heading and roll are one: a boat that stands on her nose has long ended her run. */
     private static final double LEAST_COS_PITCH = 0.2;
@@ -19,13 +21,20 @@ final class Kinematics {
     private final double p;
     private final double q;
     private final double r;
+    private final @Nullable WaterFelt felt;
+
+    /** In still water, with the centre of mass there in body axes (m). */
+    Kinematics(Pose pose, Rates rates, double cx, double cy, double cz) {
+        this(pose, rates, WaterMotion.STILL, cx, cy, cz);
+    }
 
     /**
      * @param cx centre of mass, body axes (m)
      * @param cy the same to starboard (m)
      * @param cz the same down (m)
      */
-    Kinematics(Pose pose, Rates rates, double cx, double cy, double cz) {
+    Kinematics(Pose pose, Rates rates, WaterMotion water, double cx, double cy, double cz) {
+        felt = water == WaterMotion.STILL ? null : new WaterFelt(water, pose, cx, cy, cz);
         pitch = pose.pitch();
         sinRoll = StrictMath.sin(pose.roll());
         cosRoll = StrictMath.cos(pose.roll());
@@ -70,13 +79,21 @@ final class Kinematics {
         return -sinPitch * x + cosPitch * (sinRoll * y + cosRoll * z);
     }
 
-    /** Depth of a point below the water (m). */
+    /** Depth of a point below the undisturbed water (m). */
     double depth(double x, double y, double z) {
         return down(x, y, z) - originHeight;
     }
 
-    /** Still water past a point, with its depth. */
+    /** Depth of a point below the surface as it stands there (m). */
+    double wet(double x, double y, double z) {
+        return felt == null ? depth(x, y, z) : depth(x, y, z) + felt.elevation(this, x, y, z);
+    }
+
+    /** Water past a point, with its depth below the surface as it stands there. */
     Flow water(double x, double y, double z) {
+        if (felt != null) {
+            return felt.past(this, x, y, z);
+        }
         return new Flow(-velocityX(y, z), -velocityY(x, z), -velocityZ(x, y), depth(x, y, z));
     }
 

@@ -6,11 +6,12 @@ import trimwright.boat.Side;
 import trimwright.boat.WingSpec;
 import trimwright.units.Angles;
 import trimwright.units.Units;
+import trimwright.water.WaterMotion;
 import trimwright.water.WaterState;
 
 /**
  * One boat's motion, stepped in time: surge, sway, heave, roll, pitch and yaw. Each rate's own damping is taken implicitly,
- * so that 0.02 s serves. Left out: waves, current.
+ * so that 0.02 s serves. Left out: current.
  *
  * <p>Keeps the wing's last flow from step to step, so one model is for one boat and one thread.
  */
@@ -112,8 +113,13 @@ public final class MotionModel {
         return new MotionModel(this);
     }
 
-    /** The state after one step (s) in that wind. After a {@link Mishap} she lies where she is. */
+    /** The state after one step (s) in that wind on flat water. After a {@link Mishap} she lies where she is. */
     public MotionState step(MotionState state, Commands commands, LocalWind wind, double dt) {
+        return step(state, commands, new Surroundings(wind, WaterMotion.STILL), dt);
+    }
+
+    /** The same in that wind on that water. */
+    public MotionState step(MotionState state, Commands commands, Surroundings around, double dt) {
         if (Mishap.of(state.pose()) != null) {
             return new MotionState(state.pose(), Rates.NONE, state.controls());
         }
@@ -128,10 +134,10 @@ public final class MotionModel {
         double cx = inertia.x();
         double cy = inertia.y(controls.crew());
         double cz = inertia.z();
-        Kinematics motion = new Kinematics(pose, rates, cx, cy, cz);
+        Kinematics motion = new Kinematics(pose, rates, around.water(), cx, cy, cz);
         sum.clear();
         waterForces.addTo(sum, motion, controls, dt);
-        airForces.addTo(sum, motion, pose.roll(), controls, wind, pose.heading(), dt);
+        airForces.addTo(sum, motion, pose.roll(), controls, around.wind(), pose.heading(), dt);
         loads = new MotionLoads(
                 airForces.turningMoment(),
                 airForces.wingForward(),

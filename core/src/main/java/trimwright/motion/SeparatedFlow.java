@@ -10,10 +10,14 @@ import trimwright.arithmetic.Exponential;
  * of dynamic stall have it ({@code DYNAMIC-STALL} in docs/sources.md). Keeps the past, so it is for one wing in one run.
  */
 final class SeparatedFlow {
-    /** Stall margins at which flow lets go and takes hold again (rad): chosen; published stall breaks within a degree and has hysteresis. */
+    /**
+     * Stall margins at which attached flow lets go, and at which flow that has let go takes hold again, and width of either (rad):
+     * chosen; published stall breaks within a degree and has hysteresis. With less width the instant would hang on the time step.
+     */
     private static final double LETS_GO = Math.toRadians(-2);
 
     private static final double TAKES_HOLD = Math.toRadians(3);
+    private static final double WIDTH = Math.toRadians(1.5);
 
     /** Share that lets go at once (-), and angle past stall at which all has (rad): chosen. */
     private static final double AT_ONCE = 0.5;
@@ -26,25 +30,21 @@ final class SeparatedFlow {
     private static final double TAKING_HOLD = 6;
 
     private final double[] share;
-    private final boolean[] hasLetGo;
 
     SeparatedFlow(int strips) {
         share = new double[strips];
-        hasLetGo = new boolean[strips];
     }
 
     /** One that goes on from here by itself. */
     SeparatedFlow copy() {
         SeparatedFlow other = new SeparatedFlow(share.length);
         System.arraycopy(share, 0, other.share, 0, share.length);
-        System.arraycopy(hasLetGo, 0, other.hasLetGo, 0, share.length);
         return other;
     }
 
     /** All attached. */
     void forget() {
         Arrays.fill(share, 0);
-        Arrays.fill(hasLetGo, false);
     }
 
     /** Share of each strip's flow that is separated (-); not to be changed. */
@@ -69,9 +69,11 @@ final class SeparatedFlow {
      * @param halfChords travelled since the last time
      */
     void note(int strip, double margin, double halfChords) {
-        hasLetGo[strip] = margin < (hasLetGo[strip] ? TAKES_HOLD : LETS_GO);
+        // The more of the flow has let go, the farther inside its stall a strip has to come.
+        double edge = LETS_GO + (TAKES_HOLD - LETS_GO) * Math.min(1, share[strip] / AT_ONCE);
+        double lost = Math.max(0, Math.min(1, (edge - margin) / WIDTH + 0.5));
         double deeper = Math.max(0, Math.min(1, (margin - LETS_GO) / (ALL - LETS_GO)));
-        double wanted = hasLetGo[strip] ? AT_ONCE + (1 - AT_ONCE) * deeper : 0;
+        double wanted = lost * (AT_ONCE + (1 - AT_ONCE) * deeper);
         double travel = wanted > share[strip] ? LETTING_GO : TAKING_HOLD;
         share[strip] += (wanted - share[strip]) * (1 - Exponential.of(-halfChords / travel));
         if (share[strip] < 1e-6) {

@@ -145,7 +145,7 @@ final class WaterForces {
         add(sum, tipLoad, up);
         mainLift[side.ordinal()] = -tipLoad.forceZ();
         // The flow's depth is that of the lower end; its velocity is taken at the middle of the wetted part.
-        double end = motion.depth(shaft.x(), shaft.y(), shaft.endZ() - up);
+        double end = motion.wet(shaft.x(), shaft.y(), shaft.endZ() - up);
         Flow atShaft = shaftLag[at].act(
                 withDepth(motion.water(shaft.x(), shaft.y(), shaft.middleZ(end) - up), end), 0, dt);
         foil.shaft(atShaft, shaftAir[at].kept(), shaftLoad);
@@ -155,7 +155,7 @@ final class WaterForces {
         RudderModel blade = rudder[side.ordinal()];
         SurfaceStrut strut = blade.strut();
         SubmergedFoil wing = blade.elevator();
-        double strutEnd = motion.depth(strut.x(), strut.y(), strut.endZ());
+        double strutEnd = motion.wet(strut.x(), strut.y(), strut.endZ());
         Flow atStrut = motion.water(strut.x(), strut.y(), strut.middleZ(strutEnd));
         double sidewash = end > 0 ? foil.sidewash(atShaft, shaftLoad, -strut.x(), strut.y()) : 0;
         Flow acting = strutLag[at].act(
@@ -193,12 +193,16 @@ final class WaterForces {
         double lift = 0;
         for (int i = 0; i < STATION.length; i++) {
             double x = hullCentreX + STATION[i] * boat.hulls().waterlineLength();
-            double depth = motion.depth(x, y, 0);
+            double depth = motion.wet(x, y, 0);
             if (depth > 0) {
                 double up = CARRIES[i] * hull.buoyancy(Math.min(depth, HULL_DEPTH));
                 lift += up;
                 double wet = Math.min(1, depth / boat.hulls().draft());
-                double damping = 2 * HULL_DAMPING * CARRIES[i] * wet * motion.velocityZ(x, y);
+                double damping = 2
+                        * HULL_DAMPING
+                        * CARRIES[i]
+                        * wet
+                        * -motion.water(x, y, 0).w();
                 sum.add(motion.bodyX(0, -up), motion.bodyY(0, 0, -up), motion.bodyZ(0, 0, -up) - damping, x, y, 0);
             }
         }
@@ -207,8 +211,9 @@ final class WaterForces {
 
     /** Drag against the course, at the hull's own place. */
     private void addHullDrag(ForceSum sum, Kinematics motion, double y, double own, double other) {
-        double u = motion.velocityX(y, 0);
-        double v = motion.velocityY(0, 0);
+        Flow flow = motion.water(0, y, 0);
+        double u = -flow.u();
+        double v = -flow.v();
         double speed = Math.sqrt(u * u + v * v);
         double drag = hull.resistance(speed, own, other) / Math.max(speed, 0.1);
         double z = -0.5 * Math.min(HULL_DEPTH, hull.immersion(own));

@@ -12,7 +12,9 @@ import trimwright.crew.WingHand;
 import trimwright.motion.Commands;
 import trimwright.motion.MotionModel;
 import trimwright.motion.MotionState;
+import trimwright.weather.Sea;
 import trimwright.weather.TurbulenceSpectrum;
+import trimwright.weather.WaveSpec;
 import trimwright.weather.WeatherSpec;
 import trimwright.weather.WindField;
 
@@ -69,7 +71,8 @@ public final class DrillRun {
         model = new MotionModel(setup.boat(), setup.wing(), setup.air(), setup.water(), STRIPS);
         state = FirstState.onTheFoils(
                 model, setup.boat(), setup.aims(), setup.wind(), drill.angle(setup.aims(), setup.wind()), SPEED);
-        watch = new Watch(model, setup.wing(), field, state);
+        WaveSpec waves = setup.waves();
+        watch = new Watch(model, setup.wing(), field, waves == null ? null : new Sea(waves, setup.seed()), state);
         WingHand settling = new ComputedHand(setup.wing(), Habits.NONE, 1);
         crew = new DrillCrew(
                 setup.boat(), setup.aims(), new HandOver(settling, hand, SETTLING), drill.orderAt(-SETTLING));
@@ -88,7 +91,7 @@ public final class DrillRun {
         if (since >= 0 && !isOver()) {
             tally.add(since, sight, progress, best, STEP);
         }
-        state = model.step(state, commands, watch.wind(), STEP);
+        state = model.step(state, commands, watch.around(), STEP);
         steps++;
         Aim aim = crew.aim();
         return new DrillMoment(

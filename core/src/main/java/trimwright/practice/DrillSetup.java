@@ -1,10 +1,12 @@
 package trimwright.practice;
 
+import org.jspecify.annotations.Nullable;
 import trimwright.air.AirState;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
 import trimwright.crew.SailingAims;
 import trimwright.water.WaterState;
+import trimwright.weather.WaveSpec;
 
 /**
  * All that a run of a drill needs but the hand; the same setup with the same hand gives the same run.
@@ -16,7 +18,8 @@ import trimwright.water.WaterState;
  * @param air density and viscosity
  * @param water density and viscosity
  * @param wind mean speed at 10 m (m/s)
- * @param seed of the wind's unrest
+ * @param seed of the wind's unrest, and of the waves
+ * @param waves raised by the wind, which is from north; null on flat water
  */
 public record DrillSetup(
         Drill drill,
@@ -26,4 +29,23 @@ public record DrillSetup(
         AirState air,
         WaterState water,
         double wind,
-        long seed) {}
+        long seed,
+        @Nullable WaveSpec waves) {
+    /** On flat water. */
+    public DrillSetup(
+            Drill drill,
+            Boat boat,
+            WingSpec wing,
+            SailingAims aims,
+            AirState air,
+            WaterState water,
+            double wind,
+            long seed) {
+        this(drill, boat, wing, aims, air, water, wind, seed, null);
+    }
+
+    /** The same in that sea; null on flat water. */
+    public DrillSetup on(@Nullable WaveSpec sea) {
+        return new DrillSetup(drill, boat, wing, aims, air, water, wind, seed, sea);
+    }
+}

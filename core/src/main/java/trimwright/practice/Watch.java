@@ -1,5 +1,6 @@
 package trimwright.practice;
 
+import org.jspecify.annotations.Nullable;
 import trimwright.air.ApparentWind;
 import trimwright.air.TrueWind;
 import trimwright.air.WindProfile;
@@ -9,11 +10,14 @@ import trimwright.motion.BoatView;
 import trimwright.motion.LocalWind;
 import trimwright.motion.MotionModel;
 import trimwright.motion.MotionState;
+import trimwright.motion.Surroundings;
 import trimwright.units.Angles;
 import trimwright.weather.AirColumn;
+import trimwright.water.WaterMotion;
 import trimwright.weather.AirVelocity;
 import trimwright.weather.GustColumn;
 import trimwright.weather.MovingAir;
+import trimwright.weather.Sea;
 
 /** What the crew sees, step by step; its idea of the true wind settles over some seconds. */
 public final class Watch {
@@ -26,25 +30,34 @@ public final class Watch {
     private final MotionModel model;
     private final WingSpec wing;
     private final MovingAir field;
+    private final @Nullable Sea sea;
     private double north;
     private double east;
     private AirVelocity air;
     private GustColumn gusts = GustColumn.ALIKE;
+    private double time;
 
     /** @param first state in which the looking begins, at time 0 */
     public Watch(MotionModel model, WingSpec wing, MovingAir field, MotionState first) {
+        this(model, wing, field, null, first);
+    }
+
+    /** As above, on that sea; null on flat water. */
+    public Watch(MotionModel model, WingSpec wing, MovingAir field, @Nullable Sea sea, MotionState first) {
         this.model = model;
         this.wing = wing;
         this.field = field;
+        this.sea = sea;
         air = field.at(first.pose().north(), first.pose().east(), 0);
         north = air.north();
         east = air.east();
     }
 
-    private Watch(MotionModel model, WingSpec wing, MovingAir field, double north, double east) {
+    private Watch(MotionModel model, WingSpec wing, MovingAir field, @Nullable Sea sea, double north, double east) {
         this.model = model;
         this.wing = wing;
         this.field = field;
+        this.sea = sea;
         this.north = north;
         this.east = east;
         air = new AirVelocity(north, east);
@@ -52,6 +65,7 @@ public final class Watch {
 
     /** Looks; {@link #wind} then is the wind of the same instant. */
     public Sight look(MotionState state, double time, double dt) {
+        this.time = time;
         BoatView view = model.view(state);
         double placeNorth = view.north(wing.x(), 0, -WING_HEIGHT);
         double placeEast = view.east(wing.x(), 0, -WING_HEIGHT);
@@ -76,10 +90,16 @@ public final class Watch {
 
     /** One that goes on from here by itself, on a copy of the model. */
     public Watch copy(MotionModel of) {
-        Watch other = new Watch(of, wing, field, north, east);
+        Watch other = new Watch(of, wing, field, sea, north, east);
         other.air = air;
         other.gusts = gusts;
+        other.time = time;
         return other;
+    }
+
+    /** Wind and water that the boat met at the last look. */
+    public Surroundings around() {
+        return new Surroundings(wind(), sea == null ? WaterMotion.STILL : sea.at(time));
     }
 
     /** The wind that the boat met at the last look. */

@@ -71,6 +71,7 @@ function Offer({ boat, wing, choice }) {
 function Drills({ boat, wing, offer, choice }) {
   const drill = offer.drills.find((one) => one.drill === choice.drill) ?? offer.drills[0];
   const wind = Number(choice.tws ?? 14);
+  const waves = Number(choice.waves ?? 0);
   const mine = (choice.mine ?? FIRST_HAND).split(',').filter((part) => offer.parts.includes(part));
   const [sail, setSail] = useState(null);
   const [result, setResult] = useState(null);
@@ -84,7 +85,7 @@ function Drills({ boat, wing, offer, choice }) {
   const start = (again) => {
     sail?.stop();
     if (!again) seed.current = 1 + Math.floor(Math.random() * 9999);
-    const setup = { boat: boat.id, wing: wing.id, drill: drill.drill, tws_kn: wind, seed: seed.current };
+    const setup = { boat: boat.id, wing: wing.id, drill: drill.drill, tws_kn: wind, seed: seed.current, waves };
     setResult(null);
     setFresh(false);
     setFault(null);
@@ -114,6 +115,8 @@ function Drills({ boat, wing, offer, choice }) {
       </div>
       <label class="field">${t('web.practice.wind')}
         <input type="number" min=${offer.tws_least_kn} max=${offer.tws_most_kn} step="1" value=${wind} disabled=${sail !== null} onChange=${(e) => choose({ tws: Math.min(offer.tws_most_kn, Math.max(offer.tws_least_kn, Number(e.target.value) || 14)) })} /> ${t('web.unit.aws')}</label>
+      <label class="field" title=${t('web.practice.waves_title')}>${t('web.practice.waves')}
+        <input type="number" min="0" max=${offer.waves_most_m} step="0.1" value=${waves} disabled=${sail !== null} onChange=${(e) => choose({ waves: Math.min(offer.waves_most_m, Math.max(0, Number(e.target.value) || 0)) })} /> ${t('web.unit_of.m')}</label>
       <fieldset class="mine"><legend>${t('web.practice.mine')}</legend>
         ${offer.parts.map((part) => html`<label><input type="checkbox" checked=${mine.includes(part)} disabled=${sail !== null} onChange=${() => toggle(part)} /> ${t(`web.practice.part.${part}`)}</label>`)}
       </fieldset>
