@@ -53,9 +53,13 @@ final class LoneBoat {
     }
 
     static BoatRun sail(Habits habits, Turning turning, double step, double seconds) {
+        return sail(WIND_KN, habits, turning, step, seconds);
+    }
+
+    static BoatRun sail(double windKn, Habits habits, Turning turning, double step, double seconds) {
         BoatFile file = BoatFiles.find("whimbrel14");
         Boat boat = file.boat();
-        WeatherSpec steady = new WeatherSpec(Units.fromKnots(WIND_KN), 0, 10, 0, TurbulenceSpectrum.KAIMAL, 0, 0, 0);
+        WeatherSpec steady = new WeatherSpec(Units.fromKnots(windKn), 0, 10, 0, TurbulenceSpectrum.KAIMAL, 0, 0, 0);
         Temper temper = new Temper(Math.toRadians(8), Math.toRadians(1), 0.5, 0.5, 1);
         Scenario scenario = new Scenario(
                 1,

@@ -5,7 +5,7 @@ import trimwright.arithmetic.Exponential;
 
 /**
  * How much of each strip's flow has let go of the wing: a state with a past. An attached strip lets go where it is a little past its
- * stall, half of its flow at once ({@code NLR-7301}: lift falls from 3.19 to 2.03 in a degree, 0.55 of the way to the plate), all of it
+ * stall, half of its flow at once ({@code NLR-MP-79034}: lift falls from 3.19 to 2.03 in a degree, 0.55 of the way to the plate), all of it
  * the farther past; a separated one takes hold only where it is well inside. Each goes there in a few half chords of travel, as models
  * of dynamic stall have it ({@code DYNAMIC-STALL} in docs/sources.md). Keeps the past, so it is for one wing in one run.
  */
