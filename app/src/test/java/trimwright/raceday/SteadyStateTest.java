@@ -106,7 +106,8 @@ class SteadyStateTest {
     }
 
     private static void isNear(double knots, Way way, double share) {
-        // From 18 knots down the wind the windward elevator's limit binds: the crew keeps 3 per cent inside it, and hunts by a degree of heel.
+        // From 18 knots down the wind the windward elevator's limit binds: the crew keeps 3 per cent inside it, and
+        // hunts by a degree of heel.
         double most = knots > 17 && way == Way.DOWNWIND ? 0.012 : 0.005;
         assertEquals(1, progress(Units.fromKnots(knots), way, share), most, knots + " kn, " + way + " from " + share);
     }

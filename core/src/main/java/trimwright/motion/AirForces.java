@@ -215,7 +215,8 @@ final class AirForces {
             pressure += (x[i] * x[i] + y[i] * y[i]) * wing.stripWidth(i) / wing.span();
         }
         solutions++;
-        WingAnswer answer = wing.placedAt(heel, footHeight).solve(new StripAir(x, y, z, air, lags ? separated.share() : null), setting, last);
+        WingAnswer answer = wing.placedAt(heel, footHeight)
+                .solve(new StripAir(x, y, z, air, lags ? separated.share() : null), setting, last);
         if (answer instanceof WingSolved solved && isPlausible(solved.force(), pressure)) {
             last = solved;
             lastPressure = pressure;

@@ -146,8 +146,8 @@ final class WaterForces {
         mainLift[side.ordinal()] = -tipLoad.forceZ();
         // The flow's depth is that of the lower end; its velocity is taken at the middle of the wetted part.
         double end = motion.wet(shaft.x(), shaft.y(), shaft.endZ() - up);
-        Flow atShaft = shaftLag[at].act(
-                withDepth(motion.water(shaft.x(), shaft.y(), shaft.middleZ(end) - up), end), 0, dt);
+        Flow atShaft =
+                shaftLag[at].act(withDepth(motion.water(shaft.x(), shaft.y(), shaft.middleZ(end) - up), end), 0, dt);
         foil.shaft(atShaft, shaftAir[at].kept(), shaftLoad);
         shaftAir[at].note(shaftLoad, Math.abs(atShaft.u()), dt);
         add(sum, shaftLoad, up);
@@ -158,15 +158,14 @@ final class WaterForces {
         double strutEnd = motion.wet(strut.x(), strut.y(), strut.endZ());
         Flow atStrut = motion.water(strut.x(), strut.y(), strut.middleZ(strutEnd));
         double sidewash = end > 0 ? foil.sidewash(atShaft, shaftLoad, -strut.x(), strut.y()) : 0;
-        Flow acting = strutLag[at].act(
-                new Flow(atStrut.u(), atStrut.v() + sidewash, atStrut.w(), strutEnd), rudderAngle, dt);
+        Flow acting =
+                strutLag[at].act(new Flow(atStrut.u(), atStrut.v() + sidewash, atStrut.w(), strutEnd), rudderAngle, dt);
         blade.strut(acting, strutLag[at].angle(), strutAir[at].kept(), load);
         strutAir[at].note(load, Math.abs(acting.u()), dt);
         add(sum, load, 0);
         Flow atElevator = motion.water(wing.x(), wing.y(), wing.z());
         double downwash = atTip.depth() > 0 ? foil.downwash(atTip, tipLoad, -wing.x(), atElevator.depth()) : 0;
-        Flow there = new Flow(
-                atElevator.u(), atElevator.v() + sidewash, atElevator.w() + downwash, atElevator.depth());
+        Flow there = new Flow(atElevator.u(), atElevator.v() + sidewash, atElevator.w() + downwash, atElevator.depth());
         Flow lifting = elevatorLag[at].act(there, elevator, dt);
         blade.elevator(lifting, rudderAngle, elevatorLag[at].angle(), load);
         add(sum, load, 0);

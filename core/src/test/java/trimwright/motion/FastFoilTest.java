@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import trimwright.air.AirState;
 import trimwright.boat.Boat;
-import trimwright.boat.Side;
 import trimwright.boat.Whimbrel14;
 import trimwright.evidence.ValidatedAgainst;
 import trimwright.water.WaterState;
@@ -22,7 +21,8 @@ class FastFoilTest {
             where = "2200 lb/ft2 as the most that a fully cavitating foil carried: at 50 and 70 kn no rake lifts more",
             tolerance = "exact bound; half of it is reached")
     void noRakeLiftsMoreThanTheCavitatingCeiling() {
-        double ceiling = 2200 * 4.4482216152605 / (0.3048 * 0.3048) * BOAT.mainFoil().tipArea();
+        double ceiling =
+                2200 * 4.4482216152605 / (0.3048 * 0.3048) * BOAT.mainFoil().tipArea();
         for (double knots : new double[] {50, 70}) {
             double most = 0;
             for (int degrees = 0; degrees <= 8; degrees++) {

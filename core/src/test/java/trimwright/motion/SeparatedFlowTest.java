@@ -29,7 +29,8 @@ class SeparatedFlowTest {
     @Test
     @ValidatedAgainst(
             source = "DYNAMIC-STALL",
-            where = "separation follows its steady state with a time of 3 half chords (Leishman and Beddoes, from memory)",
+            where =
+                    "separation follows its steady state with a time of 3 half chords (Leishman and Beddoes, from memory)",
             tolerance = "1e-12: the same exponential; where it goes to is chosen")
     void flowLetsGoInAFewHalfChords() {
         for (int i = 0; i < 30; i++) {

@@ -37,7 +37,8 @@ class StrutAirTest {
     @Test
     @ValidatedAgainst(
             source = "VENTILATION",
-            where = "a fully ventilated strut has a quarter of the lift slope, and air leaves at a much lower angle than it came",
+            where =
+                    "a fully ventilated strut has a quarter of the lift slope, and air leaves at a much lower angle than it came",
             tolerance = "1e-12 of the lift below inception's; angles of coming and going by the model's own rules")
     void liftOverAngleIsALoop() {
         double[] up = new double[13];

@@ -104,8 +104,8 @@ class WeatherValidationTest {
                 double expected = integral(f -> TurbulenceSpectrum.KAIMAL.alongWind(f, 1, lambda, speed)
                                 * Math.exp(-12 * Math.hypot(f * r / speed, 0.12 * r / (8.1 * lambda)))
                                 * (f < speed / 6 ? 1 : 0))
-                        / integral(
-                                f -> TurbulenceSpectrum.KAIMAL.alongWind(f, 1, lambda, speed) * (f < speed / 6 ? 1 : 0));
+                        / integral(f ->
+                                TurbulenceSpectrum.KAIMAL.alongWind(f, 1, lambda, speed) * (f < speed / 6 ? 1 : 0));
                 assertEquals(expected, product[i] / variance, 0.03, aside + " m aside, height " + i);
             }
         }

@@ -23,7 +23,8 @@ class RollDampingValidationTest {
     @Test
     @ValidatedAgainst(
             source = "LIFTING-LINE-SERIES",
-            where = "elliptic wing in roll, one term of Glauert's series worked by hand: strip theory times AR / (AR + 4)",
+            where =
+                    "elliptic wing in roll, one term of Glauert's series worked by hand: strip theory times AR / (AR + 4)",
             tolerance = "0.6 percent: 60 strips with ends cut off")
     void anEllipticWingFollowsStripTheoryTimesItsFactor() {
         for (double span : new double[] {6, 10}) {
@@ -37,16 +38,8 @@ class RollDampingValidationTest {
             double moment = force.k() + span / 2 * force.y();
             double area = Math.PI / 4 * span * chord;
             double aspect = span * span / area;
-            double strips = 0.5
-                    * AIR.density()
-                    * SPEED
-                    * 2
-                    * Math.PI
-                    * RATE
-                    * Math.PI
-                    / 8
-                    * chord
-                    * Math.pow(span / 2, 3);
+            double strips =
+                    0.5 * AIR.density() * SPEED * 2 * Math.PI * RATE * Math.PI / 8 * chord * Math.pow(span / 2, 3);
             assertEquals(aspect / (aspect + 4), Math.abs(moment) / strips, 6e-3, "aspect ratio " + aspect);
         }
     }
@@ -55,7 +48,8 @@ class RollDampingValidationTest {
     @Test
     @ValidatedAgainst(
             source = "LIFTING-LINE-SERIES",
-            where = "strip theory as the upper bound of what a lifting line in roll gives; AR / (AR + 4) of a wing about its middle as the lower",
+            where =
+                    "strip theory as the upper bound of what a lifting line in roll gives; AR / (AR + 4) of a wing about its middle as the lower",
             tolerance = "bounds")
     void aBoatsWingLiesBetweenItsBounds() {
         WingSpec spec = TestWings.real();
