@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
@@ -63,7 +64,7 @@ class PracticeBrowserTest {
 
     @Test
     void keysMoveTheWingAndTheBoatAnswers() {
-        Page page = open("drill=hold&mine=sheet,twist,camber,inversion");
+        Page page = open("drill=hold&mine=sheet,twist,camber,inversion&waves=0.2");
         assertThat(page.locator(".word")).hasText("The wing is yours");
         double sheet = degrees(page.locator(".gauge.sheet output"));
         double camber = degrees(page.locator(".gauge.camber output"));
@@ -94,6 +95,21 @@ class PracticeBrowserTest {
         assertThat(result).containsText("the computed trimmer lost");
         assertThat(result.locator("button.start")).isVisible();
         Browser.keep(page, "practice-result");
+    }
+
+    @Test
+    void wavesAreSailedAsAskedOrRefused() {
+        Page page = open("drill=hold", false);
+        assertThat(page.locator("input[type=number]").last()).hasValue("0");
+        String ask = workbench.address()
+                + "api/practice/yardstick?boat=whimbrel14&wing=tall&drill=hold&tws_kn=14&seed=1&waves=";
+        String sailed = page.request().get(ask + "0.3,3").text();
+        assertTrue(sailed.contains("\"significant_height_m\":0.3") && sailed.contains("\"peak_period_s\":3"), sailed);
+        String flat = page.request().get(ask + "0").text();
+        assertTrue(flat.contains("\"lost_s\"") && !flat.contains("significant_height_m"), flat);
+        APIResponse refused = page.request().get(ask + "3");
+        assertEquals(400, refused.status());
+        assertTrue(refused.text().contains("outside 0 to 1"), refused.text());
     }
 
     @Test

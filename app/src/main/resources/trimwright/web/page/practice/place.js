@@ -115,14 +115,14 @@ function Drills({ boat, wing, offer, choice }) {
       </div>
       <label class="field">${t('web.practice.wind')}
         <input type="number" min=${offer.tws_least_kn} max=${offer.tws_most_kn} step="1" value=${wind} disabled=${sail !== null} onChange=${(e) => choose({ tws: Math.min(offer.tws_most_kn, Math.max(offer.tws_least_kn, Number(e.target.value) || 14)) })} /> ${t('web.unit.aws')}</label>
-      <label class="field" title=${t('web.practice.waves_title')}>${t('web.practice.waves')}
-        <input type="number" min="0" max=${offer.waves_most_m} step="0.1" value=${waves} disabled=${sail !== null} onChange=${(e) => choose({ waves: Math.min(offer.waves_most_m, Math.max(0, Number(e.target.value) || 0)) })} /> ${t('web.unit_of.m')}</label>
       <fieldset class="mine"><legend>${t('web.practice.mine')}</legend>
         ${offer.parts.map((part) => html`<label><input type="checkbox" checked=${mine.includes(part)} disabled=${sail !== null} onChange=${() => toggle(part)} /> ${t(`web.practice.part.${part}`)}</label>`)}
       </fieldset>
       ${sail
         ? html`<button class="stop" onClick=${stop}>${t('web.practice.stop')}</button>`
         : html`<button class="start" onClick=${() => start(false)}>${t('web.practice.start')}</button>`}
+      <label class="field" title=${t('web.practice.waves_title')}>${t('web.practice.waves')}
+        <input type="number" min="0" max=${offer.waves_most_m} step="0.1" value=${waves} disabled=${sail !== null} onChange=${(e) => choose({ waves: Math.min(offer.waves_most_m, Math.max(0, Number(e.target.value) || 0)) })} /> ${t('web.unit_of.m')}</label>
       <p class="quiet about">${t(`web.practice.about.${drill.drill}`)}</p>
     </section>
     ${fault && html`<${Fault} fault=${fault} />`}
