@@ -65,6 +65,7 @@ class SameBitsDocTest {
         runs.put("a gybe without a plan", () -> print(turn(TurnKind.GYBE)));
         runs.put("a bear-away without a plan", () -> print(turn(TurnKind.BEAR_AWAY)));
         runs.put("gathering speed for a start", () -> print(gathered()));
+        runs.put("a boat in a race, 200 s", () -> print(LoneBoatBook.sailed(200)));
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             Map<String, Future<String>> found = new LinkedHashMap<>();

@@ -18,7 +18,7 @@ import trimwright.wing.Wing;
 import trimwright.wing.WingSetting;
 import trimwright.wing.WingSolved;
 
-class SeparatedFlowTest {
+class SeparatedFlowValidationTest {
     private static final int STRIPS = 16;
     private static final double SPEED = 12;
     private static final WingSpec SPEC = Whimbrel14.boat().wings().get(0);

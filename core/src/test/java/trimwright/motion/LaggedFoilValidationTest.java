@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import trimwright.evidence.ValidatedAgainst;
 import trimwright.foil.Flow;
 
-class LaggedFoilTest {
+class LaggedFoilValidationTest {
     @Test
     @ValidatedAgainst(
             source = "WAGNER-JONES",

@@ -11,7 +11,7 @@ import trimwright.evidence.ValidatedAgainst;
 import trimwright.water.WaterState;
 
 /** What the moving boat's foils give when the water boils on them. */
-class FastFoilTest {
+class FastFoilValidationTest {
     private static final Boat BOAT = Whimbrel14.boat();
     private static final double KNOT = 1852 / 3600.0;
 

@@ -15,7 +15,7 @@ import trimwright.foil.RudderModel;
 import trimwright.water.WaterState;
 
 /** A rudder of the demo boat, flown so that half of it is in the air. */
-class StrutAirTest {
+class StrutAirValidationTest {
     private static final Boat BOAT = Whimbrel14.boat();
     private static final double STEP = MotionModel.STEP;
     private static final double DEPTH = 0.9;
