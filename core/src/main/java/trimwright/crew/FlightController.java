@@ -5,6 +5,7 @@ import trimwright.boat.Boat;
 import trimwright.flight.FoilGrip;
 import trimwright.flight.HeelHold;
 import trimwright.flight.LevelFlight;
+import trimwright.motion.Controls;
 import trimwright.units.Units;
 
 /**
@@ -19,6 +20,9 @@ final class FlightController {
     private static final double LET_DOWN = 8.4;
     /** Speed above which the windward board is lifted (m/s): chosen. */
     private static final double ONE_BOARD = 10.5;
+
+    /** Share of a board that is down from which it counts as down (-): chosen. */
+    private static final double DOWN_SHARE = 0.4;
 
     /** How fast the height asked for changes (m/s): chosen. */
     private static final double RISE = 0.3;
@@ -72,6 +76,7 @@ final class FlightController {
     private double crew;
     private boolean flying;
     private boolean wasBoth = true;
+    private boolean hasBegun;
     private boolean isKeptDown;
     private @Nullable TurnConduct conduct;
 
@@ -107,6 +112,7 @@ final class FlightController {
         other.crew = crew;
         other.flying = flying;
         other.wasBoth = wasBoth;
+        other.hasBegun = hasBegun;
         other.isKeptDown = isKeptDown;
         other.conduct = conduct;
         return other;
@@ -117,6 +123,9 @@ final class FlightController {
      * @param coming the turn under way or about to begin, null where there is none
      */
     void work(Sight sight, Aim aim, int tack, @Nullable TurnOrder turn, @Nullable TurnOrder coming, double dt) {
+        if (!hasBegun) {
+            begin(sight.state().controls());
+        }
         double speed = sight.speed();
         flying = speed > (flying ? LET_DOWN : FLY);
         boards(sight, aim, tack, coming);
@@ -135,6 +144,20 @@ final class FlightController {
         rakes(sight, both, dt);
         pitch(sight, aim, dt);
         balance(sight, aim, tack, turn, dt);
+    }
+
+    /** Takes over the controls as they are. */
+    private void begin(Controls now) {
+        hasBegun = true;
+        portBoard = now.portBoard();
+        starboardBoard = now.starboardBoard();
+        wasBoth = Math.min(portBoard, starboardBoard) > DOWN_SHARE;
+        spread = wasBoth ? (now.portRake() - now.starboardRake()) / 2 : 0;
+        heelHold.learn(spread);
+        double rake = wasBoth
+                ? (now.portRake() + now.starboardRake()) / 2
+                : portBoard > starboardBoard ? now.portRake() : now.starboardRake();
+        level.begin(rake, now.elevator());
     }
 
     /** From now on turn so; null for as is usual. */
@@ -239,7 +262,7 @@ final class FlightController {
         return Math.min(
                         sight.state().controls().portBoard(),
                         sight.state().controls().starboardBoard())
-                > 0.4;
+                > DOWN_SHARE;
     }
 
     /** How far the leeward foil has come up beyond the depth that it shall keep (m): heel to windward lifts it. */
@@ -286,8 +309,8 @@ final class FlightController {
     }
 
     private void rakes(Sight sight, boolean both, double dt) {
-        boolean portUp = !both && sight.state().controls().portBoard() <= 0.4;
-        boolean starboardUp = !both && sight.state().controls().starboardBoard() <= 0.4;
+        boolean portUp = !both && sight.state().controls().portBoard() <= DOWN_SHARE;
+        boolean starboardUp = !both && sight.state().controls().starboardBoard() <= DOWN_SHARE;
         portRake = portUp ? RESTING_RAKE : level.rakeWithin(level.rake() + spread);
         starboardRake = starboardUp ? RESTING_RAKE : level.rakeWithin(level.rake() - spread);
         if (both) {
