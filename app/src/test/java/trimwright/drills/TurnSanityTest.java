@@ -31,7 +31,7 @@ class TurnSanityTest {
         double gybe = lost(TurnKind.GYBE, TurnBegin.FOILS);
         assertTrue(flying > 70 && flying < 170, "begun on the foils " + flying + " m");
         assertTrue(down > 70 && down < 170, "let down " + down + " m");
-        assertTrue(flying > 1.3 * gybe, "tack " + flying + " m, gybe " + gybe + " m");
+        assertTrue(flying > gybe, "tack " + flying + " m, gybe " + gybe + " m");
     }
 
     private static double lost(TurnKind kind, TurnBegin begin) {

@@ -3,6 +3,7 @@ package trimwright.raceday;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import trimwright.crew.DoneTurn;
 import trimwright.crew.Habits;
@@ -35,17 +36,23 @@ class LoneBoatTest {
         assertEquals(0, RUN.unsolvedSteps());
     }
 
-    /** Mean of laps in eight winds a hundredth of a knot apart: a tack a breath later moves a single lap by as much as a second. */
+    /**
+     * Median of laps in nine winds a hundredth of a knot apart: a tack a breath later moves a single lap by a second, a mark that is not
+     * fetched by four.
+     */
     @Test
     void halfTheTimeStepChangesALapByLessThanTwoInAThousand() {
-        double whole = 0;
-        double half = 0;
-        for (int i = 0; i < 8; i++) {
-            double wind = LoneBoat.WIND_KN + 0.01 * i;
-            whole += lap(LoneBoat.sail(wind, Habits.NONE, Turning.SAILED, MotionModel.STEP, LAP_OVER));
-            half += lap(LoneBoat.sail(wind, Habits.NONE, Turning.SAILED, MotionModel.STEP / 2, LAP_OVER));
+        double whole = medianLap(MotionModel.STEP);
+        assertEquals(whole, medianLap(MotionModel.STEP / 2), 0.002 * whole);
+    }
+
+    private static double medianLap(double step) {
+        double[] laps = new double[9];
+        for (int i = 0; i < laps.length; i++) {
+            laps[i] = lap(LoneBoat.sail(LoneBoat.WIND_KN + 0.01 * i, Habits.NONE, Turning.SAILED, step, LAP_OVER));
         }
-        assertEquals(whole, half, 0.002 * whole);
+        Arrays.sort(laps);
+        return laps[laps.length / 2];
     }
 
     @Test

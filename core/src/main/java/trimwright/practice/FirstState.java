@@ -52,7 +52,8 @@ public final class FirstState {
             MotionModel model, Boat boat, SailingAims aims, double wind, double angle, double share) {
         Aim aim = aims.at(wind, angle);
         if (share * aim.speed() > ONE_BOARD) {
-            MotionState alone = levelled(model, boat, placed(model, boat, aim, wind, angle, share, /* windward= */ 0), wind);
+            MotionState alone =
+                    levelled(model, boat, placed(model, boat, aim, wind, angle, share, /* windward= */ 0), wind);
             if (alone.controls().portRake() < boat.mainFoil().rakeMax() - SMALL) {
                 return alone;
             }
@@ -127,7 +128,8 @@ public final class FirstState {
 
     private static MotionState with(MotionState state, Boat boat, double rake, double elevator) {
         Controls c = state.controls();
-        double raked = Math.max(boat.mainFoil().rakeMin(), Math.min(boat.mainFoil().rakeMax(), rake));
+        double raked =
+                Math.max(boat.mainFoil().rakeMin(), Math.min(boat.mainFoil().rakeMax(), rake));
         double most = boat.rudder().elevatorAngleMax();
         return new MotionState(
                 state.pose(),

@@ -55,7 +55,9 @@ class ArchitectureTest {
                             "flight")),
             Map.entry("aim", Set.of("units", "weather", "boat", "platform", "target", "card")),
             Map.entry("setup", Set.of("units", "air", "water", "weather", "boat", "platform", "target", "card", "aim")),
-            Map.entry("motion", Set.of("units", "arithmetic", "air", "water", "boat", "section", "wing", "foil", "hull", "power")),
+            Map.entry(
+                    "motion",
+                    Set.of("units", "arithmetic", "air", "water", "boat", "section", "wing", "foil", "hull", "power")),
             Map.entry("flight", Set.of("boat", "motion")),
             Map.entry("crew", Set.of("units", "boat", "course", "motion", "flight")),
             Map.entry(
