@@ -2,6 +2,7 @@ package trimwright.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
@@ -52,6 +53,8 @@ import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 import trimwright.web.LiveRoutes;
+import trimwright.web.Routes;
+import trimwright.web.Services;
 import trimwright.web.Workbench;
 
 /** Takes streams, keeps every byte and shows them, or replays a session, until it is interrupted. */
@@ -211,18 +214,45 @@ public final class LiveCommand implements Callable<Integer> {
 
     private void record(List<InputAddress> addresses, EventMode mode, LiveBoard board, Path folder)
             throws InterruptedException {
-        Journals journals = new Journals(folder);
+        Journals journals = new Journals(folder, course);
         journals.begin();
         journals.closeLeftovers().forEach(closed -> say(closed, "live.recovered"));
         warn(board, folder, own.isEmpty() ? firstBoat(addresses) : own, Instant.now());
-        try (Workbench pages = Workbench.start(List.of(new LiveRoutes(board)), port)) {
+        AtomicReference<@Nullable Recording> running = new AtomicReference<>();
+        LiveRoutes live = new LiveRoutes(board, () -> {
+            Recording run = running.get();
+            return run == null ? null : run.cut();
+        }, against());
+        try (Library shelf = Library.open(folder);
+                Workbench pages = Workbench.start(withDebrief(live, shelf), port)) {
             Recording run = Recording.begin(journals, addresses, SteadyClock.ofSystem(), mode, board);
+            running.set(run);
             board.watch(run.recorder());
             // The signal of Ctrl-C ends the process by way of this; so does the end of a terminal.
             Runtime.getRuntime().addShutdownHook(new Thread(() -> close(run), "closing"));
             announce(run.ports(), addresses, folder, pages.address());
             new CountDownLatch(1).await();
         }
+    }
+
+    private LiveRoutes.@Nullable Against against() {
+        return boat == null
+                ? null
+                : new LiveRoutes.Against(
+                        boatFile(), boat, wing.of(BoatFiles.find(boat).boat()).id());
+    }
+
+    private @Nullable Path boatFile() {
+        Path given = boat == null ? null : Path.of(boat);
+        return given == null || !Files.isReadable(given) ? null : given;
+    }
+
+    /** The pages of the workbench too: between races the day's sessions are looked at where the boat is watched. */
+    private List<Routes> withDebrief(Routes live, Library shelf) {
+        Path given = boatFile();
+        List<Routes> all = new ArrayList<>(Services.of(shelf, given == null ? List.of() : List.of(given), books));
+        all.add(live);
+        return all;
     }
 
     private void replay(String session, LiveBoard board, Path folder) throws InterruptedException {

@@ -45,7 +45,16 @@ public final class Journals {
 
     /** @param library folder of the library */
     public Journals(Path library) {
-        intake = new Intake(library, new IntakeOptions(null, null, null, null, null, null, ChecksumRule.REQUIRED));
+        this(library, null);
+    }
+
+    /**
+     * The same.
+     *
+     * @param course file of the races that are recorded, kept with each session; null where none is known
+     */
+    public Journals(Path library, @Nullable Path course) {
+        intake = new Intake(library, new IntakeOptions(null, null, null, null, null, course, ChecksumRule.REQUIRED));
         folder = library.resolve("journals");
     }
 

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +32,10 @@ public final class Recorder implements Arrivals, AutoCloseable {
 
     private static final int MOST_PIECES = 16_384;
 
-    private final JournalFile journal;
+    /** Of the recorder's own thread. */
+    private JournalFile journal;
+
+    private final EventMode mode;
     private final SteadyClock clock;
     private final Follower follower;
     private final BlockingQueue<Item> waiting = new ArrayBlockingQueue<>(MOST_PIECES);
@@ -41,10 +46,22 @@ public final class Recorder implements Arrivals, AutoCloseable {
 
     /** A source's bytes, or a note where there is no source, or the end where there is no kind either. */
     private record Item(
-            @Nullable JournalSource source, @Nullable RecordKind kind, long nanos, byte[] bytes) {}
+            @Nullable JournalSource source,
+            @Nullable RecordKind kind,
+            long nanos,
+            byte[] bytes,
+            @Nullable Cut cut) {
+        Item(@Nullable JournalSource source, @Nullable RecordKind kind, long nanos, byte[] bytes) {
+            this(source, kind, nanos, bytes, null);
+        }
+    }
 
-    private Recorder(JournalFile journal, SteadyClock clock, Follower follower) {
+    /** From here on another journal; done when the one before is closed. */
+    private record Cut(JournalFile next, CompletableFuture<@Nullable Void> done) {}
+
+    private Recorder(JournalFile journal, EventMode mode, SteadyClock clock, Follower follower) {
         this.journal = journal;
+        this.mode = mode;
         this.clock = clock;
         this.follower = follower;
         thread = new Thread(this::run, "recorder");
@@ -54,7 +71,7 @@ public final class Recorder implements Arrivals, AutoCloseable {
     static Recorder begin(Disk disk, SteadyClock clock, EventMode mode, Follower follower) throws IOException {
         JournalFile journal = JournalFile.begin(disk);
         journal.say(RecordKind.NOTE, clock.nanos(), Notes.event(mode));
-        Recorder recorder = new Recorder(journal, clock, follower);
+        Recorder recorder = new Recorder(journal, mode, clock, follower);
         recorder.thread.start();
         return recorder;
     }
@@ -79,6 +96,38 @@ public final class Recorder implements Arrivals, AutoCloseable {
     /** Marks the last so many seconds. */
     public void mark(double seconds, String text) throws InterruptedException {
         waiting.put(new Item(null, RecordKind.MARK, clock.nanos(), Notes.mark(seconds, text)));
+    }
+
+    /**
+     * Closes the journal after what has arrived so far, and goes on in another on an empty disk.
+     *
+     * @throws IOException where the other takes no bytes, then nothing has changed; or the first could not be closed
+     */
+    void cut(Disk disk) throws IOException, InterruptedException {
+        Cut cut = new Cut(JournalFile.begin(disk), new CompletableFuture<>());
+        waiting.put(new Item(null, null, clock.nanos(), new byte[0], cut));
+        try {
+            cut.done().get();
+        } catch (ExecutionException e) {
+            throw new IOException(e.getCause());
+        }
+    }
+
+    private void cut(Cut cut, long nanos) {
+        JournalFile before = journal;
+        journal = cut.next();
+        journal.say(RecordKind.NOTE, nanos, Notes.event(mode));
+        synchronized (inputs) {
+            inputs.values()
+                    .forEach(one -> journal.say(
+                            RecordKind.NOTE, nanos, Notes.input(one.address(), one.state(), one.reason())));
+        }
+        try {
+            before.close();
+            cut.done().complete(null);
+        } catch (IOException e) {
+            cut.done().completeExceptionally(e);
+        }
     }
 
     /** Keeps a call that was made; only for the follower, on the recorder's own thread. */
@@ -124,6 +173,11 @@ public final class Recorder implements Arrivals, AutoCloseable {
             return true;
         }
         if (item == null) {
+            return true;
+        }
+        Cut cut = item.cut();
+        if (cut != null) {
+            cut(cut, item.nanos());
             return true;
         }
         if (item.source() != null) {

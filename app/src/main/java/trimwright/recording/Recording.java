@@ -10,15 +10,17 @@ import org.jspecify.annotations.Nullable;
 import trimwright.text.Texts;
 import trimwright.text.UserInputException;
 
-/** A recording from its start to its closing into the library. */
+/** A recording from its start to its closing into the library, race by race if it is cut. */
 public final class Recording {
     private final Journals journals;
-    private final Path file;
+    private final SteadyClock clock;
+    private Path file;
     private final Recorder recorder;
     private final List<Input> inputs;
 
-    private Recording(Journals journals, Path file, Recorder recorder, List<Input> inputs) {
+    private Recording(Journals journals, SteadyClock clock, Path file, Recorder recorder, List<Input> inputs) {
         this.journals = journals;
+        this.clock = clock;
         this.file = file;
         this.recorder = recorder;
         this.inputs = List.copyOf(inputs);
@@ -34,15 +36,11 @@ public final class Recording {
         Path file = journals.fresh(Instant.ofEpochSecond(0, clock.nanos()));
         Recorder recorder;
         try {
-            Disk disk = Disk.lock(file);
-            if (disk == null) {
-                throw new UserInputException(Texts.of("live.cannot_record", file, Texts.of("live.locked")));
-            }
-            recorder = Recorder.begin(disk, clock, mode, follower);
+            recorder = Recorder.begin(empty(file), clock, mode, follower);
         } catch (IOException e) {
             throw new UserInputException(Texts.of("live.cannot_record", file, String.valueOf(e.getMessage())), e);
         }
-        Recording run = new Recording(journals, file, recorder, List.of());
+        Recording run = new Recording(journals, clock, file, recorder, List.of());
         List<Input> inputs = new ArrayList<>();
         try {
             for (InputAddress address : addresses) {
@@ -53,7 +51,33 @@ public final class Recording {
             run.close();
             throw e;
         }
-        return new Recording(journals, file, recorder, inputs);
+        return new Recording(journals, clock, file, recorder, inputs);
+    }
+
+    private static Disk empty(Path file) throws IOException {
+        Disk disk = Disk.lock(file);
+        if (disk == null) {
+            throw new UserInputException(Texts.of("live.cannot_record", file, Texts.of("live.locked")));
+        }
+        return disk;
+    }
+
+    /**
+     * A race is over: what came so far becomes a session of the library, and recording goes on in a journal of its own; null where
+     * nothing had come.
+     *
+     * @throws UserInputException where the library's folder takes no file; recording goes on as before
+     */
+    public synchronized Journals.@Nullable Closed cut() throws InterruptedException {
+        Path over = file;
+        Path next = journals.fresh(Instant.ofEpochSecond(0, clock.nanos()));
+        try {
+            recorder.cut(empty(next));
+            file = next;
+        } catch (IOException e) {
+            throw new UserInputException(Texts.of("live.cannot_record", next, String.valueOf(e.getMessage())), e);
+        }
+        return journals.close(over);
     }
 
     public Recorder recorder() {
@@ -66,7 +90,7 @@ public final class Recording {
     }
 
     /** Stops, and closes the journal into the library; null where nothing came. */
-    public Journals.@Nullable Closed close() {
+    public synchronized Journals.@Nullable Closed close() {
         inputs.forEach(Input::close);
         try {
             recorder.close();

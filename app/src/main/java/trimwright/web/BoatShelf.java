@@ -39,7 +39,7 @@ final class BoatShelf {
     BoatShelf(List<Path> files) {
         Set<String> taken = new HashSet<>(BoatFiles.SHIPPED);
         for (Path path : files) {
-            String name = path.getFileName().toString().replaceFirst("\\.toml$", "");
+            String name = nameOf(path);
             String id = name;
             for (int n = 2; !taken.add(id); n++) {
                 id = name + "-" + n;
@@ -49,6 +49,16 @@ final class BoatShelf {
         for (String name : BoatFiles.SHIPPED) {
             places.add(new Place(name, name, false));
         }
+    }
+
+    private static String nameOf(Path file) {
+        return file.getFileName().toString().replaceFirst("\\.toml$", "");
+    }
+
+    /** Id of the only file of a shelf. */
+    static String idOf(Path file) {
+        String name = nameOf(file);
+        return BoatFiles.SHIPPED.contains(name) ? name + "-2" : name;
     }
 
     /** Every boat, and behind it once more for each further foil set. */

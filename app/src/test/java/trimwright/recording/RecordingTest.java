@@ -83,6 +83,46 @@ class RecordingTest {
     }
 
     @Test
+    void eachRaceBecomesASessionWhileRecordingGoesOn(@TempDir Path folder) throws Exception {
+        Counter counter = new Counter();
+        try (DatagramSocket udp = new DatagramSocket()) {
+            Recording run = begin(folder, counter, "Dunlin=udp://127.0.0.1:0");
+            assertNull(run.cut(), "nothing came yet");
+            long sent = 0;
+            for (int i = 0; i < 30; i++) {
+                sent += send(udp, run, fix(i, 20));
+            }
+            long first = sent;
+            await(() -> counter.bytes.get() == first);
+            Journals.Closed race = run.cut();
+            assertNotNull(race);
+            SessionInfo one = race.session();
+            assertNotNull(one, race.fault());
+            assertEquals(30, samples(folder, one, "Dunlin", Paths.SOG));
+            for (int i = 30; i < 50; i++) {
+                sent += send(udp, run, fix(i, 20));
+            }
+            long all = sent;
+            await(() -> counter.bytes.get() == all);
+            Journals.Closed rest = run.close();
+            assertNotNull(rest);
+            SessionInfo other = rest.session();
+            assertNotNull(other, rest.fault());
+            assertEquals(20, samples(folder, other, "Dunlin", Paths.SOG));
+            assertTrue(!one.id().equals(other.id()), other.id());
+        }
+    }
+
+    private static int send(DatagramSocket udp, Recording run, byte[] bytes) throws IOException {
+        udp.send(new DatagramPacket(
+                bytes,
+                bytes.length,
+                InetAddress.getLoopbackAddress(),
+                run.ports().get(0)));
+        return bytes.length;
+    }
+
+    @Test
     void packetsConnectionsAndListenersOfSeveralBoatsAllComeIntoOneSession(@TempDir Path folder) throws Exception {
         Counter counter = new Counter();
         long sent = 0;

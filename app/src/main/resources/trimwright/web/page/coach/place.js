@@ -6,6 +6,7 @@ import { t } from '../text.js';
 import { createStream, valuesOf } from '../live/stream.js';
 import { faultTexts } from '../live/faults.js';
 import { markKey, useMark } from '../live/mark.js';
+import { RaceOver } from './raceover.js';
 
 const degrees = (name, decimals) => ({ name, show: (values) => fixed(values[name], decimals) });
 const reachableBetween = (values) =>
@@ -44,6 +45,7 @@ export function Place() {
         ${state.replay_rate_ratio > 0 ? html`<b>${t('web.live.replay', { rate: state.replay_rate_ratio })}</b>`
           : html`<span>${state.disk_fault ? t('web.live.disk', { fault: state.disk_fault, bytes: state.lost_bytes }) : t('web.live.kept', { size: fixed(state.recorded_mb, 1) })}</span>`}
         <span class="grow"></span>
+        ${state.replay_rate_ratio > 0 || html`<${RaceOver} own=${state.own} />`}
         <span class="quiet">${t('web.live.key.is', { key: markKey() })}</span>
         <b role="status">${mark.result && t(`web.live.mark.${mark.result}`)}</b></div>
       ${state['call.silence'] && html`<p><b>${t('web.coach.call')}:</b> ${state['call.text'] ? `${state['call.text']} (${state['call.time_utc'].slice(11, 19)} UTC)` : t('web.coach.call.none')} <span class="quiet">${t(`web.coach.silence.${state['call.silence']}`)}</span></p>`}
