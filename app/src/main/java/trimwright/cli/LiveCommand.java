@@ -219,10 +219,13 @@ public final class LiveCommand implements Callable<Integer> {
         journals.closeLeftovers().forEach(closed -> say(closed, "live.recovered"));
         warn(board, folder, own.isEmpty() ? firstBoat(addresses) : own, Instant.now());
         AtomicReference<@Nullable Recording> running = new AtomicReference<>();
-        LiveRoutes live = new LiveRoutes(board, () -> {
-            Recording run = running.get();
-            return run == null ? null : run.cut();
-        }, against());
+        LiveRoutes live = new LiveRoutes(
+                board,
+                () -> {
+                    Recording run = running.get();
+                    return run == null ? null : run.cut();
+                },
+                against());
         try (Library shelf = Library.open(folder);
                 Workbench pages = Workbench.start(withDebrief(live, shelf), port)) {
             Recording run = Recording.begin(journals, addresses, SteadyClock.ofSystem(), mode, board);

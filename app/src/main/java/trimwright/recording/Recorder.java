@@ -119,8 +119,8 @@ public final class Recorder implements Arrivals, AutoCloseable {
         journal.say(RecordKind.NOTE, nanos, Notes.event(mode));
         synchronized (inputs) {
             inputs.values()
-                    .forEach(one -> journal.say(
-                            RecordKind.NOTE, nanos, Notes.input(one.address(), one.state(), one.reason())));
+                    .forEach(one ->
+                            journal.say(RecordKind.NOTE, nanos, Notes.input(one.address(), one.state(), one.reason())));
         }
         try {
             before.close();

@@ -23,7 +23,7 @@ final class Guard implements Routes {
     /** @param inlineScriptHash CSP hash of the only inline script, the import map */
     Guard(String inlineScriptHash) {
         contentSecurityPolicy = "default-src 'none'; script-src 'self' '" + inlineScriptHash + "'; style-src 'self'; "
-                + "img-src 'self' data:; connect-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'; "
+                + "img-src 'self' data:; media-src blob:; connect-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'; "
                 + "frame-ancestors 'none'";
     }
 

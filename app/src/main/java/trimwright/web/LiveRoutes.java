@@ -109,8 +109,7 @@ public final class LiveRoutes implements Routes {
         }
         SessionInfo session = closed.session();
         if (session == null) {
-            throw new UserInputException(
-                    Texts.of("live.not_closed", closed.journal(), String.valueOf(closed.fault())));
+            throw new UserInputException(Texts.of("live.not_closed", closed.journal(), String.valueOf(closed.fault())));
         }
         ObjectNode answer = JsonOut.document("live-race-over/1").put("session", session.id());
         answer.put("boat", against == null ? null : against.id()).put("wing", against == null ? null : against.wing());

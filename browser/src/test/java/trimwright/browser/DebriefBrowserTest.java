@@ -8,7 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.FilePayload;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -183,6 +188,48 @@ class DebriefBrowserTest {
         Browser.keep(page, "moments");
         row.locator("button").click();
         assertThat(row).hasCount(0);
+    }
+
+    @Test
+    void aRecordingOfTheCrewGoesWithTheChartsAndStaysOnThisMachine() {
+        Page page = open(1280, 800);
+        List<String> sent = new ArrayList<>();
+        page.onRequest(request -> {
+            if (request.method().equals("POST") || request.method().equals("PUT")) {
+                sent.add(request.url());
+            }
+        });
+        page.locator("#tab-moments").click();
+        page.locator(".film summary").click();
+        page.locator(".film input[type=file]").setInputFiles(new FilePayload("talk.wav", "audio/wav", silence(30)));
+        Locator begins = page.locator(".film p").last();
+        assertThat(begins).containsText("(0 s into the session)");
+        // Second 5 of the recording is the middle of the ten hours that the charts show.
+        page.locator(".film video").evaluate("film => { film.currentTime = 5; }");
+        page.locator(".film button").getByText("middle of the charts").click();
+        assertThat(begins).containsText("(17994.9 s into the session)");
+        page.locator(".film button").getByText("+1 s").click();
+        assertThat(begins).containsText("(17995.9 s into the session)");
+        // The browser knows it again.
+        page.locator(".film input[type=file]").setInputFiles(new FilePayload("talk.wav", "audio/wav", silence(30)));
+        assertThat(begins).containsText("(17995.9 s into the session)");
+        assertEquals(List.of(), sent);
+    }
+
+    /** Seconds of silence, 8,000 bytes each. */
+    private static byte[] silence(int seconds) {
+        int rate = 8000;
+        int length = seconds * rate;
+        ByteBuffer bytes = ByteBuffer.allocate(44 + length).order(ByteOrder.LITTLE_ENDIAN);
+        bytes.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + length);
+        bytes.put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII)).putInt(16);
+        bytes.putShort((short) 1).putShort((short) 1).putInt(rate).putInt(rate);
+        bytes.putShort((short) 1).putShort((short) 8);
+        bytes.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(length);
+        while (bytes.hasRemaining()) {
+            bytes.put((byte) 128);
+        }
+        return bytes.array();
     }
 
     private Page open(int width, int height) {

@@ -5,12 +5,14 @@ import { useAnswer } from '../hooks.js';
 import { t } from '../text.js';
 import { useStore } from '../store.js';
 import { Fault } from '../shell.js';
+import { Film } from './film.js';
 
 export function Moments({ report, against, boat, view }) {
   const path = `/api/sessions/${encodeURIComponent(report.session)}/moments`;
   const known = useAnswer((signal) => getJson(path, { signal }), [path]);
   const [changed, setChanged] = useState(null);
   const [fault, setFault] = useState(null);
+  const [at, setAt] = useState(null);
   const list = changed ?? known.value;
   const ask = async (asked) => {
     try {
@@ -30,13 +32,17 @@ export function Moments({ report, against, boat, view }) {
     ${list.moments.length === 0 ? html`<p class="quiet">${t('web.moment.none')}</p>` : html`
     <table>
       <thead><tr><th>${t('web.debrief.at')}</th><th>${t('web.moment.note')}</th><th></th></tr></thead>
-      <tbody>${list.moments.map((one) => html`<${Row} key=${one.id} moment=${one} view=${view} page=${`${path}/${one.id}/page${query(against)}`} onDrop=${() => ask(() => remove(`${path}/${one.id}`))} />`)}</tbody>
-    </table>`}`;
+      <tbody>${list.moments.map((one) => html`<${Row} key=${one.id} moment=${one} view=${view} onShow=${setAt} page=${`${path}/${one.id}/page${query(against)}`} onDrop=${() => ask(() => remove(`${path}/${one.id}`))} />`)}</tbody>
+    </table>`}
+    <${Film} session=${report.session} view=${view} at=${at} />`;
 }
 
-function Row({ moment, view, page, onDrop }) {
+function Row({ moment, view, page, onShow, onDrop }) {
   const from = view.whole.from + moment.start_s;
-  const show = () => view.show(from, from + moment.duration_s);
+  const show = () => {
+    view.show(from, from + moment.duration_s);
+    onShow(from);
+  };
   return html`
     <tr class="pick" tabindex="0" onClick=${show} onKeyDown=${(e) => e.key === 'Enter' && e.target === e.currentTarget && show()}>
       <td>${view.clock.timeOfDay(from)}<br /><span class="quiet">${t('web.moment.seconds', { seconds: Math.round(moment.duration_s) })}</span></td>
