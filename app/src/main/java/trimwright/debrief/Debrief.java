@@ -50,9 +50,11 @@ public final class Debrief {
                 .mapToObj(i -> cut(winds.get(i), courses.get(i), options))
                 .toList();
         LossModel losses = LossModel.of(cuts, options);
+        TargetBook book = options.book();
+        Reference targets = book == null ? null : new TargetReference(book.withoutCosts());
         List<BoatDebrief> boats = IntStream.range(0, tracks.size())
                 .parallel()
-                .mapToObj(i -> judge(tracks.get(i), cuts.get(i), losses, options))
+                .mapToObj(i -> judge(tracks.get(i), cuts.get(i), targets, losses, options))
                 .toList();
         FleetFindings fleet =
                 FleetFindings.of(winds, cuts.stream().map(Cut::pieces).toList());
@@ -113,11 +115,12 @@ public final class Debrief {
         return new Cut(wind, on, foiling, Cutting.of(wind, foiling, on));
     }
 
-    private static BoatDebrief judge(BoatTrack track, Cut cut, LossModel losses, DebriefOptions options) {
+    private static BoatDebrief judge(
+            BoatTrack track, Cut cut, @Nullable Reference targets, LossModel losses, DebriefOptions options) {
         TargetBook book = options.book();
         WindTrack wind = cut.wind();
         Pieces pieces = cut.pieces();
-        Reference reference = book == null ? OwnBestReference.of(wind, pieces.phases()) : new TargetReference(book);
+        Reference reference = targets == null ? OwnBestReference.of(wind, pieces.phases()) : targets;
         return new BoatDebrief(
                 wind,
                 cut.on(),

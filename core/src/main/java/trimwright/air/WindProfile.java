@@ -43,14 +43,14 @@ public final class WindProfile {
         if (referenceSpeed == 0) {
             return new WindProfile(0, 0, 0);
         }
-        // Fixed point of u* = k U / ln(10 g / (a u*^2)); its slope is below 0.2, so 40 rounds reach rounding error.
+        // Newton's method for u* ln(10 g / (a u*^2)) = k U; from here five rounds reach rounding error.
+        double scale = REFERENCE_HEIGHT * Units.G / charnock;
         double frictionSpeed = 0.036 * referenceSpeed;
-        for (int i = 0; i < 40; i++) {
-            double roughness = charnock * frictionSpeed * frictionSpeed / Units.G;
-            double next = KARMAN * referenceSpeed / StrictMath.log(REFERENCE_HEIGHT / roughness);
-            boolean settled = Math.abs(next - frictionSpeed) <= 1e-16 * referenceSpeed;
-            frictionSpeed = next;
-            if (settled) {
+        for (int i = 0; i < 20; i++) {
+            double log = StrictMath.log(scale / (frictionSpeed * frictionSpeed));
+            double step = (frictionSpeed * log - KARMAN * referenceSpeed) / (log - 2);
+            frictionSpeed -= step;
+            if (Math.abs(step) <= 1e-12 * frictionSpeed) {
                 break;
             }
         }

@@ -1,6 +1,7 @@
 package trimwright.target;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,20 +19,28 @@ final class SurfaceTables {
     /** Values, slopes in wind, slopes in angle, cross slopes: [kind][number][wind][angle]. */
     private final double[][][][] tables;
 
+    /** Which numbers are not zero at every node. */
+    private final int[] live;
+
     SurfaceTables(double[] winds, double[] angles, @Nullable TargetPoint[][] nodes) {
         this.winds = winds;
         this.angles = angles;
         this.nodes = nodes;
         tables = buildTables();
+        live = IntStream.range(0, TargetVector.SIZE).filter(k -> isLive(tables[0][k])).toArray();
     }
 
     /** All numbers at a place whose corners are solved. */
     double[] at(BookSurface.Place place) {
         double[] row = new double[TargetVector.SIZE];
-        for (int k = 0; k < row.length; k++) {
+        for (int k : live) {
             row[k] = bicubic(k, place);
         }
         return row;
+    }
+
+    private static boolean isLive(double[][] values) {
+        return Arrays.stream(values).flatMapToDouble(Arrays::stream).anyMatch(value -> value != 0 && !Double.isNaN(value));
     }
 
     /** Slope of the speed in angle (m/s per rad) at a place on an angle of the grid. */

@@ -50,6 +50,33 @@ public final class TargetBook {
         return grid;
     }
 
+    /** The same targets without what it costs to be off them, sooner to find: for those who ask at each sample of a day. */
+    public TargetBook withoutCosts() {
+        return new TargetBook(
+                boat, wing, modelVersion, grid, points.stream().map(TargetBook::bare).toList());
+    }
+
+    private static TargetPoint bare(TargetPoint point) {
+        Target t = point.target();
+        if (t == null) {
+            return point;
+        }
+        TrimBands bands = t.bands();
+        Target target = new Target(
+                t.boatSpeed(),
+                t.velocityMadeGood(),
+                t.apparentWindAngle(),
+                t.apparentWindSpeed(),
+                t.trim(),
+                new TrimBands(bands.camber(), bands.twist(), bands.sheet()),
+                t.attitude(),
+                t.loads(),
+                t.limits(),
+                t.caveats());
+        return new TargetPoint(
+                point.mode(), point.branch(), point.trueWindSpeed(), point.trueWindAngle(), target, null, point.slopes());
+    }
+
     /** All points of both branches. */
     public List<TargetPoint> points() {
         return points;

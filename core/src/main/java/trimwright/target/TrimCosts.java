@@ -17,9 +17,13 @@ public record TrimCosts(ControlCost camber, ControlCost twist, ControlCost sheet
     public static final TrimCosts NONE = new TrimCosts(ControlCost.NONE, ControlCost.NONE, ControlCost.NONE, Map.of());
 
     public TrimCosts {
-        EnumMap<TargetLimit, Double> copy = new EnumMap<>(TargetLimit.class);
-        copy.putAll(easing);
-        easing = Collections.unmodifiableMap(copy);
+        if (easing.isEmpty()) {
+            easing = Map.of();
+        } else {
+            EnumMap<TargetLimit, Double> copy = new EnumMap<>(TargetLimit.class);
+            copy.putAll(easing);
+            easing = Collections.unmodifiableMap(copy);
+        }
     }
 
     /** Gain (m/s) if a limit were one per cent wider; zero where it does not bind. */

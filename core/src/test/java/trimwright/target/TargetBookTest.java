@@ -58,6 +58,17 @@ class TargetBookTest {
     }
 
     @Test
+    void withoutCostsItFindsTheSameTargets() {
+        TargetBook bare = book().withoutCosts();
+        for (double wind = 4.6; wind < 7; wind += 0.13) {
+            for (double angle = 0.8; angle < 1.4; angle += 0.07) {
+                assertEquals(book().find(wind, angle), bare.find(wind, angle));
+            }
+            assertEquals(book().findUpwind(wind), bare.findUpwind(wind));
+        }
+    }
+
+    @Test
     void aParabolaIsGivenBackBetweenTheNodes() {
         Target found = book().find(5.4, -1.09).target();
         assertTrue(found != null);
