@@ -117,7 +117,6 @@ public final class Debrief {
 
     private static BoatDebrief judge(
             BoatTrack track, Cut cut, @Nullable Reference targets, LossModel losses, DebriefOptions options) {
-        TargetBook book = options.book();
         WindTrack wind = cut.wind();
         Pieces pieces = cut.pieces();
         Reference reference = targets == null ? OwnBestReference.of(wind, pieces.phases()) : targets;
