@@ -97,7 +97,8 @@ class FindingsStudyTest {
             for (Difference one : all) {
                 boolean isPlanted = one.boat().equals(who.toLowerCase(Locale.ROOT));
                 if (habit == Habit.NONE) {
-                    coverage.computeIfAbsent(one.question(), q -> new Coverage()).add(one, 0);
+                    coverage.computeIfAbsent(one.question(), q -> new Coverage())
+                            .add(one, 0);
                     isFalse |= one.isTold();
                     isFalseSpeed |= one.isTold() && one.question().family() == Question.Family.SPEED;
                 } else if (isPlanted && one.question() == habit.question && habit.size >= FINDABLE * one.error()) {
@@ -110,7 +111,8 @@ class FindingsStudyTest {
             falseSpeed += isFalseSpeed ? 1 : 0;
         }
         if (habit == Habit.NONE) {
-            System.out.printf(Locale.ROOT, "%d days, told something false on %d, a speed on %d%n", days, falseDays, falseSpeed);
+            System.out.printf(
+                    Locale.ROOT, "%d days, told something false on %d, a speed on %d%n", days, falseDays, falseSpeed);
             coverage.forEach((question, one) -> System.out.printf(
                     Locale.ROOT,
                     "| %s | %d | %.3f | %.4f |%n",
@@ -120,8 +122,7 @@ class FindingsStudyTest {
                     (double) one.told / one.asked));
             assertTrue(days > 0);
         } else {
-            System.out.printf(
-                    Locale.ROOT, "| %s | %d days | %d findable | %d found |%n", habit, days, findable, found);
+            System.out.printf(Locale.ROOT, "| %s | %d days | %d findable | %d found |%n", habit, days, findable, found);
         }
     }
 

@@ -27,7 +27,9 @@ final class SurfaceTables {
         this.angles = angles;
         this.nodes = nodes;
         tables = buildTables();
-        live = IntStream.range(0, TargetVector.SIZE).filter(k -> isLive(tables[0][k])).toArray();
+        live = IntStream.range(0, TargetVector.SIZE)
+                .filter(k -> isLive(tables[0][k]))
+                .toArray();
     }
 
     /** All numbers at a place whose corners are solved. */
@@ -40,7 +42,9 @@ final class SurfaceTables {
     }
 
     private static boolean isLive(double[][] values) {
-        return Arrays.stream(values).flatMapToDouble(Arrays::stream).anyMatch(value -> value != 0 && !Double.isNaN(value));
+        return Arrays.stream(values)
+                .flatMapToDouble(Arrays::stream)
+                .anyMatch(value -> value != 0 && !Double.isNaN(value));
     }
 
     /** Slope of the speed in angle (m/s per rad) at a place on an angle of the grid. */

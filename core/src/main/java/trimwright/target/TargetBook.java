@@ -53,7 +53,11 @@ public final class TargetBook {
     /** The same targets without what it costs to be off them, sooner to find: for those who ask at each sample of a day. */
     public TargetBook withoutCosts() {
         return new TargetBook(
-                boat, wing, modelVersion, grid, points.stream().map(TargetBook::bare).toList());
+                boat,
+                wing,
+                modelVersion,
+                grid,
+                points.stream().map(TargetBook::bare).toList());
     }
 
     private static TargetPoint bare(TargetPoint point) {
@@ -74,7 +78,13 @@ public final class TargetBook {
                 t.limits(),
                 t.caveats());
         return new TargetPoint(
-                point.mode(), point.branch(), point.trueWindSpeed(), point.trueWindAngle(), target, null, point.slopes());
+                point.mode(),
+                point.branch(),
+                point.trueWindSpeed(),
+                point.trueWindAngle(),
+                target,
+                null,
+                point.slopes());
     }
 
     /** All points of both branches. */
