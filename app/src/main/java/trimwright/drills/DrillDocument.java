@@ -37,6 +37,7 @@ public final class DrillDocument {
         document.put("mean_boat_speed_kn", Units.toKnots(result.meanSpeed()));
         document.put("leeward_heel_max_deg", Math.toDegrees(result.mostHeel()));
         document.put("hull_touched_s", result.touched());
+        document.put("slid_s", result.slid());
         ObjectNode over = document.putObject("over_limit_s");
         over.put("elevator_down_force", result.over().elevator());
         over.put("sheet_load", result.over().sheet());
@@ -108,6 +109,9 @@ public final class DrillDocument {
                         result.over().sheet(),
                         result.over().stall()))
                 .append('\n');
+        if (result.slid() > 0) {
+            text.append(Texts.of("practice.slid", result.slid())).append('\n');
+        }
         return text.append(Texts.of("practice.caution")).append('\n').toString();
     }
 }

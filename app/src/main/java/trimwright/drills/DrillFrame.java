@@ -65,6 +65,7 @@ public final class DrillFrame {
         frame.put("stall_margin_deg", Units.toDegrees(loads.stallMargin()));
         frame.put("sheet_load_n", Math.abs(loads.turningMoment()) / wing.sheet().lever());
         frame.put("hull_touched", loads.hullLift() > 0);
+        frame.put("slides", moment.slides());
         return frame;
     }
 }

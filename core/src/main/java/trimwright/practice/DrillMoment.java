@@ -17,6 +17,7 @@ import trimwright.crew.TurnOrder;
  * @param toGun time to the start signal (s), NaN where there is none
  * @param toLine way to the start line (m), NaN where there is none
  * @param turn under way, null in straight sailing
+ * @param slides whether air stands on a shaft or rudder, so that it has lost most of its side force
  */
 public record DrillMoment(
         double time,
@@ -27,4 +28,5 @@ public record DrillMoment(
         double lost,
         double toGun,
         double toLine,
-        @Nullable TurnOrder turn) {}
+        @Nullable TurnOrder turn,
+        boolean slides) {}

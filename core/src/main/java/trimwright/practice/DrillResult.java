@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param meanSpeed through the water (m/s)
  * @param mostHeel largest heel to leeward (rad)
  * @param touched time with a hull in the water (s)
+ * @param slid time with air on a shaft or rudder (s)
  * @param over time past each limit
  * @param turns each turn that was ordered
  * @param started how the start was made, null in other drills and before the gun
@@ -25,6 +26,7 @@ public record DrillResult(
         double meanSpeed,
         double mostHeel,
         double touched,
+        double slid,
         OverLimits over,
         List<Turned> turns,
         @Nullable Started started) {

@@ -88,8 +88,9 @@ public final class DrillRun {
         Commands commands = crew.work(sight, STEP);
         double progress = crew.progress(sight);
         double best = crew.bestProgress(sight);
+        boolean slides = model.isVentilated();
         if (since >= 0 && !isOver()) {
-            tally.add(since, sight, progress, best, STEP);
+            tally.add(since, sight, slides, progress, best, STEP);
         }
         state = model.step(state, commands, watch.around(), STEP);
         steps++;
@@ -103,7 +104,8 @@ public final class DrillRun {
                 tally.lost(),
                 tally.toGun(since),
                 tally.toLine(),
-                crew.turning());
+                crew.turning(),
+                slides);
     }
 
     private void tell(HelmOrder order) {

@@ -35,6 +35,7 @@ final class Tally {
     private double speed;
     private double mostHeel;
     private double touched;
+    private double slid;
     private double elevator;
     private double sheet;
     private double stall;
@@ -47,7 +48,7 @@ final class Tally {
         drill.words().forEach(word -> turns.add(new Turn(word)));
     }
 
-    void add(double time, Sight sight, double progress, double best, double dt) {
+    void add(double time, Sight sight, boolean slides, double progress, double best, double dt) {
         MotionLoads loads = sight.loads();
         boolean touches = loads.hullLift() > 0;
         seconds += dt;
@@ -60,6 +61,7 @@ final class Tally {
         double leeward = -sight.tack() * sight.state().pose().roll();
         mostHeel = Math.max(mostHeel, leeward);
         touched += touches ? dt : 0;
+        slid += slides ? dt : 0;
         elevator += bounds.isPastElevator(loads) ? dt : 0;
         sheet += bounds.isPastSheet(loads) ? dt : 0;
         stall += loads.stallMargin() < 0 ? dt : 0;
@@ -109,6 +111,7 @@ final class Tally {
                 speed / whole,
                 mostHeel,
                 touched,
+                slid,
                 new DrillResult.OverLimits(elevator, sheet, stall),
                 turned,
                 start == null ? null : start.result());

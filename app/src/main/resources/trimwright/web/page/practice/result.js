@@ -22,6 +22,7 @@ export function Result({ result, onAgain }) {
             <td class="n">${fixed(turn.boat_speed_min_kn, 1)}</td><td>${t(turn.hull_touched ? 'web.practice.wet' : 'web.practice.dry')}</td></tr>`)}</tbody></table>`}
       <p>${over.length ? t('web.practice.over', { list: over.map(([limit, seconds]) => `${t(`web.practice.limit.${limit}`)} ${fixed(seconds, 1)} s`).join(', ') }) : t('web.practice.within')}</p>
       <p class="quiet">${t('web.practice.means', { speed: fixed(found.mean_boat_speed_kn, 1), heel: fixed(found.leeward_heel_max_deg, 1), touched: fixed(found.hull_touched_s, 1) })}</p>
+      ${found.slid_s > 0 && html`<p>${t('web.practice.slid', { seconds: fixed(found.slid_s, 1) })}</p>`}
       <${Before} runs=${alike(setup, mine)} />
       <button class="start" onClick=${onAgain}>${t('web.practice.again')}</button>
     </section>`;

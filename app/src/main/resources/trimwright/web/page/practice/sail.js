@@ -5,7 +5,7 @@ import { query } from '../api.js';
 const BEHIND = 60;
 
 /** Keys that do not change evenly between two frames. */
-const STEPS = new Set(['tack', 'side', 'turn', 'hull_touched']);
+const STEPS = new Set(['tack', 'side', 'turn', 'hull_touched', 'slides']);
 const ROUND = new Set(['heading_deg', 'awa_deg', 'twa_deg']);
 
 export function createSail(setup, hands, { over, failed }) {

@@ -82,7 +82,7 @@ function paint(root, frame, shape, drill, trace) {
   root.classList.toggle('touched', frame.hull_touched);
   root.classList.toggle('stalled', frame.stall_margin_deg < 0);
   write(root.querySelector('.word'), wordAt(frame, drill));
-  write(root.querySelector('.cue'), frame.cue ?? '');
+  write(root.querySelector('.cue'), frame.slides ? t('web.practice.slides') : (frame.cue ?? ''));
   turnAstern(root, frame, shape);
   turnAbove(root, frame);
   turnCuts(root, frame);
