@@ -32,8 +32,13 @@ public final class TurnPlanner {
     /** First number of the search's gusts. */
     private static final long SEARCH = 1;
 
-    /** Metres for each share of spoilt turns, and for each second of a hull in the water: chosen, dearer than any turn. */
+    /**
+     * Metres for each share of spoilt turns, and for each second of a hull in the water: chosen, dearer than any turn; and dearer still
+     * where a search at the first price has found nothing that is surely safe.
+     */
     private static final double SPOILT = 600;
+
+    private static final double SPOILT_DEARER = 1500;
 
     private static final double WET = 10;
 
@@ -45,8 +50,10 @@ public final class TurnPlanner {
     /** So many tries of the full plan race: chosen. */
     private static final int RACED = 6;
 
-    /** So many tries are given reserves, of that much righting moment each, down to so much (-): chosen. */
+    /** So many tries are given reserves, more in a second search, of that much righting moment each, down to so much (-): chosen. */
     private static final int RESERVED = 6;
+
+    private static final int RESERVED_MORE = 10;
 
     private static final double[] RESERVES = {0, 0.07, 0.14, 0.21};
     private static final double LEAST_MOMENT = 0.55;
@@ -93,7 +100,7 @@ public final class TurnPlanner {
 
     /** Turns that one plan's search and race sail at most. */
     public static long most(int tries) {
-        return (long) SEARCHED * (tries + 2 * GENERATION) + TurnRace.MOST;
+        return 2 * ((long) SEARCHED * (tries + 2 * GENERATION) + TurnRace.MOST);
     }
 
     /** Least mean metres. */
@@ -114,24 +121,29 @@ public final class TurnPlanner {
      * @param chance that is allowed (-)
      */
     public Safe safe(TurnMoves from, double chance) {
+        Safe first = safe(from, chance, SPOILT, RESERVED);
+        return first.isKept() ? first : safe(from, chance, SPOILT_DEARER, RESERVED_MORE);
+    }
+
+    private Safe safe(TurnMoves from, double chance, double spoilt, int reserved) {
         double wet = setup.touching() == TurnSetup.Touching.SPOILS ? WET : 0;
         ToDoubleFunction<TurnTally> price = tally -> tally.metres()
-                + SPOILT * tally.spoilt()
+                + spoilt * tally.spoilt()
                 + NEAR * tally.mean(turn -> Math.max(0, turn.closest() - NEARLY))
                 + wet * tally.mean(TurnOutcome::wet);
         TurnMoves one = withReserve(from, RESERVES[1]);
         TurnMoves other = withReserve(span.at(setup.kind(), span.begin()), RESERVES[1]);
         boolean isBetter = worth(one, price, Double.POSITIVE_INFINITY) < worth(other, price, Double.POSITIVE_INFINITY);
         List<TurnMoves> best = search(span.sharesOf(setup.kind(), isBetter ? one : other), price);
-        List<TurnRace.Runner> left = new TurnRace(setup, source, price).sail(withReserves(best), 3);
+        List<TurnRace.Runner> left = new TurnRace(setup, source, price).sail(withReserves(best, reserved), 3);
         TurnRace.Runner surest = TurnRace.surest(left, chance);
         return surest == null ? new Safe(left.get(0).moves(), false) : new Safe(surest.moves(), true);
     }
 
     /** The best tries, each also with less of the moment carried: the reserve that costs least, and few gusts do not show its worth. */
-    private static List<TurnMoves> withReserves(List<TurnMoves> best) {
+    private static List<TurnMoves> withReserves(List<TurnMoves> best, int reserved) {
         List<TurnMoves> all = new ArrayList<>();
-        for (TurnMoves moves : best.subList(0, Math.min(RESERVED, best.size()))) {
+        for (TurnMoves moves : best.subList(0, Math.min(reserved, best.size()))) {
             for (double less : RESERVES) {
                 all.add(withReserve(moves, less));
             }
