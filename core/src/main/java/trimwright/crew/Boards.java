@@ -105,7 +105,11 @@ final class Boards {
         boolean kept = (isRound(turn, tack) || isOnOneTack(turn))
                 && sight.speed() > ONE_BOARD - 1
                 && sight.rideHeight() > 0.1
-                && heel + RightingMoment.LOOK_AHEAD * tack * sight.state().rates().roll() < TOO_FAR - spare * NOTHING_LEFT;
+                && heel
+                                + RightingMoment.LOOK_AHEAD
+                                        * tack
+                                        * sight.state().rates().roll()
+                        < TOO_FAR - spare * NOTHING_LEFT;
         boolean lift = !slide.look(sight, aim, tack, turn) && (alreadyUp ? kept : settled && isUnloaded(sight, tack));
         port = lift && tack < 0 ? 0 : 1;
         starboard = lift && tack > 0 ? 0 : 1;

@@ -6,7 +6,6 @@ import trimwright.flight.FoilGrip;
 import trimwright.flight.HeelHold;
 import trimwright.flight.LevelFlight;
 import trimwright.motion.Controls;
-import trimwright.units.Units;
 
 /**
  * Flies the boat: rakes, elevators' differential, boards, place of the crew. Height is held through the climb that the rake
