@@ -85,6 +85,9 @@ public final class TurnPlanner {
      */
     public record Full(TurnMoves moves, TurnSetup.Touching touching) {}
 
+    /** What one search came to, and the share of its turns that it spoilt in the race. */
+    private record Found(Safe safe, double spoilt) {}
+
     private record Try(TurnMoves moves, double price) {}
 
     /**
@@ -121,11 +124,15 @@ public final class TurnPlanner {
      * @param chance that is allowed (-)
      */
     public Safe safe(TurnMoves from, double chance) {
-        Safe first = safe(from, chance, SPOILT, RESERVED);
-        return first.isKept() ? first : safe(from, chance, SPOILT_DEARER, RESERVED_MORE);
+        Found first = safe(from, chance, SPOILT, RESERVED);
+        if (first.safe().isKept()) {
+            return first.safe();
+        }
+        Found second = safe(from, chance, SPOILT_DEARER, RESERVED_MORE);
+        return second.safe().isKept() || second.spoilt() < first.spoilt() ? second.safe() : first.safe();
     }
 
-    private Safe safe(TurnMoves from, double chance, double spoilt, int reserved) {
+    private Found safe(TurnMoves from, double chance, double spoilt, int reserved) {
         double wet = setup.touching() == TurnSetup.Touching.SPOILS ? WET : 0;
         ToDoubleFunction<TurnTally> price = tally -> tally.metres()
                 + spoilt * tally.spoilt()
@@ -134,10 +141,11 @@ public final class TurnPlanner {
         TurnMoves one = withReserve(from, RESERVES[1]);
         TurnMoves other = withReserve(span.at(setup.kind(), span.begin()), RESERVES[1]);
         boolean isBetter = worth(one, price, Double.POSITIVE_INFINITY) < worth(other, price, Double.POSITIVE_INFINITY);
-        List<TurnMoves> best = search(span.sharesOf(setup.kind(), isBetter ? one : other), price);
-        List<TurnRace.Runner> left = new TurnRace(setup, source, price).sail(withReserves(best, reserved), 3);
+        List<TurnMoves> tried = search(span.sharesOf(setup.kind(), isBetter ? one : other), price);
+        List<TurnRace.Runner> left = new TurnRace(setup, source, price).sail(withReserves(tried, reserved), 3);
         TurnRace.Runner surest = TurnRace.surest(left, chance);
-        return surest == null ? new Safe(left.get(0).moves(), false) : new Safe(surest.moves(), true);
+        TurnRace.Runner best = surest == null ? left.get(0) : surest;
+        return new Found(new Safe(best.moves(), surest != null), best.tally().spoilt());
     }
 
     /** The best tries, each also with less of the moment carried: the reserve that costs least, and few gusts do not show its worth. */
