@@ -55,7 +55,7 @@ public record WindCorrection(double angle, Upwash upwash, double factor, Errors 
     }
 
     /** Upwash over that in an apparent wind of a speed, with the sign of the side to which the wing pulls (-). */
-    static double share(ApparentWind read, double speed) {
+    public static double share(ApparentWind read, double speed) {
         double side = Math.max(-1, Math.min(1, read.angle() / FULL));
         double ratio = speed / Math.max(read.speed(), speed / FURTHEST);
         return side * StrictMath.pow(Math.max(ratio, 1 / FURTHEST), GROWTH);

@@ -77,6 +77,7 @@ class ArchitectureTest {
             Map.entry("wind", Set.of("units", "air", "boat", "track", "magnetic")),
             Map.entry("segment", Set.of("units", "boat", "track", "wind", "course")),
             Map.entry("dock", Set.of("units", "boat", "track", "compare")),
+            Map.entry("calibration", Set.of("units", "air", "boat", "track", "wind", "wing", "dock")),
             Map.entry("fleet", Set.of("units", "chance", "wind", "segment")),
             Map.entry(
                     "live",
