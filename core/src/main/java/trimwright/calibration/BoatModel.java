@@ -34,13 +34,18 @@ final class BoatModel {
     private static final int UNKNOWNS = Unknown.values().length;
     private static final int CURRENT = UNKNOWNS;
     private static final int ALIKE = CURRENT + 2;
-    private static final int TRIMS = ALIKE + 3;
+    private static final int SHAPE = ALIKE + 6;
+    private static final int TRIMS = SHAPE + 1;
     static final int SIZE = TRIMS + 3 * TRIM;
 
     /** Current (m/s), how alike people trim on both tacks (rad), trims (rad): standard deviations beforehand, chosen. */
     private static final double CURRENT_BEFORE = 0.5;
 
     private static final double ALIKE_BEFORE = Math.toRadians(0.3);
+
+    /** By how much upwash may go otherwise between points of sail than its form has it (rad): chosen. */
+    private static final double SHAPE_BEFORE = Math.toRadians(0.5);
+
     private static final double TRIM_BEFORE = Math.toRadians(60);
 
     private static final double BELIEVED = 1e-4;
@@ -76,7 +81,8 @@ final class BoatModel {
             before[Unknown.BOAT_SPEED.ordinal()] = BELIEVED;
         }
         Arrays.fill(before, CURRENT, ALIKE, CURRENT_BEFORE);
-        Arrays.fill(before, ALIKE, TRIMS, ALIKE_BEFORE);
+        Arrays.fill(before, ALIKE, SHAPE, ALIKE_BEFORE);
+        before[SHAPE] = SHAPE_BEFORE;
         Arrays.fill(before, TRIMS, SIZE, TRIM_BEFORE);
         for (DockOffset offset : dock) {
             switch (offset.quantity()) {
@@ -180,11 +186,11 @@ final class BoatModel {
             case WIND_EAST -> wind(block, p)[1];
             case ACROSS -> through(block, p)[1];
             case ALONG -> through(block, p)[0] - block.moves().water() / (1 + get(p, Unknown.BOAT_SPEED));
-            case CAMBER -> block.trim().camber() - get(p, Unknown.CAMBER) - p[ALIKE] - trim(0, i, p);
+            case CAMBER -> block.trim().camber() - get(p, Unknown.CAMBER) - alike(0, block, p) - trim(0, i, p);
             case SHEET ->
                 block.trim().sheet()
                         - get(p, Unknown.SHEET)
-                        - p[ALIKE + 1]
+                        - alike(1, block, p)
                         - block.felt().angle()
                         + offset(p)
                         + bend(block, p)
@@ -192,7 +198,7 @@ final class BoatModel {
             case TWIST ->
                 block.trim().twist()
                         - get(p, Unknown.TWIST)
-                        - p[ALIKE + 2]
+                        - alike(2, block, p)
                         - get(p, Unknown.VEER) * turnOfFelt(block)
                         - trim(2, i, p);
         };
@@ -217,7 +223,13 @@ final class BoatModel {
         double share = basis.share(
                 new ApparentWind(block.felt().speed(), block.felt().angle() - offset(p)), set, upwash);
         // A block whose gauges were silent has upwash of its side.
-        return upwash * (Double.isNaN(share) ? block.felt().side() : share);
+        double shape = block.felt().side() * (block.upwind() ? p[SHAPE] : -p[SHAPE]);
+        return shape + upwash * (Double.isNaN(share) ? block.felt().side() : share);
+    }
+
+    /** What the trim differs between tacks on that point of sail (rad). */
+    private static double alike(int which, Block block, double[] p) {
+        return p[ALIKE + 2 * which + (block.upwind() ? 0 : 1)];
     }
 
     private double trim(int which, int i, double[] p) {
