@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import trimwright.cli.BoatCheckCommand;
 import trimwright.cli.BoatExportCommand;
+import trimwright.cli.CalibrateCommand;
 import trimwright.cli.CardCommand;
 import trimwright.cli.ChooseWingCommand;
 import trimwright.cli.CommandGroup;
@@ -73,6 +74,7 @@ public final class Main {
             Console console, Folders folders, TargetBooks books, SectionTables tables) {
         return List.of(
                 new CommandGroup("boat", List.of(new BoatCheckCommand(console), new BoatExportCommand(console))),
+                new CalibrateCommand(console, folders),
                 new CardCommand(console, books, Clock.system(ZoneId.systemDefault())),
                 new ChooseWingCommand(console, books),
                 new DemoCommand(

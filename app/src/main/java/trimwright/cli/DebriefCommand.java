@@ -28,6 +28,7 @@ import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.report.DayReport;
 import trimwright.store.Library;
+import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
@@ -98,8 +99,16 @@ public final class DebriefCommand implements Callable<Integer> {
         WingSpec spec = file == null ? null : wing.of(file.boat());
         Course given = course == null ? null : CourseFiles.read(course);
         try (Library shelf = Library.open(library.folder(folders))) {
+            SessionInfo info = shelf.getSession(session);
             DebriefRequest request = new DebriefRequest(
-                    shelf.getSession(session), file, spec, given, wind, section.source(), plans(shelf, file, spec));
+                    info,
+                    file,
+                    spec,
+                    given,
+                    wind,
+                    section.source(),
+                    plans(shelf, file, spec),
+                    shelf.calibrations(info).findInForce());
             KeptDebriefs kept = new KeptDebriefs(shelf.derived(request.session()));
             KeptDebriefs.Printed printed = kept.find(request);
             if (printed == null) {
@@ -151,10 +160,11 @@ public final class DebriefCommand implements Callable<Integer> {
         WingSpec spec = request.wing();
         Course sailed = courseOf(shelf, request);
         if (file == null || spec == null) {
-            return Debrief.of(shelf.load(request.session()), new DebriefOptions(null, null, sailed, request.wind()));
+            DebriefOptions plain = new DebriefOptions(null, null, sailed, request.wind());
+            return Debrief.of(shelf.load(request.session()), plain.with(request.corrections()));
         }
         Sections sections = section.sections(spec, books, console);
-        DebriefOptions options = new DebriefOptions(file.boat(), targets(file, spec), sailed, request.wind(), sections);
+        DebriefOptions options = new DebriefOptions(file.boat(), targets(file, spec), sailed, request.wind(), sections, request.corrections());
         return Debrief.of(shelf.load(request.session()), options);
     }
 

@@ -2,6 +2,7 @@ package trimwright.debrief;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import trimwright.calibration.Correction;
 import trimwright.compare.Comparison;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.OnCourse;
@@ -23,6 +24,7 @@ import trimwright.wind.WindTrack;
  * @param comparison against the reference
  * @param aims how targets of its legs were to be sailed in their gusts; none without targets
  * @param quality one for each recorded channel, by name
+ * @param calibration that was accepted and taken off, or null
  */
 public record BoatDebrief(
         WindTrack wind,
@@ -32,7 +34,8 @@ public record BoatDebrief(
         Pieces pieces,
         Comparison comparison,
         List<LegAim> aims,
-        List<ChannelSummary> quality) {
+        List<ChannelSummary> quality,
+        @Nullable Correction calibration) {
     public BoatDebrief {
         aims = List.copyOf(aims);
         quality = List.copyOf(quality);

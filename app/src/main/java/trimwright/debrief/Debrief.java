@@ -5,6 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import trimwright.calibration.Corrected;
+import trimwright.calibration.Correction;
+import trimwright.calibration.Unknown;
 import trimwright.compare.Comparison;
 import trimwright.compare.OwnBestReference;
 import trimwright.compare.Reference;
@@ -40,7 +43,9 @@ public final class Debrief {
      *
      * @throws UserInputException where there is nothing to debrief, or the time stamps span more than a session can
      */
-    public static DebriefReport of(List<BoatTrack> tracks, DebriefOptions options) {
+    public static DebriefReport of(List<BoatTrack> logged, DebriefOptions options) {
+        List<BoatTrack> tracks =
+                logged.stream().map(track -> calibrated(track, options)).toList();
         SessionClock clock = clock(tracks);
         // Each pass takes boats by themselves; the order of the result is that of the tracks on any number of threads.
         List<WindTrack> winds = winds(tracks, clock, options);
@@ -62,6 +67,22 @@ public final class Debrief {
                 clock, options.course(), boats, fleet, theirs(fleet, boats, losses, options), List.of());
     }
 
+    private static BoatTrack calibrated(BoatTrack track, DebriefOptions options) {
+        Correction correction = taken(track, options);
+        return correction == null ? track : Corrected.of(track, correction, options.boat());
+    }
+
+    /** Wind as logged means as logged. */
+    private static @Nullable Correction taken(BoatTrack track, DebriefOptions options) {
+        return options.wind().sensors() == WindOptions.Sensors.AS_LOGGED ? null : options.findCorrection(track.boat());
+    }
+
+    /** A boat whose wind angle and upwash are known is not made to agree with the others. */
+    private static boolean isSettled(BoatTrack track, DebriefOptions options) {
+        Correction correction = taken(track, options);
+        return correction != null && correction.has(Unknown.WIND_ANGLE) && correction.has(Unknown.UPWASH);
+    }
+
     private static List<TheirTrim> theirs(
             FleetFindings fleet, List<BoatDebrief> boats, LossModel losses, DebriefOptions options) {
         TargetBook book = options.book();
@@ -71,7 +92,7 @@ public final class Debrief {
 
     private static List<WindTrack> winds(List<BoatTrack> tracks, SessionClock clock, DebriefOptions options) {
         List<WindTrack> logged = tracks.parallelStream()
-                .map(track -> SailedWind.of(track, clock, options.boat(), options.wind()))
+                .map(track -> SailedWind.of(track, clock, options.boat(), wind(track, options)))
                 .toList();
         if (options.wind().sensors() == WindOptions.Sensors.AS_LOGGED) {
             return logged;
@@ -79,10 +100,17 @@ public final class Debrief {
         List<WindCorrection> corrections = WindAgreement.of(logged);
         return IntStream.range(0, tracks.size())
                 .parallel()
-                .mapToObj(i -> corrections.get(i).isNone()
+                .mapToObj(i -> corrections.get(i).isNone() || isSettled(tracks.get(i), options)
                         ? logged.get(i)
                         : SailedWind.of(tracks.get(i), clock, options.boat(), options.wind(), corrections.get(i)))
                 .toList();
+    }
+
+    private static WindOptions wind(BoatTrack track, DebriefOptions options) {
+        WindOptions wind = options.wind();
+        return isSettled(track, options)
+                ? new WindOptions(wind.longestGap(), wind.speed(), WindOptions.Sensors.CALIBRATED)
+                : wind;
     }
 
     private static SessionClock clock(List<BoatTrack> tracks) {
@@ -127,7 +155,8 @@ public final class Debrief {
                 pieces,
                 Comparison.of(wind, pieces, reference, losses.of(cut)),
                 losses.aims(cut),
-                quality(track));
+                quality(track),
+                taken(track, options));
     }
 
     private static @Nullable Double startShare(WindTrack wind, @Nullable OnCourse on, Reference reference) {

@@ -15,6 +15,8 @@ import trimwright.compare.Interval;
 import trimwright.compare.LegLedger;
 import trimwright.compare.PhaseResult;
 import trimwright.course.Course;
+import trimwright.calibration.Correction;
+import trimwright.sensors.CalibrationText;
 import trimwright.plans.KeptPlan;
 import trimwright.prepare.SectionSource;
 import trimwright.segment.FoilingRule;
@@ -96,6 +98,8 @@ public final class DebriefJson {
         node.put("wind_smoothing_s", wind.noise().smoothingTime());
         node.put("wind_scatter_kn", Units.toKnots(Math.sqrt(wind.noise().scatter())));
         node.set("wind_sensor", sensor(wind.correction()));
+        Correction calibration = boat.calibration();
+        node.put("calibration", calibration == null ? null : CalibrationText.line(calibration));
         words(node.putArray("caveats"), wind.caveats());
         OnCourse on = boat.on();
         SailedCourse.Start start = on == null ? null : on.sailed().start();

@@ -1,7 +1,9 @@
 package trimwright.debrief;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.Boat;
+import trimwright.calibration.Correction;
 import trimwright.course.Course;
 import trimwright.prepare.Sections;
 import trimwright.target.TargetBook;
@@ -15,18 +17,38 @@ import trimwright.wind.WindOptions;
  * @param course that was sailed, or null: then legs are spans of one point of sail
  * @param wind how wind is found
  * @param sections of the wing that the book is of, null for those in closed form
+ * @param calibrated what accepted calibrations take off boats' channels
  */
 public record DebriefOptions(
         @Nullable Boat boat,
         @Nullable TargetBook book,
         @Nullable Course course,
         WindOptions wind,
-        @Nullable Sections sections) {
+        @Nullable Sections sections,
+        List<Correction> calibrated) {
+    public DebriefOptions {
+        calibrated = List.copyOf(calibrated);
+    }
+
     /** Neither boat file nor targets nor course. */
     public static final DebriefOptions WITHOUT_BOAT = new DebriefOptions(null, null, null, WindOptions.DEFAULT);
 
     /** With sections in closed form. */
     public DebriefOptions(@Nullable Boat boat, @Nullable TargetBook book, @Nullable Course course, WindOptions wind) {
-        this(boat, book, course, wind, null);
+        this(boat, book, course, wind, null, List.of());
+    }
+
+    /** The same with accepted calibrations. */
+    public DebriefOptions with(List<Correction> accepted) {
+        return new DebriefOptions(boat, book, course, wind, sections, accepted);
+    }
+
+    /** What is taken off that boat's channels, or null. */
+    @Nullable
+    Correction findCorrection(String name) {
+        return calibrated.stream()
+                .filter(one -> one.boat().equalsIgnoreCase(name))
+                .findFirst()
+                .orElse(null);
     }
 }

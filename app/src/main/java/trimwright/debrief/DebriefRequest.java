@@ -6,10 +6,12 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
+import trimwright.calibration.Correction;
 import trimwright.course.Course;
 import trimwright.plans.KeptPlan;
 import trimwright.prepare.ModelFingerprint;
 import trimwright.prepare.SectionSource;
+import trimwright.sensors.CalibrationDocument;
 import trimwright.store.SessionInfo;
 import trimwright.store.SessionJson;
 import trimwright.text.JsonOut;
@@ -23,6 +25,7 @@ import trimwright.wind.WindOptions;
  * @param course given instead of that of the session, or null
  * @param section where the flow about the wing's sections comes from
  * @param plans that turns are held against
+ * @param calibration document of the one in force, or null
  */
 public record DebriefRequest(
         SessionInfo session,
@@ -31,7 +34,8 @@ public record DebriefRequest(
         @Nullable Course course,
         WindOptions wind,
         SectionSource section,
-        List<KeptPlan> plans) {
+        List<KeptPlan> plans,
+        @Nullable String calibration) {
     public DebriefRequest {
         plans = List.copyOf(plans);
     }
@@ -43,7 +47,12 @@ public record DebriefRequest(
             @Nullable WingSpec wing,
             @Nullable Course course,
             WindOptions wind) {
-        this(session, boat, wing, course, wind, SectionSource.CLOSED_FORM, List.of());
+        this(session, boat, wing, course, wind, SectionSource.CLOSED_FORM, List.of(), null);
+    }
+
+    /** What the calibration in force takes off. */
+    public List<Correction> corrections() {
+        return CalibrationDocument.corrections(calibration);
     }
 
     /**
@@ -63,6 +72,7 @@ public record DebriefRequest(
         inputs.put("course", course == null ? null : course.toString());
         inputs.put("wind", wind.toString());
         inputs.put("section", section.key());
+        inputs.put("calibration", calibration);
         ArrayNode kept = inputs.putArray("plans");
         plans.forEach(plan -> kept.add(plan.name()).add(plan.text()));
         return JsonOut.text(inputs);

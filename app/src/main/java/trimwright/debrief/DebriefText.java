@@ -17,6 +17,8 @@ import trimwright.compare.Interval;
 import trimwright.compare.LegLedger;
 import trimwright.compare.PhaseResult;
 import trimwright.course.CourseLeg;
+import trimwright.calibration.Correction;
+import trimwright.sensors.CalibrationText;
 import trimwright.plans.KeptPlan;
 import trimwright.segment.FoilingRule;
 import trimwright.segment.Leg;
@@ -137,6 +139,10 @@ public final class DebriefText {
                             sensor.factor(),
                             sensor.errors().factor()))
                     .append('\n');
+        }
+        Correction calibration = boat.calibration();
+        if (calibration != null) {
+            head.append(CalibrationText.line(calibration)).append('\n');
         }
         List<String> doubts = new ArrayList<>();
         for (WindCaveat caveat : wind.caveats()) {

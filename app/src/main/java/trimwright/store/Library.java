@@ -179,6 +179,11 @@ public final class Library implements AutoCloseable {
         return new DockChecks(folderOf(session.id()));
     }
 
+    /** Calibrations accepted for the session and taken back. */
+    public KeptCalibrations calibrations(SessionInfo session) {
+        return new KeptCalibrations(folderOf(session.id()));
+    }
+
     /** Begins writing; waits for another writer of the same library to end. */
     public LibraryWriter writer() {
         return LibraryWriter.begin(this);

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
@@ -21,6 +22,8 @@ import trimwright.prepare.SectionSource;
 import trimwright.prepare.Sections;
 import trimwright.report.DayReport;
 import trimwright.segment.TurnKind;
+import trimwright.sensors.CalibrationDocument;
+import trimwright.store.KeptCalibrations;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
@@ -59,8 +62,8 @@ final class DebriefShelf implements AutoCloseable {
             @Nullable BoatFile boat,
             @Nullable WingSpec wing,
             @Nullable Sections sections) {
-        String key(SessionInfo session) {
-            return session.hashCode() + " " + session.id() + " " + (boat == null ? "" : boat.setup()) + " "
+        String key(SessionInfo session, KeptCalibrations calibrations) {
+            return Objects.hashCode(calibrations.findInForce()) + " " + session.hashCode() + " " + session.id() + " " + (boat == null ? "" : boat.setup()) + " "
                     + (wing == null ? "" : wing.id()) + " " + source();
         }
 
@@ -71,7 +74,7 @@ final class DebriefShelf implements AutoCloseable {
 
     void answer(Context ctx, SessionInfo session) {
         Against against = against(ctx);
-        work.answer(ctx, against.key(session), steps(against), progress -> make(session, against, progress));
+        work.answer(ctx, key(against, session), steps(against), progress -> make(session, against, progress));
     }
 
     /** Six lines of the boat that the request calls its own; 202 while the debrief is being made. */
@@ -136,8 +139,13 @@ final class DebriefShelf implements AutoCloseable {
         }
     }
 
+    /** What a calibration accepted or taken back changes, too. */
+    private String key(Against against, SessionInfo session) {
+        return against.key(session, sessions.calibrations(session));
+    }
+
     private @Nullable MadeDebrief made(Context ctx, SessionInfo session) {
-        String key = against(ctx).key(session);
+        String key = key(against(ctx), session);
         MadeDebrief made = work.find(key);
         if (made == null) {
             answer(ctx, session);
@@ -157,7 +165,7 @@ final class DebriefShelf implements AutoCloseable {
     /** The series of a boat, or null where the debrief that the request speaks of is not made yet. */
     @Nullable
     ChartTrack findSeries(Context ctx, SessionInfo session, String boat) {
-        MadeDebrief made = work.find(against(ctx).key(session));
+        MadeDebrief made = work.find(key(against(ctx), session));
         return made == null ? null : made.findSeries(boat);
     }
 
@@ -192,7 +200,8 @@ final class DebriefShelf implements AutoCloseable {
                 against.source(),
                 file == null || wing == null
                         ? shelf.list()
-                        : shelf.list(file.boat().name(), wing.id()));
+                        : shelf.list(file.boat().name(), wing.id()),
+                sessions.calibrations(session).findInForce());
         KeptDebriefs kept = sessions.debriefs(session);
         KeptDebriefs.Printed printed = kept.find(request);
         // What was judged before need only be cut up again, for its series.
@@ -201,7 +210,8 @@ final class DebriefShelf implements AutoCloseable {
                 printed == null ? book : null,
                 sessions.findCourse(session),
                 request.wind(),
-                against.sections());
+                against.sections(),
+                CalibrationDocument.corrections(request.calibration()));
         DebriefReport report = Debrief.of(sessions.load(session), options).with(request.plans());
         if (printed == null) {
             printed = kept.print(request, report);

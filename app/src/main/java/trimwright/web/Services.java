@@ -51,6 +51,7 @@ public final class Services {
                 new PracticeRoutes(boats, targets, new KeptPlans(library.folder())),
                 new MomentRoutes(sessions, boats),
                 new DockRoutes(sessions, boats),
+                new CalibrationRoutes(sessions, boats),
                 new SessionRoutes(sessions, debriefs));
     }
 }

@@ -13,6 +13,7 @@ import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.SessionCourse;
 import trimwright.store.BoatInfo;
 import trimwright.store.DockChecks;
+import trimwright.store.KeptCalibrations;
 import trimwright.store.Library;
 import trimwright.store.Moments;
 import trimwright.store.SessionInfo;
@@ -43,6 +44,11 @@ final class SessionShelf {
     /** Dock checks kept with a session. */
     DockChecks dockChecks(SessionInfo session) {
         return library.dockChecks(session);
+    }
+
+    /** Calibrations accepted for a session. */
+    KeptCalibrations calibrations(SessionInfo session) {
+        return library.calibrations(session);
     }
 
     /** Where the library is. */

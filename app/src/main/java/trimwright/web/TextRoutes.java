@@ -8,7 +8,7 @@ import trimwright.text.Texts;
 
 /** All text that the pages show, as one document. */
 final class TextRoutes implements Routes {
-    private static final List<String> PREFIXES = List.of("web.", "debrief.");
+    private static final List<String> PREFIXES = List.of("web.", "debrief.", "calibrate.");
 
     private final ObjectNode text = JsonOut.document("text/1");
 

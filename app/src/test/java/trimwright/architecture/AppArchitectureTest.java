@@ -31,7 +31,10 @@ class AppArchitectureTest {
             Map.entry("plans", Set.of("text", "store")),
             Map.entry("drills", Set.of("text", "boatfile", "prepare", "raceday", "plans")),
             Map.entry("dockside", Set.of("text", "boatfile", "store")),
-            Map.entry("debrief", Set.of("text", "boatfile", "coursefile", "store", "prepare", "plans")),
+            Map.entry("sensors", Set.of("text", "boatfile", "store")),
+            Map.entry(
+                    "debrief",
+                    Set.of("text", "boatfile", "coursefile", "store", "prepare", "plans", "sensors")),
             Map.entry("report", Set.of("text", "store", "debrief")),
             Map.entry(
                     "web",
@@ -46,6 +49,7 @@ class AppArchitectureTest {
                             "debrief",
                             "report",
                             "dockside",
+                            "sensors",
                             "drills",
                             "plans",
                             "recording")),
@@ -67,6 +71,7 @@ class AppArchitectureTest {
                             "debrief",
                             "report",
                             "dockside",
+                            "sensors",
                             "recording",
                             "web")),
             Map.entry(
@@ -87,6 +92,7 @@ class AppArchitectureTest {
                             "debrief",
                             "report",
                             "dockside",
+                            "sensors",
                             "recording",
                             "web",
                             "cli"))));

@@ -162,7 +162,11 @@ public final class SailedWind {
             put(Quantity.RAW_TWD, logged.direction());
             return logged.interval();
         }
-        caveats.add(correction.isNone() ? WindCaveat.UPWASH_NOT_REMOVED : WindCaveat.SENSOR_CORRECTED);
+        boolean calibrated = options.sensors() == WindOptions.Sensors.CALIBRATED;
+        caveats.add(
+                !correction.isNone()
+                        ? WindCaveat.SENSOR_CORRECTED
+                        : calibrated ? WindCaveat.SENSOR_CALIBRATED : WindCaveat.UPWASH_NOT_REMOVED);
         if (!values.containsKey(Quantity.ROLL)) {
             caveats.add(WindCaveat.HEEL_UNKNOWN);
         }

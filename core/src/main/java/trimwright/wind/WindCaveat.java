@@ -28,6 +28,8 @@ public enum WindCaveat {
     UPWASH_NOT_REMOVED,
     /** What the wind sensor reads wrongly was found from the winds of both tacks and of all boats, and taken off. */
     SENSOR_CORRECTED,
+    /** Readings were corrected by a calibration that was accepted. */
+    SENSOR_CALIBRATED,
     /** No apparent wind in the log: the true wind is what another device computed. */
     WIND_AS_LOGGED,
     /** The wing's sheet is logged and no boat file says where the sensor stands: it was taken as fixed to the boat. */

@@ -19,6 +19,8 @@ public record WindOptions(double longestGap, @Nullable SpeedSource speed, Sensor
         /** As {@link WindAgreement} finds, where it finds something. */
         CORRECTED,
         /** Nothing. */
-        AS_LOGGED
+        AS_LOGGED,
+        /** Nothing: what they read wrongly was taken off the recorded channels before. */
+        CALIBRATED
     }
 }

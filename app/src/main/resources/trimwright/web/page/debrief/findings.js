@@ -4,6 +4,7 @@ import { duration, fixed, percent } from '../format.js';
 import { t, wordFor } from '../text.js';
 import { useStore } from '../store.js';
 import { Account } from './account.js';
+import { Instruments } from './instruments.js';
 import { channelName } from './lane.js';
 import { Moments } from './moments.js';
 import { MARKS, Reason } from './marks.js';
@@ -13,9 +14,9 @@ import { Starts } from './starts.js';
 
 /** Lists whose numbers depend on the targets. */
 const JUDGED = ['account', 'phases'];
-const TABS = ['account', 'boats', 'start', 'turns', 'phases', 'moments', 'data', 'doubts'];
+const TABS = ['account', 'boats', 'start', 'turns', 'phases', 'moments', 'instruments', 'data', 'doubts'];
 
-export function Findings({ report, against, boat, fleet, pieces, view, onFocus }) {
+export function Findings({ report, against, boat, fleet, pieces, view, onFocus, onCalibrated }) {
   const [tab, setTab] = useState('account');
   useStore(view.clock);
   const tabs = TABS.filter((one) => (one !== 'boats' || report.fleet) && (one !== 'start' || report.boats.some((other) => other.start)));
@@ -28,7 +29,7 @@ export function Findings({ report, against, boat, fleet, pieces, view, onFocus }
     setTab(next);
     document.getElementById(`tab-${next}`).focus();
   };
-  const List = { account: Account, boats: Otherwise, start: Starts, phases: Phases, turns: Turns, moments: Moments, data: Data, doubts: Doubts }[tab];
+  const List = { account: Account, boats: Otherwise, start: Starts, phases: Phases, turns: Turns, moments: Moments, instruments: Instruments, data: Data, doubts: Doubts }[tab];
   return html`
     <section class="panel findings">
       <div class="tabs" role="tablist" aria-label=${t('web.debrief.findings')} onKeyDown=${move}>
@@ -38,7 +39,7 @@ export function Findings({ report, against, boat, fleet, pieces, view, onFocus }
       </div>
       <div class="scroller" id="tab-panel" role="tabpanel" aria-labelledby=${`tab-${tab}`} tabindex="0">
         ${report.section && JUDGED.includes(tab) && html`<p class="quiet" id="section">${t(`web.debrief.section.${report.section}`)}</p>`}
-        <${List} key=${tab} report=${report} against=${against} boat=${boat} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${onFocus} />
+        <${List} key=${tab} report=${report} against=${against} boat=${boat} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${onFocus} onCalibrated=${onCalibrated} />
       </div>
     </section>`;
 }

@@ -59,7 +59,9 @@ function Session({ session, of, see, at, lasts, besides, references, reference }
     if (at && Number.isFinite(from)) view.show(from - 15, from + 15 + (Number(lasts) || 0));
   }, [view, at, lasts]);
   const against = { boat: reference.boat, wing: reference.wing };
-  const { report, work, fault } = useReport(session.session, against);
+  // Asked anew when a calibration was accepted or taken back.
+  const [calibrated, setCalibrated] = useState(0);
+  const { report, work, fault } = useReport(session.session, against, calibrated);
   const found = report?.boats.find((one) => one.boat === boat) ?? null;
   const pieces = useMemo(() => (found ? piecesOf(report, found) : NO_PIECES), [found]);
   const legs = useMemo(() => new Map((report?.boats ?? []).map((one) => [one.boat, legsOf(report, one)])), [report]);
@@ -101,7 +103,7 @@ function Session({ session, of, see, at, lasts, besides, references, reference }
         <section class="panel track-panel"><${Chart} session=${session.session} fleet=${fleet} focus=${boat} view=${view} pieces=${pieces} /></section>
         ${fault && html`<${Fault} fault=${fault} />`}
         ${!report && !fault && html`<${Making} work=${work} />`}
-        ${found && html`<${Findings} report=${report} against=${against} boat=${found} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${focus} />`}
+        ${found && html`<${Findings} report=${report} against=${against} boat=${found} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${focus} onCalibrated=${() => setCalibrated(calibrated + 1)} />`}
       </aside>
     </div>`;
 }

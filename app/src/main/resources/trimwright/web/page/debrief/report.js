@@ -5,7 +5,7 @@ import { getWork, query } from '../api.js';
 const ASK_AGAIN_MILLIS = 300;
 
 /** @returns {{report: any, work: {done: number, total: number}|null, fault: Error|null}} */
-export function useReport(session, reference) {
+export function useReport(session, reference, calibrated) {
   const [state, setState] = useState({ report: null, work: null, fault: null });
   useEffect(() => {
     const abort = new AbortController();
@@ -29,6 +29,6 @@ export function useReport(session, reference) {
       clearTimeout(timer);
       abort.abort();
     };
-  }, [session, reference.boat, reference.wing]);
+  }, [session, reference.boat, reference.wing, calibrated]);
   return state;
 }
