@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.sensors;
+
+import org.jspecify.annotations.NullMarked;
