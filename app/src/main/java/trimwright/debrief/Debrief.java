@@ -59,7 +59,7 @@ public final class Debrief {
         Reference targets = book == null ? null : new TargetReference(book.withoutCosts());
         List<BoatDebrief> boats = IntStream.range(0, tracks.size())
                 .parallel()
-                .mapToObj(i -> judge(tracks.get(i), cuts.get(i), targets, losses))
+                .mapToObj(i -> judge(tracks.get(i), cuts.get(i), targets, losses, options))
                 .toList();
         FleetFindings fleet =
                 FleetFindings.of(winds, cuts.stream().map(Cut::pieces).toList());
@@ -143,7 +143,8 @@ public final class Debrief {
         return new Cut(wind, on, foiling, Cutting.of(wind, foiling, on));
     }
 
-    private static BoatDebrief judge(BoatTrack track, Cut cut, @Nullable Reference targets, LossModel losses) {
+    private static BoatDebrief judge(
+            BoatTrack track, Cut cut, @Nullable Reference targets, LossModel losses, DebriefOptions options) {
         WindTrack wind = cut.wind();
         Pieces pieces = cut.pieces();
         Reference reference = targets == null ? OwnBestReference.of(wind, pieces.phases()) : targets;
