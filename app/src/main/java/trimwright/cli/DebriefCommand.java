@@ -164,7 +164,8 @@ public final class DebriefCommand implements Callable<Integer> {
             return Debrief.of(shelf.load(request.session()), plain.with(request.corrections()));
         }
         Sections sections = section.sections(spec, books, console);
-        DebriefOptions options = new DebriefOptions(file.boat(), targets(file, spec), sailed, request.wind(), sections, request.corrections());
+        DebriefOptions options = new DebriefOptions(
+                file.boat(), targets(file, spec), sailed, request.wind(), sections, request.corrections());
         return Debrief.of(shelf.load(request.session()), options);
     }
 

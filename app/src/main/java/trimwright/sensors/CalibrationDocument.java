@@ -28,9 +28,8 @@ public final class CalibrationDocument {
     public static ObjectNode of(CalibrationRequest request, List<Calibration> answers) {
         BoatFile file = request.file();
         WingSpec wing = request.wing();
-        ObjectNode document = file == null
-                ? JsonOut.document("calibration/1")
-                : JsonOut.document("calibration/1", file.hash());
+        ObjectNode document =
+                file == null ? JsonOut.document("calibration/1") : JsonOut.document("calibration/1", file.hash());
         document.put("session", request.session().id());
         document.put("wing", wing == null ? null : wing.id());
         ArrayNode boats = document.putArray("boats");
@@ -121,8 +120,7 @@ public final class CalibrationDocument {
         List<Estimate> told = new ArrayList<>();
         for (JsonNode node : boat.path("estimates")) {
             if (node.path("verdict").asText().equals(key(Estimate.Verdict.TOLD))) {
-                Unknown unknown =
-                        Unknown.valueOf(node.path("unknown").asText().toUpperCase(Locale.ROOT));
+                Unknown unknown = Unknown.valueOf(node.path("unknown").asText().toUpperCase(Locale.ROOT));
                 String unit = unknown.isRatio() ? "_ratio" : "_deg";
                 double one = unknown.isRatio() ? 1 : Units.fromDegrees(1);
                 told.add(new Estimate(

@@ -73,12 +73,14 @@ public record CalibrationRequest(
         if (text != null) {
             for (JsonNode node : JsonOut.read(text).path("prior")) {
                 for (DockOffset.Quantity quantity : DockOffset.Quantity.values()) {
-                    boolean isIt = node.path("quantity").asText().equals(quantity.name().toLowerCase(Locale.ROOT));
+                    boolean isIt = node.path("quantity")
+                            .asText()
+                            .equals(quantity.name().toLowerCase(Locale.ROOT));
                     if (isIt && node.path("offset_deg").isNumber()) {
                         Function<String, Double> angle =
                                 key -> Units.fromDegrees(node.path(key).asDouble());
-                        offsets.add(new DockOffset(
-                                quantity, angle.apply("offset_deg"), angle.apply("standard_error_deg")));
+                        offsets.add(
+                                new DockOffset(quantity, angle.apply("offset_deg"), angle.apply("standard_error_deg")));
                     }
                 }
             }

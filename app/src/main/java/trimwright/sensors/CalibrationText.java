@@ -22,8 +22,8 @@ public final class CalibrationText {
     private CalibrationText() {}
 
     public static String of(CalibrationRequest request, List<Calibration> answers) {
-        StringBuilder text = new StringBuilder(
-                Texts.of("calibrate.title", request.session().id())).append('\n');
+        StringBuilder text =
+                new StringBuilder(Texts.of("calibrate.title", request.session().id())).append('\n');
         for (Calibration answer : answers) {
             if (answer instanceof Calibration.Found found) {
                 write(found, text);
@@ -31,7 +31,10 @@ public final class CalibrationText {
                 text.append('\n').append(refusal(refused)).append('\n');
             }
         }
-        return text.append('\n').append(Texts.of("calibrate.caution")).append('\n').toString();
+        return text.append('\n')
+                .append(Texts.of("calibrate.caution"))
+                .append('\n')
+                .toString();
     }
 
     static String refusal(Calibration.Refused refused) {

@@ -75,9 +75,9 @@ public final class KeptCalibrations {
             return List.of();
         }
         try (Stream<Path> entries = Files.list(folder)) {
-            List<Path> files = new ArrayList<>(entries.filter(
-                            file -> file.getFileName().toString().matches("\\d{3}\\.json"))
-                    .toList());
+            List<Path> files = new ArrayList<>(
+                    entries.filter(file -> file.getFileName().toString().matches("\\d{3}\\.json"))
+                            .toList());
             files.sort(null);
             return files;
         } catch (IOException e) {

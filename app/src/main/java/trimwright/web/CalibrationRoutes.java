@@ -42,8 +42,8 @@ final class CalibrationRoutes implements Routes {
         BoatFile file = asked == null ? null : boats.get(asked);
         WingSpec wing = file == null ? null : BoatShelf.getWing(file, Query.text(ctx, "wing"));
         SessionInfo session = session(ctx);
-        CalibrationRequest request = new CalibrationRequest(
-                session, file, wing, sessions.load(session), sessions.dockChecks(session));
+        CalibrationRequest request =
+                new CalibrationRequest(session, file, wing, sessions.load(session), sessions.dockChecks(session));
         return CalibrationDocument.of(request, request.solve());
     }
 

@@ -63,8 +63,8 @@ final class DebriefShelf implements AutoCloseable {
             @Nullable WingSpec wing,
             @Nullable Sections sections) {
         String key(SessionInfo session, KeptCalibrations calibrations) {
-            return Objects.hashCode(calibrations.findInForce()) + " " + session.hashCode() + " " + session.id() + " " + (boat == null ? "" : boat.setup()) + " "
-                    + (wing == null ? "" : wing.id()) + " " + source();
+            return Objects.hashCode(calibrations.findInForce()) + " " + session.hashCode() + " " + session.id() + " "
+                    + (boat == null ? "" : boat.setup()) + " " + (wing == null ? "" : wing.id()) + " " + source();
         }
 
         SectionSource source() {

@@ -32,9 +32,7 @@ class AppArchitectureTest {
             Map.entry("drills", Set.of("text", "boatfile", "prepare", "raceday", "plans")),
             Map.entry("dockside", Set.of("text", "boatfile", "store")),
             Map.entry("sensors", Set.of("text", "boatfile", "store")),
-            Map.entry(
-                    "debrief",
-                    Set.of("text", "boatfile", "coursefile", "store", "prepare", "plans", "sensors")),
+            Map.entry("debrief", Set.of("text", "boatfile", "coursefile", "store", "prepare", "plans", "sensors")),
             Map.entry("report", Set.of("text", "store", "debrief")),
             Map.entry(
                     "web",

@@ -83,22 +83,22 @@ class CalibrationStudyTest {
         Files.createDirectories(folder);
         TargetBook book = new TargetBooks(new BookCache(folder.resolve("books"), note -> {}))
                 .of(TargetRequest.of(SimulatedDay.BOAT, SimulatedDay.wing()), Progress.NONE);
-        for (String seed : System.getProperty("trimwright.study.calibration", "").split(",", -1)) {
+        for (String seed :
+                System.getProperty("trimwright.study.calibration", "").split(",", -1)) {
             Scenario scenario = ScenarioFile.draw(Integer.parseInt(seed));
             Path day = folder.resolve(seed);
             SimulatedDay.of(scenario, MINUTES, day, book);
             add(scenario, SimulatedDay.read(List.of(day)).tracks());
         }
         counts.forEach((unknown, count) -> System.out.print(count.row(unknown)));
-        assertTrue(counts.get(Unknown.WIND_ANGLE).all > 0);
+        assertTrue(counts.values().stream().anyMatch(count -> count.all > 0));
     }
 
     private void add(Scenario scenario, List<BoatTrack> tracks) {
         long from = tracks.stream().mapToLong(BoatTrack::startNanos).min().orElseThrow();
         long to = tracks.stream().mapToLong(BoatTrack::endNanos).max().orElseThrow();
         SessionClock clock = SessionClock.covering(from, to, 10);
-        WindOptions options =
-                new WindOptions(WindOptions.DEFAULT.longestGap(), null, WindOptions.Sensors.AS_LOGGED);
+        WindOptions options = new WindOptions(WindOptions.DEFAULT.longestGap(), null, WindOptions.Sensors.AS_LOGGED);
         List<Calibrations.Given> given = new ArrayList<>();
         for (BoatTrack track : tracks) {
             WindTrack wind = SailedWind.of(track, clock, SimulatedDay.BOAT.boat(), options);

@@ -77,8 +77,8 @@ class AcceptedCalibrationTest {
 
     @Test
     void theDocumentGivesBackWhatIsToldAndNothingElse() throws IOException {
-        for (UpwashBasis upwash : List.of(
-                new UpwashBasis.OfModel(0.03, 0.2, 0.1, -0.1, 0.001), new UpwashBasis.OfWindAlone(12))) {
+        for (UpwashBasis upwash :
+                List.of(new UpwashBasis.OfModel(0.03, 0.2, 0.1, -0.1, 0.001), new UpwashBasis.OfWindAlone(12))) {
             Calibration.Found found = found(upwash);
             String text = JsonOut.text(CalibrationDocument.of(request(), List.of(found)));
             Correction read = CalibrationDocument.corrections(text).get(0);

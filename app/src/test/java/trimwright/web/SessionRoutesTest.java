@@ -241,7 +241,8 @@ class SessionRoutesTest {
         KeptDebriefs kept = new KeptDebriefs(library.derived(session));
         for (SectionSource section : SectionSource.values()) {
             KeptDebriefs.Printed printed = kept.print(
-                    new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT, section, List.of(), null), report);
+                    new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT, section, List.of(), null),
+                    report);
             assertEquals(
                     section.key(),
                     JsonOut.mapper().readTree(printed.json()).get("section").asText());

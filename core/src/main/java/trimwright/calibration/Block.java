@@ -147,8 +147,8 @@ record Block(double time, boolean upwind, Lies lies, Felt felt, Moves moves, Tri
             double north = wind.speed() * StrictMath.cos(from);
             double east = wind.speed() * StrictMath.sin(from);
             double course = track.get(Quantity.COURSE, i);
-            double atSensor = StrictMath.hypot(
-                    north - speed * StrictMath.cos(course), east - speed * StrictMath.sin(course));
+            double atSensor =
+                    StrictMath.hypot(north - speed * StrictMath.cos(course), east - speed * StrictMath.sin(course));
             if (!(atSensor > SLOWEST)) {
                 return;
             }

@@ -220,8 +220,8 @@ final class BoatModel {
                 trim.camber() - get(p, Unknown.CAMBER),
                 trim.sheet() - get(p, Unknown.SHEET),
                 trim.twist() - get(p, Unknown.TWIST));
-        double share = basis.share(
-                new ApparentWind(block.felt().speed(), block.felt().angle() - offset(p)), set, upwash);
+        double share =
+                basis.share(new ApparentWind(block.felt().speed(), block.felt().angle() - offset(p)), set, upwash);
         // A block whose gauges were silent has upwash of its side.
         double shape = block.felt().side() * (block.upwind() ? p[SHAPE] : -p[SHAPE]);
         return shape + upwash * (Double.isNaN(share) ? block.felt().side() : share);
@@ -244,7 +244,9 @@ final class BoatModel {
         double speed = StrictMath.hypot(wind[0], wind[1]);
         double from = StrictMath.atan2(wind[1], wind[0]);
         double felt = block.lies().heading() + block.felt().angle();
-        return speed * StrictMath.cos(Angles.difference(from, felt)) / block.felt().speed();
+        return speed
+                * StrictMath.cos(Angles.difference(from, felt))
+                / block.felt().speed();
     }
 
     /** True wind, over ground where that is logged: where it comes from, north and east (m/s). */

@@ -39,10 +39,7 @@ public final class Calibrations {
      * @param dock what a dock check says beforehand, maybe nothing
      */
     public record Given(
-            WindTrack track,
-            @Nullable Boat boat,
-            @Nullable WingSpec wing,
-            List<DockOffset> dock) {
+            WindTrack track, @Nullable Boat boat, @Nullable WingSpec wing, List<DockOffset> dock) {
         public Given {
             dock = List.copyOf(dock);
         }
@@ -85,13 +82,12 @@ public final class Calibrations {
         WingSpec wing = given.wing();
         UpwashBasis basis =
                 boat == null || wing == null ? ModelUpwash.byWind(blocks) : ModelUpwash.of(blocks, boat, wing);
-        return new BoatModel(
-                blocks, basis, boat != null && boat.windSensor().turnsWithWing(), given.dock());
+        return new BoatModel(blocks, basis, boat != null && boat.windSensor().turnsWithWing(), given.dock());
     }
 
     private static Calibration.@Nullable Refused refusal(WindTrack track, List<Block> blocks) {
-        double port = Block.LENGTH
-                * blocks.stream().filter(b -> b.felt().side() < 0).count();
+        double port =
+                Block.LENGTH * blocks.stream().filter(b -> b.felt().side() < 0).count();
         double starboard = Block.LENGTH * blocks.size() - port;
         boolean logged = track.has(Quantity.AWA) && track.has(Quantity.AWS) && track.has(Quantity.HEADING);
         Calibration.Reason reason = !logged || !track.has(Quantity.SPEED)

@@ -85,9 +85,8 @@ public final class Corrected {
         UpwashBasis.Set set = new UpwashBasis.Set(
                 at(Paths.CAMBER, time) - get(Unknown.CAMBER), sheet, at(Paths.TWIST, time) - get(Unknown.TWIST));
         double fromBow = Angles.signed(turnsWithWing ? read + sheet : read);
-        double share = correction
-                .upwash()
-                .share(new ApparentWind(at(Paths.AWS, time), fromBow), set, get(Unknown.UPWASH));
+        double share =
+                correction.upwash().share(new ApparentWind(at(Paths.AWS, time), fromBow), set, get(Unknown.UPWASH));
         return Angles.signed(Double.isNaN(share) ? read : read - get(Unknown.UPWASH) * share);
     }
 

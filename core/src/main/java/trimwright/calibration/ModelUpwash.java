@@ -98,8 +98,7 @@ final class ModelUpwash {
         if (!(placed.solve(air, setting) instanceof WingSolved solved)) {
             return;
         }
-        AirVelocity added = placed.velocityAt(
-                solved, sensor.x() - spec.x(), 0, -(sensor.height() - spec.footHeight()));
+        AirVelocity added = placed.velocityAt(solved, sensor.x() - spec.x(), 0, -(sensor.height() - spec.footHeight()));
         double free = StrictMath.atan2(-air.y(0), -air.x(0));
         double bent = StrictMath.atan2(-air.y(0) - added.y(), -air.x(0) - added.x());
         rows.add(new double[] {angle - setting.sheet(), setting.camber(), setting.twist()});
@@ -117,15 +116,13 @@ final class ModelUpwash {
         double misfit = design.operate(slopes).subtract(right).getNorm() / Math.sqrt(rows.size());
         double typical = median(trimmed.stream()
                 .mapToDouble(b -> b.felt().side()
-                        * (slopes.getEntry(0)
-                                        * (b.felt().angle() - b.trim().sheet())
+                        * (slopes.getEntry(0) * (b.felt().angle() - b.trim().sheet())
                                 + slopes.getEntry(1) * b.trim().camber()
                                 + slopes.getEntry(2) * b.trim().twist()))
                 .toArray());
         return Math.abs(typical) < LEAST
                 ? otherwise
-                : new UpwashBasis.OfModel(
-                        typical, slopes.getEntry(0), slopes.getEntry(1), slopes.getEntry(2), misfit);
+                : new UpwashBasis.OfModel(typical, slopes.getEntry(0), slopes.getEntry(1), slopes.getEntry(2), misfit);
     }
 
     private static double median(double[] values) {

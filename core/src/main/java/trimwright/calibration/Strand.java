@@ -57,7 +57,8 @@ final class Strand {
                 .flatMap(b -> {
                     int[] rows = boats.get(b).rowsOf(kind);
                     return IntStream.range(0, rows.length)
-                            .mapToObj(k -> new At(b, k, boats.get(b).blocks.get(rows[k]).time()));
+                            .mapToObj(k -> new At(
+                                    b, k, boats.get(b).blocks.get(rows[k]).time()));
                 })
                 .sorted(Comparator.comparingDouble(At::time).thenComparingInt(At::boat))
                 .toList();
@@ -104,8 +105,10 @@ final class Strand {
         double[] left = inOrder(series);
         whitening = isWind ? bestWalk(left) : new Whitening.FirstOrder(times, kept(left));
         double[] white = whitening.of(left);
-        double[] size = Arrays.stream(white).map(Math::abs).filter(x -> x > 0).sorted().toArray();
-        double free = Math.max(1, size.length - FITTED * Arrays.stream(boat).distinct().count());
+        double[] size =
+                Arrays.stream(white).map(Math::abs).filter(x -> x > 0).sorted().toArray();
+        double free = Math.max(
+                1, size.length - FITTED * Arrays.stream(boat).distinct().count());
         double median = size.length == 0 ? LEAST : size[size.length / 2] / MEDIAN;
         scale = Math.max(LEAST, median * Math.sqrt(size.length / free));
         double[] worth = worth(white);
@@ -134,9 +137,8 @@ final class Strand {
     private double kept(double[] left) {
         double[] sorted = Arrays.stream(left).map(Math::abs).sorted().toArray();
         double most = sorted.length == 0 ? 0 : 3 * sorted[sorted.length / 2] / MEDIAN;
-        double[] held = Arrays.stream(left)
-                .map(x -> Math.max(-most, Math.min(most, x)))
-                .toArray();
+        double[] held =
+                Arrays.stream(left).map(x -> Math.max(-most, Math.min(most, x))).toArray();
         return left.length < 6 ? 0 : correlation(held);
     }
 
@@ -163,8 +165,9 @@ final class Strand {
             for (int k = 1; k < white.length; k++) {
                 square += white[k] * white[k] * Math.min(1, weight[k]);
             }
-            double unlikely = (white.length - 1) * StrictMath.log(square / Math.max(1, white.length - 1) + LEAST * LEAST)
-                    + tried.logVariances();
+            double unlikely =
+                    (white.length - 1) * StrictMath.log(square / Math.max(1, white.length - 1) + LEAST * LEAST)
+                            + tried.logVariances();
             if (unlikely < least) {
                 least = unlikely;
                 best = tried;

@@ -44,11 +44,13 @@ class CalibrationsTest {
     private static double truth(SailedDay.Fault fault, Calibration.Found found, Unknown unknown) {
         return switch (unknown) {
             case WIND_ANGLE -> Math.toRadians(fault.angle());
-            case UPWASH -> Math.toRadians(fault.upwash()) * Math.pow(15 * (1 + fault.speed()) / speed(found.upwash()), 1.5);
+            case UPWASH ->
+                Math.toRadians(fault.upwash()) * Math.pow(15 * (1 + fault.speed()) / speed(found.upwash()), 1.5);
             case WIND_SPEED -> fault.speed();
             case COMPASS -> Math.toRadians(fault.compass());
             case BOAT_SPEED -> fault.log();
-            case LEEWAY -> Math.toRadians(fault.leeway()) * found.leeway() / ((1 + fault.speed()) * (1 + fault.speed()));
+            case LEEWAY ->
+                Math.toRadians(fault.leeway()) * found.leeway() / ((1 + fault.speed()) * (1 + fault.speed()));
             case CAMBER -> Math.toRadians(fault.camber());
             case SHEET -> Math.toRadians(fault.sheet());
             case TWIST -> Math.toRadians(fault.twist());
@@ -102,7 +104,8 @@ class CalibrationsTest {
         assertEquals(Estimate.Verdict.TOGETHER, get(found, Unknown.UPWASH).verdict());
         assertEquals(Estimate.Verdict.TOGETHER, get(found, Unknown.LEEWAY).verdict());
         Combination together = found.together().stream()
-                .filter(c -> c.unknowns().contains(Unknown.UPWASH) && c.unknowns().contains(Unknown.LEEWAY))
+                .filter(c ->
+                        c.unknowns().contains(Unknown.UPWASH) && c.unknowns().contains(Unknown.LEEWAY))
                 .findFirst()
                 .orElseThrow();
         assertEquals(Tie.Remedy.COURSE_OVER_GROUND, together.remedy());
@@ -119,9 +122,8 @@ class CalibrationsTest {
         assertEquals(Estimate.Verdict.TOGETHER, get(alone, Unknown.TWIST).verdict());
         assertEquals(Estimate.Verdict.TOGETHER, get(alone, Unknown.VEER).verdict());
         double known = Math.toRadians(0.15);
-        Calibration.Found docked = found(
-                track,
-                List.of(new DockOffset(DockOffset.Quantity.TWIST, Math.toRadians(fault.twist()), known)));
+        Calibration.Found docked =
+                found(track, List.of(new DockOffset(DockOffset.Quantity.TWIST, Math.toRadians(fault.twist()), known)));
         assertTrue(get(docked, Unknown.TWIST).isTold());
         // Standard errors are enlarged by a tenth.
         assertTrue(get(docked, Unknown.TWIST).standardError() <= 1.1 * known);

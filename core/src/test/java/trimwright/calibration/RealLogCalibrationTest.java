@@ -23,8 +23,7 @@ class RealLogCalibrationTest {
         BoatTrack track =
                 assertInstanceOf(IngestResult.Tracks.class, result).tracks().get(0);
         SessionClock clock = SessionClock.covering(track.startNanos(), track.endNanos(), SailedWind.rateOf(track));
-        WindTrack wind = SailedWind.of(
-                track, clock, null, new WindOptions(2.5, null, WindOptions.Sensors.AS_LOGGED));
+        WindTrack wind = SailedWind.of(track, clock, null, new WindOptions(2.5, null, WindOptions.Sensors.AS_LOGGED));
         return Calibrations.of(List.of(new Calibrations.Given(wind, null, null, List.of())))
                 .get(0);
     }

@@ -100,17 +100,21 @@ final class SailedDay {
         double current = 0.2 * random.nextGaussian();
         DoubleUnaryOperator drift = t -> {
             double side = Math.signum(-heading(t));
-            return -side * fault.leeway * pressure(t) + Math.toDegrees(current / speed(t)) * Math.sin(Math.toRadians(heading(t)))
+            return -side * fault.leeway * pressure(t)
+                    + Math.toDegrees(current / speed(t)) * Math.sin(Math.toRadians(heading(t)))
                     + steered.applyAsDouble(t);
         };
         BoatTrack clean = new SyntheticTrack(seconds, RATE)
                 .heading(this::heading)
                 .speed(this::speed)
                 .drift(drift)
-                .wind(t -> 8 + puff.applyAsDouble(t) + gust.applyAsDouble(t), t -> swing.applyAsDouble(t)
-                        + shift.applyAsDouble(t))
-                .with(Paths.STW, t -> (speed(t) + current * Math.cos(Math.toRadians(heading(t)))) * (1 + fault.log)
-                        + wheel.applyAsDouble(t))
+                .wind(
+                        t -> 8 + puff.applyAsDouble(t) + gust.applyAsDouble(t),
+                        t -> swing.applyAsDouble(t) + shift.applyAsDouble(t))
+                .with(
+                        Paths.STW,
+                        t -> (speed(t) + current * Math.cos(Math.toRadians(heading(t)))) * (1 + fault.log)
+                                + wheel.applyAsDouble(t))
                 .with(Paths.CAMBER, t -> signed(t, 22, trim[0], fault.camber))
                 .with(Paths.TWIST, t -> signed(t, 8, trim[2], fault.twist))
                 .with(Paths.SHEET, t -> Math.toRadians(trim[1].applyAsDouble(t)))
@@ -138,14 +142,13 @@ final class SailedDay {
         }
         List<Channel> channels = new ArrayList<>();
         for (Channel channel : group.channels()) {
-            double[] spoiled =
-                    switch (channel.path()) {
-                        case Paths.AWA -> angle;
-                        case Paths.AWS -> speed;
-                        case Paths.HEADING -> heading;
-                        case Paths.SHEET -> sheet;
-                        default -> channel.toArray();
-                    };
+            double[] spoiled = switch (channel.path()) {
+                case Paths.AWA -> angle;
+                case Paths.AWS -> speed;
+                case Paths.HEADING -> heading;
+                case Paths.SHEET -> sheet;
+                default -> channel.toArray();
+            };
             channels.add(Channel.of(channel.path(), spoiled));
         }
         return new BoatTrack(track.boat(), List.of(new ChannelGroup("all", group.timesToArray(), channels)));
@@ -161,10 +164,6 @@ final class SailedDay {
 
     static WindTrack wind(BoatTrack track) {
         SessionClock clock = SessionClock.covering(track.startNanos(), track.endNanos(), RATE);
-        return SailedWind.of(
-                track,
-                clock,
-                null,
-                new WindOptions(2.5, null, WindOptions.Sensors.AS_LOGGED));
+        return SailedWind.of(track, clock, null, new WindOptions(2.5, null, WindOptions.Sensors.AS_LOGGED));
     }
 }
