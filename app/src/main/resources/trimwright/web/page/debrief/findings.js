@@ -16,8 +16,7 @@ import { Starts } from './starts.js';
 const JUDGED = ['account', 'phases'];
 const TABS = ['account', 'boats', 'start', 'turns', 'phases', 'moments', 'instruments', 'data', 'doubts'];
 
-export function Findings({ report, against, boat, fleet, pieces, view, onFocus, onCalibrated }) {
-  const [tab, setTab] = useState('account');
+export function Findings({ report, against, boat, fleet, pieces, view, tab, setTab, onFocus, onCalibrated }) {
   useStore(view.clock);
   const tabs = TABS.filter((one) => (one !== 'boats' || report.fleet) && (one !== 'start' || report.boats.some((other) => other.start)));
   const counts = { boats: report.fleet ? report.fleet.findings.length : 0, account: boat.ledger.length, phases: boat.phases.length, turns: boat.turns.length, data: boat.quality.channels.length, doubts: boat.caveats.length };

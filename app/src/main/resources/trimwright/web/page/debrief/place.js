@@ -68,16 +68,19 @@ function Session({ session, of, see, at, lasts, besides, references, reference }
   const baseOf = (name) => `/api/sessions/${encodeURIComponent(session.session)}/boats/${encodeURIComponent(name)}`;
   const base = baseOf(boat);
   // Asked again when the debrief is made: it adds channels of its own.
-  const channels = useAnswer(async (signal) => ({ against: reference.key, ...(await getJson(`${base}/channels${query(against)}`, { signal })) }), [base, found]);
+  const told = `${reference.key} ${calibrated}`;
+  const channels = useAnswer(async (signal) => ({ against: told, ...(await getJson(`${base}/channels${query(against)}`, { signal })) }), [base, found]);
   const other = besides !== boat && fleet.of(besides) ? besides : null;
   const otherChannels = useAnswer(async (signal) => other && { of: other, ...(await getJson(`${baseOf(other)}/channels${query(against)}`, { signal })) }, [other, found]);
   const beside = other && otherChannels.value?.of === other ? { boat: fleet.of(other), base: baseOf(other), paths: otherChannels.value.channels.map((channel) => channel.path) } : null;
   const [picked, setPicked] = useState(null);
+  // Kept here: a debrief that is made anew shows the same list.
+  const [tab, setTab] = useState('account');
   const focus = (name) => choose({ of: name });
   if (channels.fault) return html`<${Fault} fault=${channels.fault} />`;
   if (!channels.value) return null;
   // Until the channels of another reference are told, those of the debrief may not be there.
-  const isTold = channels.value.against === reference.key;
+  const isTold = channels.value.against === told;
   const chosen = (picked ?? firstChannels(channels.value)).filter((path) => isTold || !path.startsWith('debrief.'));
   const hasStrips = [...legs.values()].some((one) => one.length > 0);
   const seen = hasStrips ? (VIEWS.includes(see) ? see : 'strips') : 'channels';
@@ -103,7 +106,7 @@ function Session({ session, of, see, at, lasts, besides, references, reference }
         <section class="panel track-panel"><${Chart} session=${session.session} fleet=${fleet} focus=${boat} view=${view} pieces=${pieces} /></section>
         ${fault && html`<${Fault} fault=${fault} />`}
         ${!report && !fault && html`<${Making} work=${work} />`}
-        ${found && html`<${Findings} report=${report} against=${against} boat=${found} fleet=${fleet} pieces=${pieces} view=${view} onFocus=${focus} onCalibrated=${() => setCalibrated(calibrated + 1)} />`}
+        ${found && html`<${Findings} report=${report} against=${against} boat=${found} fleet=${fleet} pieces=${pieces} view=${view} tab=${tab} setTab=${setTab} onFocus=${focus} onCalibrated=${() => setCalibrated(calibrated + 1)} />`}
       </aside>
     </div>`;
 }
