@@ -24,6 +24,7 @@ import trimwright.cli.DockCheckCommand;
 import trimwright.cli.Folders;
 import trimwright.cli.GustCommand;
 import trimwright.cli.ImportCommand;
+import trimwright.cli.LearnCommand;
 import trimwright.cli.LiveCommand;
 import trimwright.cli.LoadsCommand;
 import trimwright.cli.MomentAddCommand;
@@ -86,6 +87,7 @@ public final class Main {
                 new DockCheckCommand(console, folders),
                 new GustCommand(console, books),
                 new ImportCommand(console, folders),
+                new LearnCommand(console, folders, books),
                 new LiveCommand(console, folders, books),
                 new LoadsCommand(console, books),
                 new CommandGroup(
@@ -101,7 +103,7 @@ public final class Main {
                 new SessionsCommand(console, folders),
                 new SimulateCommand(console, books),
                 new TakeOffCommand(console, books),
-                new TargetsCommand(console, books, tables),
+                new TargetsCommand(console, folders, books, tables),
                 new TurnPlanCommand(console, folders, books, Clock.system(ZoneId.systemDefault())),
                 new StartPlanCommand(console, books),
                 new WingCommand(console, tables),

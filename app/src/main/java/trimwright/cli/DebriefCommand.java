@@ -21,12 +21,15 @@ import trimwright.debrief.DebriefRequest;
 import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.QuickDocument;
 import trimwright.debrief.SessionCourse;
+import trimwright.learned.LearnedTargets;
 import trimwright.plans.KeptPlan;
 import trimwright.plans.KeptPlans;
 import trimwright.prepare.Sections;
 import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetRequest;
 import trimwright.report.DayReport;
+import trimwright.season.KeptLearned;
+import trimwright.season.Learned;
 import trimwright.store.Library;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
@@ -59,6 +62,9 @@ public final class DebriefCommand implements Callable<Integer> {
 
     @Mixin
     private final SectionOption section = new SectionOption();
+
+    @Mixin
+    private final LearnedOption taught = new LearnedOption();
 
     @Option(names = "--speed", paramLabel = "SOURCE", descriptionKey = "debrief.speed_option")
     private @Nullable String speed;
@@ -97,6 +103,10 @@ public final class DebriefCommand implements Callable<Integer> {
                 asLogged ? WindOptions.Sensors.AS_LOGGED : WindOptions.Sensors.CORRECTED);
         BoatFile file = boat == null ? setup.withoutBoat() : setup.of(BoatFiles.find(boat));
         WingSpec spec = file == null ? null : wing.of(file.boat());
+        if (file == null && taught.isWanted()) {
+            throw new UserInputException(Texts.of("debrief.learned_of_no_boat"));
+        }
+        Learned learned = file == null || spec == null ? null : taught.of(file, spec, library, folders);
         Course given = course == null ? null : CourseFiles.read(course);
         try (Library shelf = Library.open(library.folder(folders))) {
             SessionInfo info = shelf.getSession(session);
@@ -108,7 +118,8 @@ public final class DebriefCommand implements Callable<Integer> {
                     wind,
                     section.source(),
                     plans(shelf, file, spec),
-                    shelf.calibrations(info).findInForce());
+                    shelf.calibrations(info).findInForce(),
+                    learned == null ? null : learned.targets());
             KeptDebriefs kept = new KeptDebriefs(shelf.derived(request.session()));
             KeptDebriefs.Printed printed = kept.find(request);
             if (printed == null) {
@@ -136,7 +147,7 @@ public final class DebriefCommand implements Callable<Integer> {
                 request.session(),
                 shelf.load(request.session()),
                 courseOf(shelf, request),
-                file == null || spec == null ? null : targets(file, spec));
+                file == null || spec == null ? null : against(request, file, targets(file, spec)));
     }
 
     /** Those given, or else those that the library keeps for that boat and wing. */
@@ -164,9 +175,22 @@ public final class DebriefCommand implements Callable<Integer> {
             return Debrief.of(shelf.load(request.session()), plain.with(request.corrections()));
         }
         Sections sections = section.sections(spec, books, console);
+        TargetBook model = targets(file, spec);
         DebriefOptions options = new DebriefOptions(
-                file.boat(), targets(file, spec), sailed, request.wind(), sections, request.corrections());
+                file.boat(),
+                model,
+                sailed,
+                request.wind(),
+                sections,
+                request.corrections(),
+                request.learned() == null ? null : against(request, file, model));
         return Debrief.of(shelf.load(request.session()), options);
+    }
+
+    /** The book that speeds are held against. */
+    private static TargetBook against(DebriefRequest request, BoatFile file, TargetBook model) {
+        LearnedTargets learned = request.learned();
+        return learned == null ? model : KeptLearned.book(model, learned, file);
     }
 
     private TargetBook targets(BoatFile file, WingSpec spec) throws InterruptedException {

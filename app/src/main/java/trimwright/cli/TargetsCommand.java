@@ -1,5 +1,6 @@
 package trimwright.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -16,6 +17,10 @@ import trimwright.prepare.TargetBooks;
 import trimwright.prepare.TargetDocument;
 import trimwright.prepare.TargetRequest;
 import trimwright.prepare.TargetTable;
+import trimwright.season.KeptLearned;
+import trimwright.season.Learned;
+import trimwright.season.LearnedJson;
+import trimwright.season.LearnedText;
 import trimwright.target.TargetBook;
 import trimwright.target.TargetGrid;
 import trimwright.target.TargetPoint;
@@ -44,6 +49,12 @@ public final class TargetsCommand implements Callable<Integer> {
     @Mixin
     private final SectionOption section = new SectionOption();
 
+    @Mixin
+    private final LearnedOption taught = new LearnedOption();
+
+    @Mixin
+    private final LibraryOption library = new LibraryOption();
+
     @Option(names = "--tws", paramLabel = "KN", defaultValue = "6:26:2", descriptionKey = "targets.tws")
     private String tws;
 
@@ -63,12 +74,14 @@ public final class TargetsCommand implements Callable<Integer> {
     private final TurbulenceOption turbulence = new TurbulenceOption();
 
     private final Console console;
+    private final Folders folders;
     private final TargetBooks books;
     private final SectionTables tables;
 
     /** @param tables the same that the books take their sections from */
-    public TargetsCommand(Console console, TargetBooks books, SectionTables tables) {
+    public TargetsCommand(Console console, Folders folders, TargetBooks books, SectionTables tables) {
         this.console = console;
+        this.folders = folders;
         this.books = books;
         this.tables = tables;
     }
@@ -88,14 +101,25 @@ public final class TargetsCommand implements Callable<Integer> {
         HeldControls held = HeldControls.parse(fix, file, spec);
         TargetRequest request = new TargetRequest(
                 file, spec, new TargetGrid(winds, angles), held.controls(), held.foils(), section.source());
-        TargetBook book = compute(request);
+        if (taught.isWanted() && (csv || !fix.isEmpty())) {
+            // Held controls ask what the model can do with them; a table for other programs would not say what is learnt.
+            throw new UserInputException(Texts.of("targets.learned_alone"));
+        }
+        Learned learned = taught.of(file, spec, library, folders);
+        TargetBook model = compute(request);
+        TargetBook book = learned == null ? model : KeptLearned.book(model, learned.targets(), file);
         if (book.points().stream().noneMatch(TargetPoint::isSolved)) {
             throw new NoAnswerException(
                     Texts.of("targets.none", String.valueOf(book.points().get(0).reason())));
         }
-        BookAims aims = BookAims.of(request, section.sections(spec, tables, console), book, gusty, Progress.NONE);
+        BookAims aims = BookAims.of(request, section.sections(spec, tables, console), model, gusty, Progress.NONE)
+                .at(model, book);
         if (common.json()) {
-            console.json(TargetDocument.of(request, book, aims));
+            ObjectNode document = TargetDocument.of(request, book, aims);
+            if (learned != null) {
+                LearnedJson.mark(document, learned);
+            }
+            console.json(document);
         } else if (csv) {
             console.text(TargetTable.csv(book, aims));
         } else {
@@ -104,6 +128,10 @@ public final class TargetsCommand implements Callable<Integer> {
                 console.line(Texts.of("targets.held", String.join(", ", fix)));
             }
             console.text(TargetTable.text(book, aims, file.marks()));
+            if (learned != null) {
+                console.line(Texts.of("targets.learned"));
+                console.text(LearnedText.of(learned, model));
+            }
             console.line(aims.reason());
             console.line(Texts.of("targets.aim_columns"));
             String marked = MarkText.legend(file.marks(), spec.id());

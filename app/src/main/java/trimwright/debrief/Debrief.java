@@ -56,7 +56,12 @@ public final class Debrief {
                 .toList();
         LossModel losses = LossModel.of(cuts, options);
         TargetBook book = options.book();
-        Reference targets = book == null ? null : new TargetReference(book.withoutCosts());
+        TargetBook learned = options.learned();
+        Reference targets = book == null
+                ? null
+                : learned == null
+                        ? new TargetReference(book.withoutCosts())
+                        : TargetReference.learned(learned.withoutCosts());
         List<BoatDebrief> boats = IntStream.range(0, tracks.size())
                 .parallel()
                 .mapToObj(i -> judge(tracks.get(i), cuts.get(i), targets, losses, options))

@@ -18,6 +18,7 @@ import trimwright.wind.WindOptions;
  * @param wind how wind is found
  * @param sections of the wing that the book is of, null for those in closed form
  * @param calibrated what accepted calibrations take off boats' channels
+ * @param learned book to hold speeds against instead, null for none; what trim costs stays the model's
  */
 public record DebriefOptions(
         @Nullable Boat boat,
@@ -25,7 +26,8 @@ public record DebriefOptions(
         @Nullable Course course,
         WindOptions wind,
         @Nullable Sections sections,
-        List<Correction> calibrated) {
+        List<Correction> calibrated,
+        @Nullable TargetBook learned) {
     public DebriefOptions {
         calibrated = List.copyOf(calibrated);
     }
@@ -35,12 +37,12 @@ public record DebriefOptions(
 
     /** With sections in closed form. */
     public DebriefOptions(@Nullable Boat boat, @Nullable TargetBook book, @Nullable Course course, WindOptions wind) {
-        this(boat, book, course, wind, null, List.of());
+        this(boat, book, course, wind, null, List.of(), null);
     }
 
     /** The same with accepted calibrations. */
     public DebriefOptions with(List<Correction> accepted) {
-        return new DebriefOptions(boat, book, course, wind, sections, accepted);
+        return new DebriefOptions(boat, book, course, wind, sections, accepted, learned);
     }
 
     /** What is taken off that boat's channels, or null. */
@@ -50,5 +52,15 @@ public record DebriefOptions(
                 .filter(one -> one.boat().equalsIgnoreCase(name))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** Held against the book itself. */
+    public DebriefOptions(
+            @Nullable Boat boat,
+            @Nullable TargetBook book,
+            @Nullable Course course,
+            WindOptions wind,
+            @Nullable Sections sections) {
+        this(boat, book, course, wind, sections, List.of(), null);
     }
 }

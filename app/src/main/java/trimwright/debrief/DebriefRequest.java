@@ -8,6 +8,7 @@ import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.calibration.Correction;
 import trimwright.course.Course;
+import trimwright.learned.LearnedTargets;
 import trimwright.plans.KeptPlan;
 import trimwright.prepare.ModelFingerprint;
 import trimwright.prepare.SectionSource;
@@ -26,6 +27,7 @@ import trimwright.wind.WindOptions;
  * @param section where the flow about the wing's sections comes from
  * @param plans that turns are held against
  * @param calibration document of the one in force, or null
+ * @param learned what a season says of the boat with that wing, or null: then the model's targets are taken
  */
 public record DebriefRequest(
         SessionInfo session,
@@ -35,9 +37,22 @@ public record DebriefRequest(
         WindOptions wind,
         SectionSource section,
         List<KeptPlan> plans,
-        @Nullable String calibration) {
+        @Nullable String calibration,
+        @Nullable LearnedTargets learned) {
     public DebriefRequest {
         plans = List.copyOf(plans);
+    }
+
+    /** Held against the model's targets. */
+    public DebriefRequest(
+            SessionInfo session,
+            @Nullable BoatFile boat,
+            @Nullable WingSpec wing,
+            @Nullable Course course,
+            WindOptions wind,
+            SectionSource section,
+            List<KeptPlan> plans) {
+        this(session, boat, wing, course, wind, section, plans, null, null);
     }
 
     /** With sections in closed form and no plans. */
@@ -47,7 +62,7 @@ public record DebriefRequest(
             @Nullable WingSpec wing,
             @Nullable Course course,
             WindOptions wind) {
-        this(session, boat, wing, course, wind, SectionSource.CLOSED_FORM, List.of(), null);
+        this(session, boat, wing, course, wind, SectionSource.CLOSED_FORM, List.of(), null, null);
     }
 
     /** What the calibration in force takes off. */
@@ -75,6 +90,7 @@ public record DebriefRequest(
         inputs.put("calibration", calibration);
         ArrayNode kept = inputs.putArray("plans");
         plans.forEach(plan -> kept.add(plan.name()).add(plan.text()));
+        inputs.put("learned", learned == null ? null : learned.toString());
         return JsonOut.text(inputs);
     }
 }

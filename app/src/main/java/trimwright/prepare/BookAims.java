@@ -57,6 +57,18 @@ public final class BookAims {
         return aims;
     }
 
+    /** The same aims at the points of a book that has only other speeds than the one they were made for. */
+    public BookAims at(TargetBook made, TargetBook other) {
+        BookAims moved = new BookAims(day);
+        for (int i = 0; i < made.points().size(); i++) {
+            Aim aim = aims.get(made.points().get(i));
+            if (aim != null) {
+                moved.aims.put(other.points().get(i), aim);
+            }
+        }
+        return moved;
+    }
+
     /** Steps that {@link Progress} is told about. */
     public static long steps(TargetRequest request) {
         int winds = request.grid().winds().size();

@@ -132,6 +132,9 @@ public record DayReport(
     }
 
     private String judge() {
+        if (document.path("boats").path(0).path("reference").asText().equals("learned")) {
+            return Texts.of("report.by_learned", document.path("wing").asText());
+        }
         return document.path("wing").isTextual()
                 ? Texts.of("report.by_targets", document.path("wing").asText())
                 : Texts.of("report.by_own_best");

@@ -11,6 +11,7 @@ import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.WingCut;
 import trimwright.target.TrimSetting;
+import trimwright.season.KeptLearned;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.units.Units;
@@ -18,9 +19,12 @@ import trimwright.units.Units;
 /** Boats, their wings, and a wing's outline at a trim. */
 final class BoatRoutes implements Routes {
     private final BoatShelf shelf;
+    private final KeptLearned learned;
 
-    BoatRoutes(BoatShelf shelf) {
+    /** @param learned of the library that is shown */
+    BoatRoutes(BoatShelf shelf, KeptLearned learned) {
         this.shelf = shelf;
+        this.learned = learned;
     }
 
     @Override
@@ -44,7 +48,7 @@ final class BoatRoutes implements Routes {
             ArrayNode wings = boat.putArray("wings");
             if (file != null) {
                 boat.put("hash", file.hash());
-                file.boat().wings().forEach(wing -> addWing(wings.addObject(), wing));
+                file.boat().wings().forEach(wing -> addWing(wings.addObject(), wing).put("learned", learned.has(file, wing)));
             }
         }
         Json.send(ctx, document);
@@ -55,14 +59,14 @@ final class BoatRoutes implements Routes {
         return foils.equals(FoilSpec.STANDARD) ? boat.title() : Texts.of("web.boat_with_foils", boat.title(), foils);
     }
 
-    private static void addWing(ObjectNode node, WingSpec wing) {
+    private static ObjectNode addWing(ObjectNode node, WingSpec wing) {
         TrimRange trim = wing.trim();
         node.put("id", wing.id());
         node.put("span_m", wing.span());
         node.put("camber_max_deg", Units.toDegrees(trim.camberMax()));
         node.put("twist_max_deg", Units.toDegrees(trim.twistMax()));
         node.put("sheet_max_deg", Units.toDegrees(trim.sheetMax()));
-        node.put("sheet_load_max_n", wing.sheet().loadMax());
+        return node.put("sheet_load_max_n", wing.sheet().loadMax());
     }
 
     private void sendShape(Context ctx) {

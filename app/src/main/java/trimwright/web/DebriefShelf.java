@@ -17,6 +17,7 @@ import trimwright.debrief.DebriefReport;
 import trimwright.debrief.DebriefRequest;
 import trimwright.debrief.KeptDebriefs;
 import trimwright.debrief.QuickDocument;
+import trimwright.learned.LearnedTargets;
 import trimwright.plans.KeptPlans;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.Sections;
@@ -24,6 +25,7 @@ import trimwright.report.DayReport;
 import trimwright.segment.TurnKind;
 import trimwright.sensors.CalibrationDocument;
 import trimwright.store.KeptCalibrations;
+import trimwright.season.KeptLearned;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
@@ -57,14 +59,17 @@ final class DebriefShelf implements AutoCloseable {
      * @param boat the boat file, null where the logs' boat is not described
      * @param wing whose targets, null where each boat is held against its own best
      * @param sections of that wing, null without one
+     * @param learned what the library has learnt of that wing, null where the model's targets are wanted
      */
     private record Against(
             @Nullable BoatFile boat,
             @Nullable WingSpec wing,
-            @Nullable Sections sections) {
+            @Nullable Sections sections,
+            @Nullable LearnedTargets learned) {
         String key(SessionInfo session, KeptCalibrations calibrations) {
             return Objects.hashCode(calibrations.findInForce()) + " " + session.hashCode() + " " + session.id() + " "
-                    + (boat == null ? "" : boat.setup()) + " " + (wing == null ? "" : wing.id()) + " " + source();
+                    + (boat == null ? "" : boat.setup()) + " " + (wing == null ? "" : wing.id()) + " " + source() + " "
+                    + (learned == null ? "" : learned.hashCode());
         }
 
         SectionSource source() {
@@ -172,12 +177,15 @@ final class DebriefShelf implements AutoCloseable {
     private Against against(Context ctx) {
         String boat = ctx.queryParam("boat");
         if (boat == null) {
-            return new Against(null, null, null);
+            return new Against(null, null, null, null);
         }
         BoatFile file = boats.get(boat);
         String wing = ctx.queryParam("wing");
         WingSpec spec = wing == null ? file.boat().wings().get(0) : BoatShelf.getWing(file, wing);
-        return new Against(file, spec, targets.sections(file, spec));
+        LearnedTargets learned = ctx.queryParam("learned") == null
+                ? null
+                : new KeptLearned(sessions.folder()).get(file, spec).targets();
+        return new Against(file, spec, targets.sections(file, spec), learned);
     }
 
     private long steps(Against against) {
@@ -190,6 +198,10 @@ final class DebriefShelf implements AutoCloseable {
         BoatFile file = against.boat();
         WingSpec wing = against.wing();
         TargetBook book = file == null || wing == null ? null : targets.get(file, wing, against.source(), progress);
+        LearnedTargets learned = against.learned();
+        TargetBook taught = book == null || file == null || learned == null
+                ? null
+                : KeptLearned.book(book, learned, file);
         KeptPlans shelf = new KeptPlans(sessions.folder());
         DebriefRequest request = new DebriefRequest(
                 session,
@@ -201,7 +213,8 @@ final class DebriefShelf implements AutoCloseable {
                 file == null || wing == null
                         ? shelf.list()
                         : shelf.list(file.boat().name(), wing.id()),
-                sessions.calibrations(session).findInForce());
+                sessions.calibrations(session).findInForce(),
+                against.learned());
         KeptDebriefs kept = sessions.debriefs(session);
         KeptDebriefs.Printed printed = kept.find(request);
         // What was judged before need only be cut up again, for its series.
@@ -211,12 +224,13 @@ final class DebriefShelf implements AutoCloseable {
                 sessions.findCourse(session),
                 request.wind(),
                 against.sections(),
-                CalibrationDocument.corrections(request.calibration()));
+                CalibrationDocument.corrections(request.calibration()),
+                printed == null ? taught : null);
         DebriefReport report = Debrief.of(sessions.load(session), options).with(request.plans());
         if (printed == null) {
             printed = kept.print(request, report);
         }
-        return new MadeDebrief(printed.json().getBytes(StandardCharsets.UTF_8), report, book);
+        return new MadeDebrief(printed.json().getBytes(StandardCharsets.UTF_8), report, taught == null ? book : taught);
     }
 
     /** By which boat of the shelf and which wing the session was judged last, here or by a command; null by none. */

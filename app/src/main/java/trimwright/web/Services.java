@@ -7,6 +7,7 @@ import java.util.List;
 import trimwright.plans.KeptPlans;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.TargetBooks;
+import trimwright.season.KeptLearned;
 import trimwright.store.Library;
 
 /** Puts together what the workbench shows. */
@@ -41,7 +42,7 @@ public final class Services {
         SessionShelf sessions = new SessionShelf(library);
         DebriefShelf debriefs = new DebriefShelf(sessions, boats, targets);
         return List.of(
-                new BoatRoutes(boats),
+                new BoatRoutes(boats, new KeptLearned(library.folder())),
                 sections,
                 new TargetRoutes(targets),
                 new CardRoutes(boats, targets, Clock.system(ZoneId.systemDefault())),

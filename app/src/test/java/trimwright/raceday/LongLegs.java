@@ -17,6 +17,7 @@ import trimwright.course.Rounding;
 import trimwright.sim.Race;
 import trimwright.sim.Scenario;
 import trimwright.target.TargetBook;
+import trimwright.text.Progress;
 
 /**
  * Days on which boats sail one long leg and do not see each other. Without marks, boundary and right of way, and in a wind
@@ -64,6 +65,17 @@ public final class LongLegs {
         DayFiles.write(DayFiles.of(plan, race.runs()), folder);
         Files.write(
                 folder.resolve("pulses.csv"), pulses.stream().map(Pulse::line).toList());
+    }
+
+    /** Sails for that long (s) and writes logs and truth, without branches. */
+    public static void sail(
+            Scenario scenario, Way way, double seconds, Boat boat, WingSpec wing, TargetBook book, Path folder)
+            throws IOException, InterruptedException {
+        long zero = (ZERO.getEpochSecond() + Math.round(way.begin())) * 1_000_000_000L;
+        Course course = course(scenario.weather().from(), way, zero + Math.round(GUN * 1e9));
+        DayPlan plan = new DayPlan(scenario, course, zero, seconds);
+        Race race = new Race(scenario, plan.venue(boat, wing, AimsCard.of(book)));
+        DayFiles.write(DayFiles.of(plan, RaceDay.sail(race, seconds, 1, Progress.NONE)), folder);
     }
 
     /** What {@link #make} found in branches. */

@@ -241,7 +241,7 @@ class SessionRoutesTest {
         KeptDebriefs kept = new KeptDebriefs(library.derived(session));
         for (SectionSource section : SectionSource.values()) {
             KeptDebriefs.Printed printed = kept.print(
-                    new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT, section, List.of(), null),
+                    new DebriefRequest(session, file, wing, null, WindOptions.DEFAULT, section, List.of(), null, null),
                     report);
             assertEquals(
                     section.key(),

@@ -8,11 +8,20 @@ import trimwright.target.TargetLookup;
 import trimwright.wind.Quantity;
 import trimwright.wind.WindTrack;
 
-/** The target book of the boat and wing. */
-public record TargetReference(TargetBook book) implements Reference {
-    @Override
-    public String key() {
-        return "target";
+/**
+ * The target book of the boat and wing.
+ *
+ * @param key the name in files: {@code target} for the model's book, {@code learned} for one that a season has corrected
+ */
+public record TargetReference(TargetBook book, String key) implements Reference {
+    /** The model's book. */
+    public TargetReference(TargetBook book) {
+        this(book, "target");
+    }
+
+    /** A book that a season has corrected. */
+    public static TargetReference learned(TargetBook book) {
+        return new TargetReference(book, "learned");
     }
 
     @Override

@@ -71,6 +71,7 @@ class ArchitectureTest {
                     "start",
                     Set.of("air", "water", "boat", "weather", "motion", "crew", "practice", "course", "units")),
             Map.entry("response", Set.of("units", "air", "water", "boat", "weather", "motion", "crew", "practice")),
+            Map.entry("learned", Set.of("units", "wind", "segment", "target", "response")),
             Map.entry("magnetic", Set.of()),
             Map.entry("track", Set.of("units")),
             Map.entry("ingest", Set.of("units", "track")),

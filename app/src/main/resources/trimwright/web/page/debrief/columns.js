@@ -16,7 +16,7 @@ export function useColumns(base, reference, paths, view, width) {
   const { from, to } = useStore(view);
   const [data, setData] = useState(null);
   const have = useRef(null);
-  const wanted = [reference.boat, reference.wing, ...paths].join('\n');
+  const wanted = [reference.boat, reference.wing, reference.learned, ...paths].join('\n');
   useEffect(() => {
     if (!width || !paths.length) return undefined;
     const span = to - from;

@@ -56,7 +56,7 @@ const sideOf = (tack) => t(tack === 'port' ? 'web.side.port' : 'web.side.starboa
 
 function Phases({ boat, pieces, view }) {
   const phases = pieces.filter((piece) => piece.group === 'phase');
-  const against = boat.reference === 'target' ? 'web.debrief.against_target' : 'web.debrief.against_own_best';
+  const against = `web.debrief.against_${boat.reference}`;
   return html`
     <p class="quiet">${t(against)}</p>
     ${phases.length === 0 ? html`<p class="quiet">${t('web.debrief.no_phases')}</p>` : html`

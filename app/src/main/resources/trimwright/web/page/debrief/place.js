@@ -39,7 +39,7 @@ export function Place({ item, choice }) {
   if (fault) return html`<${Fault} fault=${fault} />`;
   if (!session.value || !boats.value || !judge.value) return null;
   const references = referencesOf(boats.value);
-  const named = choice.boat && references.find((one) => one.boat === choice.boat && one.wing === choice.wing);
+  const named = choice.boat && references.find((one) => one.boat === choice.boat && one.wing === choice.wing && one.learned === choice.learned);
   const reference = named || usualReference(references, judge.value);
   return html`<${Session} key=${session.value.session} session=${session.value} of=${choice.of} see=${choice.see} at=${choice.at} lasts=${choice.lasts} besides=${choice.beside} references=${references} reference=${reference} />`;
 }
@@ -58,7 +58,7 @@ function Session({ session, of, see, at, lasts, besides, references, reference }
     const from = view.whole.from + Number(at);
     if (at && Number.isFinite(from)) view.show(from - 15, from + 15 + (Number(lasts) || 0));
   }, [view, at, lasts]);
-  const against = { boat: reference.boat, wing: reference.wing };
+  const against = { boat: reference.boat, wing: reference.wing, learned: reference.learned };
   // Asked anew when a calibration was accepted or taken back.
   const [calibrated, setCalibrated] = useState(0);
   const { report, work, fault } = useReport(session.session, against, calibrated);
@@ -126,10 +126,14 @@ function Making({ work }) {
     ${work?.total > 1 && html`<progress value=${work.done} max=${work.total} aria-label=${t('web.debrief.making')} />`}</section>`;
 }
 
-/** What the speed can be held against: the boat's own best, or the targets of a boat file and wing. */
+/** What the speed can be held against: the boat's own best, or the targets of a boat file and wing, the model's or those learnt. */
 function referencesOf({ boats }) {
   const described = boats.filter((one) => !one.faults.length).flatMap((one) =>
-    one.wings.map((wing) => ({ key: `${one.id}/${wing.id}`, boat: one.id, wing: wing.id, name: t('web.debrief.targets_of', { boat: one.title, wing: wing.id }) })));
+    one.wings.flatMap((wing) => {
+      const model = { key: `${one.id}/${wing.id}`, boat: one.id, wing: wing.id, name: t('web.debrief.targets_of', { boat: one.title, wing: wing.id }) };
+      const learned = { ...model, key: `${model.key}/learned`, learned: 'yes', name: t('web.debrief.learned_of', { boat: one.title, wing: wing.id }) };
+      return wing.learned ? [model, learned] : [model];
+    }));
   return [{ key: '', name: t('web.debrief.own_best') }, ...described];
 }
 
@@ -143,9 +147,9 @@ function usualReference(references, judge) {
 
 function ReferencePicker({ references, reference }) {
   const pick = (key) => {
-    const { boat = null, wing = null } = references.find((one) => one.key === key);
+    const { boat = null, wing = null, learned = null } = references.find((one) => one.key === key);
     localStorage.setItem(LAST, key);
-    choose({ boat, wing });
+    choose({ boat, wing, learned });
   };
   return html`
     <label class="field">${t('web.debrief.reference')}
@@ -164,8 +168,8 @@ function Head({ session, boat, view, channels, chosen, setPicked, references, re
       <${ReferencePicker} references=${references} reference=${reference} />
       <output class="window-shown">${view.clock.timeOfDay(from)} \u2013 ${view.clock.timeOfDay(to)} <span title=${view.clock.how()}>${view.clock.name()}</span> (${duration(to - from)})</output>
       ${view.clock.hasLocal && html`<button aria-pressed=${view.clock.get().utc ? 'true' : 'false'} onClick=${view.clock.turn}>${t('web.clock.utc')}</button>`}
-      <a href=${`/quick/${encodeURIComponent(session.session)}${query({ of: boat, boat: reference.boat, wing: reference.wing })}`} onClick=${follow}>${t('web.place.quick')}</a>
-      ${isMade && html`<a href=${`/api/sessions/${encodeURIComponent(session.session)}/report${query({ boat: reference.boat, wing: reference.wing })}`} target="_blank" rel="noopener">${t('web.debrief.report')}</a>`}
+      <a href=${`/quick/${encodeURIComponent(session.session)}${query({ of: boat, boat: reference.boat, wing: reference.wing, learned: reference.learned })}`} onClick=${follow}>${t('web.place.quick')}</a>
+      ${isMade && html`<a href=${`/api/sessions/${encodeURIComponent(session.session)}/report${query({ boat: reference.boat, wing: reference.wing, learned: reference.learned })}`} target="_blank" rel="noopener">${t('web.debrief.report')}</a>`}
       <button onClick=${view.all} disabled=${whole}>${t('web.debrief.whole')}</button>
       <span class="grow"></span>
       ${channels && html`<${ChannelPicker} channels=${channels} chosen=${chosen} setPicked=${setPicked} />`}

@@ -29,6 +29,6 @@ export function useReport(session, reference, calibrated) {
       clearTimeout(timer);
       abort.abort();
     };
-  }, [session, reference.boat, reference.wing, calibrated]);
+  }, [session, reference.boat, reference.wing, reference.learned, calibrated]);
   return state;
 }

@@ -18,7 +18,7 @@ export function Place({ item, choice }) {
   if (fault) return html`<${Fault} fault=${fault} />`;
   if (!session.value || !judge.value) return null;
   const own = (session.value.boats.find((one) => one.boat === choice.of) ?? session.value.boats[0]).boat;
-  const against = { boat: choice.boat ?? judge.value.boat, wing: choice.wing ?? judge.value.wing };
+  const against = { boat: choice.boat ?? judge.value.boat, wing: choice.wing ?? judge.value.wing, learned: choice.learned };
   return html`
     <div class="bar">
       <h1>${t('web.quick.title')}</h1>

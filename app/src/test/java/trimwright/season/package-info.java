@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.season;
+
+import org.jspecify.annotations.NullMarked;

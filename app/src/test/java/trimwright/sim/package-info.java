@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.sim;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package trimwright.learned;
+
+import org.jspecify.annotations.NullMarked;
