@@ -62,7 +62,7 @@ class KeptLearnedTest {
     void whereNothingIsLearntOneLineSaysWhatToDo() {
         UserInputException none =
                 assertThrows(UserInputException.class, () -> new KeptLearned(folder).get(BOAT, WING));
-        assertTrue(none.getMessage().contains("trimwright learn"), none.getMessage());
+        assertTrue(String.valueOf(none.getMessage()).contains("trimwright learn"), none.getMessage());
     }
 
     @Test
@@ -80,7 +80,7 @@ class KeptLearnedTest {
         for (String text : List.of("{", "{\"schema\":\"other/1\"}", "{\"schema\":\"learned-targets/1\"}")) {
             Files.writeString(file, text);
             UserInputException spoiled = assertThrows(UserInputException.class, () -> kept.get(BOAT, WING));
-            assertTrue(spoiled.getMessage().contains(file.getFileName().toString()), spoiled.getMessage());
+            assertTrue(String.valueOf(spoiled.getMessage()).contains(file.getFileName().toString()), spoiled.getMessage());
         }
     }
 }
