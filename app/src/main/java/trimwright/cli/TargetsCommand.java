@@ -102,7 +102,8 @@ public final class TargetsCommand implements Callable<Integer> {
         TargetRequest request = new TargetRequest(
                 file, spec, new TargetGrid(winds, angles), held.controls(), held.foils(), section.source());
         if (taught.isWanted() && (csv || !fix.isEmpty())) {
-            // Held controls ask what the model can do with them; a table for other programs would not say what is learnt.
+            // Held controls ask what the model can do with them; a table for other programs would not say what is
+            // learnt.
             throw new UserInputException(Texts.of("targets.learned_alone"));
         }
         Learned learned = taught.of(file, spec, library, folders);

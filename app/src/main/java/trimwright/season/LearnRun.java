@@ -51,17 +51,16 @@ public final class LearnRun {
         }
         SpeedResponse response = DrillBoats.response(file, wing, book);
         if (response == null) {
-            throw new NoAnswerException(Texts.of("learn.no_response", file.boat().title(), wing.id()));
+            throw new NoAnswerException(
+                    Texts.of("learn.no_response", file.boat().title(), wing.id()));
         }
         SessionBlocks reader = new SessionBlocks(file.boat(), book, response);
         Predicate<String> wanted = name -> own.isEmpty() || own.contains(name);
         List<SteadyBlock> blocks = new ArrayList<>();
         List<Learned.Used> used = new ArrayList<>();
         for (SessionInfo session : sessions) {
-            List<String> boats = session.boats().stream()
-                    .map(BoatInfo::boat)
-                    .filter(wanted)
-                    .toList();
+            List<String> boats =
+                    session.boats().stream().map(BoatInfo::boat).filter(wanted).toList();
             List<SteadyBlock> found = boats.isEmpty()
                     ? List.of()
                     : reader.of(used.size(), library.load(session), SessionCourse.find(library, session), wanted);

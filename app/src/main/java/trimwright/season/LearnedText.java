@@ -28,13 +28,10 @@ public final class LearnedText {
             row(table, learned, wind, "learn.reaching", model.find(Branch.FOILING, wind, REACH));
             row(table, learned, wind, "learn.downwind", model.findBest(Branch.FOILING, TargetMode.DOWNWIND, wind));
         }
-        double minutes = learned.sessions().stream()
-                        .mapToDouble(Learned.Used::seconds)
-                        .sum()
-                / 60;
-        long taught = learned.sessions().stream()
-                .filter(used -> used.seconds() > 0)
-                .count();
+        double minutes =
+                learned.sessions().stream().mapToDouble(Learned.Used::seconds).sum() / 60;
+        long taught =
+                learned.sessions().stream().filter(used -> used.seconds() > 0).count();
         String from = Texts.of("learn.from", minutes, taught, learned.sessions().size());
         return from + "\n" + (table.isEmpty() ? Texts.of("learn.nothing") + "\n" : table.text())
                 + Texts.of("learn.meaning") + "\n";

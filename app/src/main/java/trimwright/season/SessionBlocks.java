@@ -31,8 +31,7 @@ public record SessionBlocks(Boat boat, TargetBook book, SpeedResponse response) 
      * @param tracks all boats of the session: wind sensors are made to agree over all of them
      * @param wanted which of them teach
      */
-    public List<SteadyBlock> of(
-            int number, List<BoatTrack> tracks, @Nullable Course course, Predicate<String> wanted) {
+    public List<SteadyBlock> of(int number, List<BoatTrack> tracks, @Nullable Course course, Predicate<String> wanted) {
         // Without targets nothing is judged: wind and pieces are all that is needed.
         DebriefOptions options = new DebriefOptions(boat, null, course, WindOptions.DEFAULT);
         List<SteadyBlock> blocks = new ArrayList<>();

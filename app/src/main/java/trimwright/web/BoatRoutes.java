@@ -10,8 +10,8 @@ import trimwright.boat.TrimRange;
 import trimwright.boat.WingSpec;
 import trimwright.boatfile.BoatFile;
 import trimwright.prepare.WingCut;
-import trimwright.target.TrimSetting;
 import trimwright.season.KeptLearned;
+import trimwright.target.TrimSetting;
 import trimwright.text.JsonOut;
 import trimwright.text.Texts;
 import trimwright.units.Units;
@@ -48,7 +48,9 @@ final class BoatRoutes implements Routes {
             ArrayNode wings = boat.putArray("wings");
             if (file != null) {
                 boat.put("hash", file.hash());
-                file.boat().wings().forEach(wing -> addWing(wings.addObject(), wing).put("learned", learned.has(file, wing)));
+                file.boat()
+                        .wings()
+                        .forEach(wing -> addWing(wings.addObject(), wing).put("learned", learned.has(file, wing)));
             }
         }
         Json.send(ctx, document);

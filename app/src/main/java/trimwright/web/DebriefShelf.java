@@ -22,10 +22,10 @@ import trimwright.plans.KeptPlans;
 import trimwright.prepare.SectionSource;
 import trimwright.prepare.Sections;
 import trimwright.report.DayReport;
+import trimwright.season.KeptLearned;
 import trimwright.segment.TurnKind;
 import trimwright.sensors.CalibrationDocument;
 import trimwright.store.KeptCalibrations;
-import trimwright.season.KeptLearned;
 import trimwright.store.SessionInfo;
 import trimwright.target.TargetBook;
 import trimwright.text.JsonOut;
@@ -199,9 +199,8 @@ final class DebriefShelf implements AutoCloseable {
         WingSpec wing = against.wing();
         TargetBook book = file == null || wing == null ? null : targets.get(file, wing, against.source(), progress);
         LearnedTargets learned = against.learned();
-        TargetBook taught = book == null || file == null || learned == null
-                ? null
-                : KeptLearned.book(book, learned, file);
+        TargetBook taught =
+                book == null || file == null || learned == null ? null : KeptLearned.book(book, learned, file);
         KeptPlans shelf = new KeptPlans(sessions.folder());
         DebriefRequest request = new DebriefRequest(
                 session,

@@ -66,8 +66,7 @@ class LearnCommandTest {
 
     private static double difference(CliRun debrief, String reference) throws IOException {
         assertEquals(0, debrief.exit(), debrief.err());
-        JsonNode boat =
-                new ObjectMapper().readTree(debrief.out()).path("boats").get(0);
+        JsonNode boat = new ObjectMapper().readTree(debrief.out()).path("boats").get(0);
         assertEquals(reference, boat.path("reference").asText());
         double sum = 0;
         for (JsonNode phase : boat.path("phases")) {
@@ -115,7 +114,8 @@ class LearnCommandTest {
 
     private static JsonNode placeAt(JsonNode learned, double knots, double degrees) {
         for (JsonNode place : learned.path("places")) {
-            if (place.path("tws_kn").asDouble() == knots && place.path("twa_deg").asDouble() == degrees) {
+            if (place.path("tws_kn").asDouble() == knots
+                    && place.path("twa_deg").asDouble() == degrees) {
                 return place;
             }
         }

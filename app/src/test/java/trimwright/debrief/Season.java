@@ -40,8 +40,7 @@ final class Season {
         for (LongLegs.Way way : LongLegs.Way.values()) {
             Path place = folder.resolve(seed + "-" + way.name().toLowerCase(Locale.ROOT));
             if (!Files.exists(place.resolve("course.toml"))) {
-                LongLegs.sail(
-                        scenario(seed), way, LENGTH, SimulatedDay.BOAT.boat(), SimulatedDay.wing(), book, place);
+                LongLegs.sail(scenario(seed), way, LENGTH, SimulatedDay.BOAT.boat(), SimulatedDay.wing(), book, place);
             }
             ways.add(place);
         }

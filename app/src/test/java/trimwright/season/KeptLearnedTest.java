@@ -60,8 +60,7 @@ class KeptLearnedTest {
 
     @Test
     void whereNothingIsLearntOneLineSaysWhatToDo() {
-        UserInputException none =
-                assertThrows(UserInputException.class, () -> new KeptLearned(folder).get(BOAT, WING));
+        UserInputException none = assertThrows(UserInputException.class, () -> new KeptLearned(folder).get(BOAT, WING));
         assertTrue(String.valueOf(none.getMessage()).contains("trimwright learn"), none.getMessage());
     }
 
@@ -80,7 +79,10 @@ class KeptLearnedTest {
         for (String text : List.of("{", "{\"schema\":\"other/1\"}", "{\"schema\":\"learned-targets/1\"}")) {
             Files.writeString(file, text);
             UserInputException spoiled = assertThrows(UserInputException.class, () -> kept.get(BOAT, WING));
-            assertTrue(String.valueOf(spoiled.getMessage()).contains(file.getFileName().toString()), spoiled.getMessage());
+            assertTrue(
+                    String.valueOf(spoiled.getMessage())
+                            .contains(file.getFileName().toString()),
+                    spoiled.getMessage());
         }
     }
 }

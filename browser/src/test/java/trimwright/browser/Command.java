@@ -50,7 +50,7 @@ final class Command {
         Folders folders = Folders.from(Map.of(), Path.of("unused"));
         CommandRunner runner = new CommandRunner(
                 List.of(
-                        new TargetsCommand(console, books, tables),
+                        new TargetsCommand(console, folders, books, tables),
                         new DebriefCommand(console, folders, books),
                         new WingCommand(console, tables)),
                 console);

@@ -166,7 +166,9 @@ public final class SeasonFit {
         double deviation = Math.max(
                 LEAST_DEVIATION,
                 NORMAL_OVER_MEDIAN
-                        * median(Arrays.stream(off).map(one -> Math.abs(one - middle)).toArray()));
+                        * median(Arrays.stream(off)
+                                .map(one -> Math.abs(one - middle))
+                                .toArray()));
         double[] luck = new double[off.length];
         for (int i = 0; i < off.length; i++) {
             double far = (off[i] - middle) / deviation;
@@ -216,7 +218,8 @@ public final class SeasonFit {
         // What is not learnt is the model's, of which nothing is known beyond what it may differ by.
         double rest = 1 - support;
         double error = StrictMath.sqrt(support * support * variance + rest * rest * before);
-        return new LearnedPlace(wind, angle, support > 0 ? support * mean : 0, error, support, near.seconds(), near.sessions());
+        return new LearnedPlace(
+                wind, angle, support > 0 ? support * mean : 0, error, support, near.seconds(), near.sessions());
     }
 
     /** Variance that is left where the session that says most is left out. */

@@ -39,9 +39,8 @@ final class Smooth {
         knots = new double[winds * angles][];
         for (int i = 0; i < winds; i++) {
             for (int j = 0; j < angles; j++) {
-                knots[i * angles + j] = new double[] {
-                    FROM_WIND + i * SPACING * WIND_LENGTH, FROM_ANGLE + j * SPACING * ANGLE_LENGTH
-                };
+                knots[i * angles + j] =
+                        new double[] {FROM_WIND + i * SPACING * WIND_LENGTH, FROM_ANGLE + j * SPACING * ANGLE_LENGTH};
             }
         }
         RealMatrix covariance = MatrixUtils.createRealMatrix(knots.length, knots.length);

@@ -97,7 +97,8 @@ public final class SteadyBlocks {
             unsettle(settled, turn.span().from(), turn.span().to() + settling, second);
         }
         pieces.offFoil()
-                .forEach(spell -> unsettle(settled, spell.span().from(), spell.span().to() + settling, second));
+                .forEach(spell ->
+                        unsettle(settled, spell.span().from(), spell.span().to() + settling, second));
         return settled;
     }
 
@@ -129,14 +130,14 @@ public final class SteadyBlocks {
             return;
         }
         double wind = winds / count;
-        double angle = Circular.mean(
-                angles.stream().mapToDouble(Double::doubleValue).toArray(), 0, count);
+        double angle =
+                Circular.mean(angles.stream().mapToDouble(Double::doubleValue).toArray(), 0, count);
         double byWind = (StrictMath.log(target(wind * (1 + WIND_STEP), angle))
                         - StrictMath.log(target(wind * (1 - WIND_STEP), angle)))
                 / (2 * WIND_STEP);
-        double byAngle = (StrictMath.log(target(wind, angle + ANGLE_STEP))
-                        - StrictMath.log(target(wind, angle - ANGLE_STEP)))
-                / (2 * ANGLE_STEP);
+        double byAngle =
+                (StrictMath.log(target(wind, angle + ANGLE_STEP)) - StrictMath.log(target(wind, angle - ANGLE_STEP)))
+                        / (2 * ANGLE_STEP);
         double ratio = StrictMath.log(made / wanted);
         // At the edge of the book it has no slope: what a session's wind is off could not be told there.
         if (Double.isFinite(byWind + byAngle + ratio)) {

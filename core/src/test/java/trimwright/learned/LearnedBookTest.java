@@ -84,7 +84,11 @@ class LearnedBookTest {
             TargetPoint held = point(Branch.FOILING, limit);
             assertSame(held, made(held, 0.05, Double.POSITIVE_INFINITY));
             assertEquals(
-                    9, made(held, Math.log(0.9), Double.POSITIVE_INFINITY).getTarget().boatSpeed(), 1e-12);
+                    9,
+                    made(held, Math.log(0.9), Double.POSITIVE_INFINITY)
+                            .getTarget()
+                            .boatSpeed(),
+                    1e-12);
         }
         assertEquals(10.2, made(point(Branch.FOILING), 0.05, 10.2).getTarget().boatSpeed(), 1e-12);
     }

@@ -51,8 +51,7 @@ class SeasonFitTest {
         double[] sums = new double[2];
         int seasons = 16;
         for (int seed = 1; seed <= seasons; seed++) {
-            List<LearnedPlace> places =
-                    SeasonFit.of(season(seed, 16, 0.02), List.of(WIND), List.of(UPWIND, DOWNWIND));
+            List<LearnedPlace> places = SeasonFit.of(season(seed, 16, 0.02), List.of(WIND), List.of(UPWIND, DOWNWIND));
             for (int i = 0; i < 2; i++) {
                 LearnedPlace place = places.get(i);
                 double truth = truth(place.angle());
