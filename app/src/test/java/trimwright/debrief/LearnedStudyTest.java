@@ -57,12 +57,14 @@ class LearnedStudyTest {
             for (SteadyBlock block : day) {
                 System.out.printf(
                         Locale.ROOT,
-                        "block %s %.1f kn %.0f deg %+d %.4f%n",
+                        "block %s %.1f kn %.0f deg %.4f doubt %.3f %.3f %.3f%n",
                         seed,
                         Units.toKnots(block.wind()),
                         Units.toDegrees(block.angle()),
-                        block.tack(),
-                        block.logRatio());
+                        block.logRatio(),
+                        block.doubt().offset(),
+                        block.doubt().upwash(),
+                        block.doubt().factor());
             }
             blocks.addAll(day);
         }

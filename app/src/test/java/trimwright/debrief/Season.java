@@ -17,20 +17,20 @@ import trimwright.target.TargetBook;
 import trimwright.weather.WeatherSpec;
 
 /**
- * Short days of two boats without habits that both differ from their boat file in the same way all season; they sail long legs,
+ * Short days of three boats without habits that both differ from their boat file in the same way all season; they sail long legs,
  * so that they settle. Wind, noise, tempers and faults of the instruments are drawn anew each day.
  */
 final class Season {
     /** Each way (s). */
-    private static final double LENGTH = 420;
+    private static final double LENGTH = 480;
 
     /** Lighter, with less windage and more to right her, by about twice what days of the other studies draw at most. */
     static final Perturbation HIDDEN = new Perturbation(-0.06, -0.10, 0.05);
 
-    private static final int BOATS = 2;
+    private static final int BOATS = 3;
 
-    /** Header on which all tack, lift on which all gybe (rad). */
-    private static final double SHIFT = Math.toRadians(8);
+    /** Header on which all tack, lift on which all gybe (rad): small, so that boats are seen on both tacks. */
+    private static final double SHIFT = Math.toRadians(2.5);
 
     private Season() {}
 

@@ -5,22 +5,19 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.linear.RealMatrix;
-import trimwright.units.Units;
 
 /**
  * Learns a boat's best speed from steady sailing: a stochastic frontier whose course over wind and angle is {@link Smooth}. A
  * block reads {@code ln ratio = frontier + session - loss + noise}. Noise is what readings scatter within a session, loss what
  * the boat lies below her best; both scales come from the data, all that explain it being weighed. What the readings of a whole
- * session may be off is known beforehand and enters through the slopes of the book. Left out: what is off in every session
+ * session may be off is known beforehand and enters as {@link SensorDoubt}. Left out: what is off in every session
  * alike, which is learnt as if the boat did it.
  */
 public final class SeasonFit {
-    /** What wind speed (-) and angle (rad) may be off in a session, and boat speed by current, sea and load (-): chosen. */
-    private static final double WIND_OFF = 0.02;
-
-    private static final double ANGLE_OFF = Units.fromDegrees(1);
+    /** What boat speed may be off in a session by current, sea and load (-): chosen. */
     private static final double SESSION_OFF = 0.005;
-    private static final int EFFECTS = 3;
+
+    private static final int EFFECTS = 4;
 
     /** Scales that are weighed (-): chosen, from less than a reading resolves to more than a habit costs. */
     private static final double[] NOISES = {0.004, 0.006, 0.009, 0.013, 0.019, 0.028, 0.042};
@@ -68,9 +65,10 @@ public final class SeasonFit {
             double[] row = new double[base + EFFECTS * sessions];
             smooth.fill(row, block.wind(), block.angle());
             int own = base + EFFECTS * block.session();
-            row[own] = WIND_OFF * block.byWind();
-            row[own + 1] = ANGLE_OFF * block.byAngle() * block.tack();
-            row[own + 2] = SESSION_OFF;
+            row[own] = block.doubt().offset();
+            row[own + 1] = block.doubt().upwash();
+            row[own + 2] = block.doubt().factor();
+            row[own + 3] = SESSION_OFF;
             rows[i] = row;
             seen[i] = block.logRatio();
         }

@@ -13,6 +13,7 @@ import trimwright.target.Target;
 import trimwright.target.TargetBook;
 import trimwright.units.Circular;
 import trimwright.wind.Quantity;
+import trimwright.wind.WindCorrection;
 import trimwright.wind.WindTrack;
 
 /** Cuts steady foiling of one boat in one session into blocks. */
@@ -141,9 +142,31 @@ public final class SteadyBlocks {
         double ratio = StrictMath.log(made / wanted);
         // At the edge of the book it has no slope: what a session's wind is off could not be told there.
         if (Double.isFinite(byWind + byAngle + ratio)) {
-            blocks.add(new SteadyBlock(session, wind, angle, phase.tack().sign(), ratio, count, byWind, byAngle));
+            SensorDoubt doubt =
+                    SensorDoubt.of(wind, angle, phase.tack().sign(), made / count, errors(), byWind, byAngle);
+            blocks.add(new SteadyBlock(session, wind, angle, ratio, count, doubt));
         }
     }
+
+    private SensorDoubt.Errors errors() {
+        WindCorrection correction = track.correction();
+        if (correction.isNone()) {
+            return UNTOLD;
+        }
+        WindCorrection.Errors found = correction.errors();
+        return new SensorDoubt.Errors(
+                StrictMath.hypot(found.angle(), LEAST_ERROR),
+                StrictMath.hypot(found.upwash(), LEAST_ERROR),
+                StrictMath.hypot(found.factor(), LEAST_FACTOR));
+    }
+
+    /** Of a sensor that was not made to agree: as much as is taken beforehand where one is (rad, rad, -). */
+    private static final SensorDoubt.Errors UNTOLD = new SensorDoubt.Errors(Math.toRadians(3), Math.toRadians(3), 0.03);
+
+    /** What agreement leaves of angles (rad) and factor (-), for upwash does not quite follow its formula: chosen. */
+    private static final double LEAST_ERROR = Math.toRadians(0.5);
+
+    private static final double LEAST_FACTOR = 0.01;
 
     /** Below this share of the slowest foiling target a boat counts as off her foils (-): chosen, as for turns. */
     private static final double HOVER = 0.8;

@@ -17,6 +17,9 @@ class SeasonFitTest {
     private static final double NOISE = 0.01;
     private static final double LOSS = 0.015;
 
+    /** A wind that is read 2 % wrong, where speed goes with its power of 0.7. */
+    private static final SensorDoubt DOUBT = new SensorDoubt(0, 0, 0.014);
+
     /** What the boat of these seasons truly differs by (-). */
     private static double truth(double angle) {
         return angle < Math.PI / 2 ? -0.03 : 0.02;
@@ -32,8 +35,8 @@ class SeasonFitTest {
                 double angle = (k < 12 ? UPWIND : DOWNWIND) + Math.toRadians(2) * random.normal();
                 double wind = mean + Units.fromKnots(1) * random.normal();
                 double lost = LOSS * Math.abs(random.normal());
-                double ratio = truth(angle) + 0.7 * off + NOISE * random.normal() - lost;
-                blocks.add(new SteadyBlock(session, wind, angle, k % 2 == 0 ? 1 : -1, ratio, 30, 0.7, 0.3));
+                double ratio = truth(angle) + DOUBT.factor() / 0.02 * off + NOISE * random.normal() - lost;
+                blocks.add(new SteadyBlock(session, wind, angle, ratio, 30, DOUBT));
             }
         }
         return blocks;
@@ -91,7 +94,7 @@ class SeasonFitTest {
         List<SteadyBlock> blocks = season(1, 16, 0.02);
         for (double[] at : new double[][] {{WIND, UPWIND}, {Units.fromKnots(20), Math.toRadians(75)}}) {
             List<SteadyBlock> lucky = new ArrayList<>(blocks);
-            lucky.add(new SteadyBlock(15, at[0], at[1], 1, truth(at[1]) + 0.1, 30, 0.7, 0.3));
+            lucky.add(new SteadyBlock(15, at[0], at[1], truth(at[1]) + 0.1, 30, DOUBT));
             LearnedPlace before = at(blocks, at[0], at[1]);
             LearnedPlace after = at(lucky, at[0], at[1]);
             double half = (after.high() - after.low()) / 2;
