@@ -137,7 +137,7 @@ final class AirForces {
         double foot = -spec.footHeight();
         for (int i = 0; i < x.length; i++) {
             double at = foot - wing.stripHeight(i);
-            double height = Math.max(0.1, -motion.depth(spec.x(), 0, at));
+            double height = motion.heightInWind(spec.x(), 0, at);
             double ahead = wind.ahead(height, cos, sin);
             double abeam = wind.abeam(height, cos, sin);
             x[i] = motion.bodyX(ahead, 0) - motion.velocityX(0, at);
@@ -157,7 +157,7 @@ final class AirForces {
         double chord = 0;
         for (int i = 0; i < x.length; i++) {
             double at = foot - wing.stripHeight(i);
-            double height = Math.max(0.1, -motion.depth(spec.x(), 0, at));
+            double height = motion.heightInWind(spec.x(), 0, at);
             double ahead = wind.ahead(height, cos, sin);
             double abeam = wind.abeam(height, cos, sin);
             windX[i] = motion.bodyX(ahead, 0);
@@ -175,7 +175,7 @@ final class AirForces {
             lagged = flow;
         }
         for (int i = 0; i < x.length; i++) {
-            double halfChords = 2 * Math.sqrt(x[i] * x[i] + y[i] * y[i]) * dt / wing.stripChord(i);
+            double halfChords = halfChords(i, dt);
             x[i] += flow.windX(i, windX[i], halfChords) - windX[i];
             y[i] += flow.windY(i, windY[i], halfChords) - windY[i] - flow.ownY(i, ownY[i], halfChords) + ownY[i];
         }
@@ -187,7 +187,7 @@ final class AirForces {
     private void addWindage(ForceSum sum, Kinematics motion, LocalWind wind, double cos, double sin) {
         double px = boat.windage().x();
         double pz = -boat.windage().height();
-        double height = Math.max(0.1, -motion.depth(px, 0, pz));
+        double height = motion.heightInWind(px, 0, pz);
         double ahead = wind.ahead(height, cos, sin);
         double abeam = wind.abeam(height, cos, sin);
         double u = motion.bodyX(ahead, 0) - motion.velocityX(0, pz);
@@ -242,9 +242,13 @@ final class AirForces {
 
     private void note(WingSolved solved, double dt) {
         for (int i = 0; lags && i < x.length; i++) {
-            double halfChords = 2 * Math.sqrt(x[i] * x[i] + y[i] * y[i]) * dt / wing.stripChord(i);
-            separated.note(i, solved.stallMargin(i), halfChords);
+            separated.note(i, solved.stallMargin(i), halfChords(i, dt));
         }
+    }
+
+    /** How far the air at a strip now goes in a time (s), in half chords (-). */
+    private double halfChords(int i, double dt) {
+        return 2 * Math.sqrt(x[i] * x[i] + y[i] * y[i]) * dt / wing.stripChord(i);
     }
 
     /** Deep in stall the equations can settle on a flow that no wing has; its force gives it away. */

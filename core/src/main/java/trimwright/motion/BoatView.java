@@ -47,18 +47,14 @@ public final class BoatView {
 
     /** Part of the wind felt at a point that comes from ahead, body axes (m/s). */
     public double windFromAhead(LocalWind wind, double x, double y, double z) {
-        double height = height(x, y, z);
+        double height = motion.heightInWind(x, y, z);
         return motion.velocityX(y, z) - motion.bodyX(wind.ahead(height, cos, sin), 0);
     }
 
     /** Part of the wind felt at a point that comes from starboard, body axes (m/s). */
     public double windFromStarboard(LocalWind wind, double x, double y, double z) {
-        double height = height(x, y, z);
+        double height = motion.heightInWind(x, y, z);
         return motion.velocityY(x, z) - motion.bodyY(wind.ahead(height, cos, sin), wind.abeam(height, cos, sin), 0);
-    }
-
-    private double height(double x, double y, double z) {
-        return Math.max(0.1, -motion.depth(x, y, z));
     }
 
     private double ahead(double x, double y, double z) {

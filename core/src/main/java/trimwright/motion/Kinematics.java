@@ -84,6 +84,11 @@ final class Kinematics {
         return down(x, y, z) - originHeight;
     }
 
+    /** Height of a point above the undisturbed water (m), where wind is asked for: never below a tenth of a metre. */
+    double heightInWind(double x, double y, double z) {
+        return Math.max(0.1, -depth(x, y, z));
+    }
+
     /** Depth of a point below the surface as it stands there (m). */
     double wet(double x, double y, double z) {
         return felt == null ? depth(x, y, z) : depth(x, y, z) + felt.elevation(this, x, y, z);

@@ -18,6 +18,9 @@ public record LocalWind(
         double towardsEast,
         DoubleUnaryOperator gustNorth,
         DoubleUnaryOperator gustEast) {
+    /** Least speed that a profile is made for (m/s): chosen. */
+    private static final double LEAST_SPEED = 0.5;
+
     /** One whose gusts are the same at every height. */
     public LocalWind(WindProfile profile, double towardsNorth, double towardsEast) {
         this(profile, towardsNorth, towardsEast, height -> 0, height -> 0);
@@ -26,6 +29,13 @@ public record LocalWind(
     /** A wind of that speed (m/s) at 10 m from that direction (rad, clockwise from north). */
     public static LocalWind of(double speed, double from) {
         return new LocalWind(WindProfile.overSea(speed), -StrictMath.cos(from), -StrictMath.sin(from));
+    }
+
+    /** Air that moves so to north and east at 10 m (m/s), with those gusts over height; below half a metre a second as at half. */
+    public static LocalWind moving(
+            double north, double east, DoubleUnaryOperator gustNorth, DoubleUnaryOperator gustEast) {
+        double speed = Math.max(LEAST_SPEED, Math.sqrt(north * north + east * east));
+        return new LocalWind(WindProfile.overSea(speed), north / speed, east / speed, gustNorth, gustEast);
     }
 
     /**

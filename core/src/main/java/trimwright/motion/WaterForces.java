@@ -35,12 +35,7 @@ final class WaterForces {
     private final MainFoilModel[] mainFoil = new MainFoilModel[2];
     private final RudderModel[] rudder = new RudderModel[2];
     private final HullModel hull;
-    private final LaggedFoil[] tipLag = new LaggedFoil[2];
-    private final LaggedFoil[] shaftLag = new LaggedFoil[2];
-    private final LaggedFoil[] strutLag = new LaggedFoil[2];
-    private final LaggedFoil[] elevatorLag = new LaggedFoil[2];
-    private final StrutAir[] shaftAir = new StrutAir[2];
-    private final StrutAir[] strutAir = new StrutAir[2];
+    private final SideMemory[] memory = new SideMemory[2];
     private final WaterState water;
     private final FoilLoad load = new FoilLoad();
     private final FoilLoad tipLoad = new FoilLoad();
@@ -56,12 +51,7 @@ final class WaterForces {
         this.hullCentreX = hullCentreX;
         this.water = water;
         for (Side side : Side.values()) {
-            tipLag[side.ordinal()] = new LaggedFoil(boat.mainFoil().tipChord());
-            shaftLag[side.ordinal()] = new LaggedFoil(boat.mainFoil().shaftChord());
-            strutLag[side.ordinal()] = new LaggedFoil(boat.rudder().shaftChord());
-            elevatorLag[side.ordinal()] = new LaggedFoil(boat.rudder().elevatorChord());
-            shaftAir[side.ordinal()] = new StrutAir();
-            strutAir[side.ordinal()] = new StrutAir();
+            memory[side.ordinal()] = new SideMemory(boat);
             mainFoil[side.ordinal()] = new MainFoilModel(boat.mainFoil(), side, water);
             rudder[side.ordinal()] = new RudderModel(boat.rudder(), boat.hulls().spacing() / 2, side, water);
         }
@@ -72,31 +62,20 @@ final class WaterForces {
     WaterForces copy() {
         WaterForces other = new WaterForces(boat, hullCentreX, water);
         for (int i = 0; i < 2; i++) {
-            other.tipLag[i] = tipLag[i].copy();
-            other.shaftLag[i] = shaftLag[i].copy();
-            other.strutLag[i] = strutLag[i].copy();
-            other.elevatorLag[i] = elevatorLag[i].copy();
-            other.shaftAir[i] = shaftAir[i].copy();
-            other.strutAir[i] = strutAir[i].copy();
+            other.memory[i] = memory[i].copy();
         }
         return other;
     }
 
     /** Forgets the flow of the step before, and air that was drawn down. */
     void forget() {
-        for (int i = 0; i < 2; i++) {
-            tipLag[i].forget();
-            shaftLag[i].forget();
-            strutLag[i].forget();
-            elevatorLag[i].forget();
-            shaftAir[i].forget();
-            strutAir[i].forget();
-        }
+        memory[0].forget();
+        memory[1].forget();
     }
 
     /** Whether air stands on a shaft or rudder. */
     boolean hasAir() {
-        return shaftAir[0].isIn() || shaftAir[1].isIn() || strutAir[0].isIn() || strutAir[1].isIn();
+        return memory[0].hasAir() || memory[1].hasAir();
     }
 
     /** @param dt length of a step (s), for what lags */
@@ -136,20 +115,20 @@ final class WaterForces {
             double rudderAngle,
             double elevator,
             double dt) {
-        int at = side.ordinal();
+        SideMemory kept = memory[side.ordinal()];
         MainFoilModel foil = mainFoil[side.ordinal()];
         SubmergedFoil tip = foil.tip();
         SurfaceStrut shaft = foil.shaft();
-        Flow atTip = tipLag[at].act(motion.water(tip.x(), tip.y(), tip.z() - up), rake, dt);
-        foil.tip(atTip, tipLag[at].angle(), tipLoad);
+        Flow atTip = kept.tip.act(motion.water(tip.x(), tip.y(), tip.z() - up), rake, dt);
+        foil.tip(atTip, kept.tip.angle(), tipLoad);
         add(sum, tipLoad, up);
         mainLift[side.ordinal()] = -tipLoad.forceZ();
         // The flow's depth is that of the lower end; its velocity is taken at the middle of the wetted part.
         double end = motion.wet(shaft.x(), shaft.y(), shaft.endZ() - up);
         Flow atShaft =
-                shaftLag[at].act(withDepth(motion.water(shaft.x(), shaft.y(), shaft.middleZ(end) - up), end), 0, dt);
-        foil.shaft(atShaft, shaftAir[at].kept(), shaftLoad);
-        shaftAir[at].note(shaftLoad, Math.abs(atShaft.u()), dt);
+                kept.shaft.act(withDepth(motion.water(shaft.x(), shaft.y(), shaft.middleZ(end) - up), end), 0, dt);
+        foil.shaft(atShaft, kept.shaftAir.kept(), shaftLoad);
+        kept.shaftAir.note(shaftLoad, Math.abs(atShaft.u()), dt);
         add(sum, shaftLoad, up);
 
         RudderModel blade = rudder[side.ordinal()];
@@ -159,15 +138,15 @@ final class WaterForces {
         Flow atStrut = motion.water(strut.x(), strut.y(), strut.middleZ(strutEnd));
         double sidewash = end > 0 ? foil.sidewash(atShaft, shaftLoad, -strut.x(), strut.y()) : 0;
         Flow acting =
-                strutLag[at].act(new Flow(atStrut.u(), atStrut.v() + sidewash, atStrut.w(), strutEnd), rudderAngle, dt);
-        blade.strut(acting, strutLag[at].angle(), strutAir[at].kept(), load);
-        strutAir[at].note(load, Math.abs(acting.u()), dt);
+                kept.strut.act(new Flow(atStrut.u(), atStrut.v() + sidewash, atStrut.w(), strutEnd), rudderAngle, dt);
+        blade.strut(acting, kept.strut.angle(), kept.strutAir.kept(), load);
+        kept.strutAir.note(load, Math.abs(acting.u()), dt);
         add(sum, load, 0);
         Flow atElevator = motion.water(wing.x(), wing.y(), wing.z());
         double downwash = atTip.depth() > 0 ? foil.downwash(atTip, tipLoad, -wing.x(), atElevator.depth()) : 0;
         Flow there = new Flow(atElevator.u(), atElevator.v() + sidewash, atElevator.w() + downwash, atElevator.depth());
-        Flow lifting = elevatorLag[at].act(there, elevator, dt);
-        blade.elevator(lifting, rudderAngle, elevatorLag[at].angle(), load);
+        Flow lifting = kept.elevator.act(there, elevator, dt);
+        blade.elevator(lifting, rudderAngle, kept.elevator.angle(), load);
         add(sum, load, 0);
         elevatorLift[side.ordinal()] = -load.forceZ();
     }

@@ -3,7 +3,6 @@ package trimwright.practice;
 import org.jspecify.annotations.Nullable;
 import trimwright.air.ApparentWind;
 import trimwright.air.TrueWind;
-import trimwright.air.WindProfile;
 import trimwright.boat.WingSpec;
 import trimwright.crew.Sight;
 import trimwright.motion.BoatView;
@@ -104,8 +103,6 @@ public final class Watch {
 
     /** The wind that the boat met at the last look. */
     public LocalWind wind() {
-        double speed = Math.max(0.5, air.speed());
-        return new LocalWind(
-                WindProfile.overSea(speed), air.north() / speed, air.east() / speed, gusts::north, gusts::east);
+        return LocalWind.moving(air.north(), air.east(), gusts::north, gusts::east);
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import trimwright.air.ApparentWind;
 import trimwright.air.TrueWind;
-import trimwright.air.WindProfile;
 import trimwright.boat.Boat;
 import trimwright.boat.WingSpec;
 import trimwright.course.PlanePoint;
@@ -238,10 +237,8 @@ public final class BoatRun {
         double share = step / WIND_TIME;
         windNorth += share * (air.north() - windNorth);
         windEast += share * (air.east() - windEast);
-        double speed = Math.max(0.5, air.speed());
         GustColumn gusts = column.gusts();
-        LocalWind wind = new LocalWind(
-                WindProfile.overSea(speed), air.north() / speed, air.east() / speed, gusts::north, gusts::east);
+        LocalWind wind = LocalWind.moving(air.north(), air.east(), gusts::north, gusts::east);
         Sight sight = sight(view, time, air);
         if (reads) {
             readings.add(instruments.read(gauges.read(state, model.loads(), view, wind, time)));
