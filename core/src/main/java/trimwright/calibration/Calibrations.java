@@ -47,31 +47,26 @@ public final class Calibrations {
 
     /** One answer a boat, in their order; all tracks are on one clock. */
     public static List<Calibration> of(List<Given> given) {
-        List<@Nullable BoatModel> models = given.stream()
-                .<@Nullable BoatModel>map(one -> {
-                    List<Block> blocks = Block.of(one.track());
-                    return refusal(one.track(), blocks) == null ? model(one, blocks) : null;
-                })
-                .toList();
+        List<Calibration.@Nullable Refused> refused = new ArrayList<>();
         List<BoatModel> usable = new ArrayList<>();
-        models.forEach(model -> {
-            if (model != null) {
-                usable.add(model);
+        for (Given one : given) {
+            List<Block> blocks = Block.of(one.track());
+            Calibration.Refused refusal = refusal(one.track(), blocks);
+            refused.add(refusal);
+            if (refusal == null) {
+                usable.add(model(one, blocks));
             }
-        });
+        }
         List<Fit.Solved> solved = usable.isEmpty() ? List.of() : Fit.of(usable);
         List<Calibration> answers = new ArrayList<>();
+        int at = 0;
         for (int i = 0; i < given.size(); i++) {
-            BoatModel model = models.get(i);
-            WindTrack track = given.get(i).track();
-            if (model == null) {
-                Calibration.Refused refused = refusal(track, Block.of(track));
-                if (refused == null) {
-                    throw new IllegalStateException("a boat without a model that is not refused");
-                }
-                answers.add(refused);
+            Calibration.Refused refusal = refused.get(i);
+            if (refusal == null) {
+                answers.add(found(given.get(i).track().boat(), usable.get(at), solved.get(at)));
+                at++;
             } else {
-                answers.add(found(track.boat(), model, solved.get(usable.indexOf(model))));
+                answers.add(refusal);
             }
         }
         return answers;

@@ -6,9 +6,9 @@ import trimwright.motion.Controls;
 import trimwright.units.Units;
 
 /** Orders the boards: the windward one up where one foil carries her and the wing holds the heel, both down otherwise. All figures are chosen. */
-final class Boards {
+public final class Boards {
     /** Speed above which the windward board is lifted (m/s). */
-    static final double ONE_BOARD = 10.5;
+    public static final double ONE_BOARD = 10.5;
 
     /** Windward heel at which the second board is let down again (rad). */
     private static final double TOO_FAR = Math.toRadians(12);

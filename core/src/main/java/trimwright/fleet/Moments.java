@@ -8,6 +8,7 @@ import trimwright.segment.Pieces;
 import trimwright.segment.PointOfSail;
 import trimwright.segment.Tack;
 import trimwright.units.Angles;
+import trimwright.units.Median;
 import trimwright.wind.Quantity;
 import trimwright.wind.SessionClock;
 import trimwright.wind.WindTrack;
@@ -102,13 +103,13 @@ final class Moments {
         if (n < 2) {
             return;
         }
-        double middle = median(winds, n);
+        double middle = Median.of(Arrays.copyOf(winds, n));
         double reference = froms[0];
         double[] turned = new double[n];
         for (int i = 0; i < n; i++) {
             turned[i] = Angles.difference(froms[i], reference);
         }
-        double turn = median(turned, n);
+        double turn = Median.of(Arrays.copyOf(turned, n));
         int[] alike = new int[n];
         int kept = 0;
         for (int i = 0; i < n; i++) {
@@ -119,12 +120,6 @@ final class Moments {
         if (kept >= 2) {
             moments.add(new Moment(at, tack, Arrays.copyOf(alike, kept), middle, reference + turn));
         }
-    }
-
-    private static double median(double[] values, int n) {
-        double[] sorted = Arrays.copyOf(values, n);
-        Arrays.sort(sorted);
-        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
     }
 
     List<Moment> all() {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.linear.RealMatrix;
+import trimwright.units.Median;
 
 /**
  * Learns a boat's best speed from steady sailing: a stochastic frontier whose course over wind and angle is {@link Smooth}. A
@@ -160,11 +161,11 @@ public final class SeasonFit {
 
     /** What each block counts by how far it lies above the middle of all (-). */
     private static double[] luck(double[] off) {
-        double middle = median(off);
+        double middle = Median.of(off);
         double deviation = Math.max(
                 LEAST_DEVIATION,
                 NORMAL_OVER_MEDIAN
-                        * median(Arrays.stream(off)
+                        * Median.of(Arrays.stream(off)
                                 .map(one -> Math.abs(one - middle))
                                 .toArray()));
         double[] luck = new double[off.length];
@@ -173,13 +174,6 @@ public final class SeasonFit {
             luck[i] = far > LUCKY ? LUCKY * LUCKY / (far * far) : 1;
         }
         return luck;
-    }
-
-    private static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int half = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
     }
 
     /** What a block counts where blocks that follow each other are alike (-): that of a first-order autoregression's mean. */

@@ -32,6 +32,17 @@ public final class SteadyBlocks {
 
     private static final double ANGLE_STEP = Math.toRadians(1);
 
+    /** Of a sensor that was not made to agree: as much as is taken beforehand where one is (rad, rad, -). */
+    private static final SensorDoubt.Errors UNTOLD = new SensorDoubt.Errors(Math.toRadians(3), Math.toRadians(3), 0.03);
+
+    /** What agreement leaves of angles (rad) and factor (-), for upwash does not quite follow its formula: chosen. */
+    private static final double LEAST_ERROR = Math.toRadians(0.5);
+
+    private static final double LEAST_FACTOR = 0.01;
+
+    /** Below this share of the slowest foiling target a boat counts as off her foils (-): chosen, as for turns. */
+    private static final double HOVER = 0.8;
+
     private final int session;
     private final WindTrack track;
     private final Pieces pieces;
@@ -159,15 +170,4 @@ public final class SteadyBlocks {
                 StrictMath.hypot(found.upwash(), LEAST_ERROR),
                 StrictMath.hypot(found.factor(), LEAST_FACTOR));
     }
-
-    /** Of a sensor that was not made to agree: as much as is taken beforehand where one is (rad, rad, -). */
-    private static final SensorDoubt.Errors UNTOLD = new SensorDoubt.Errors(Math.toRadians(3), Math.toRadians(3), 0.03);
-
-    /** What agreement leaves of angles (rad) and factor (-), for upwash does not quite follow its formula: chosen. */
-    private static final double LEAST_ERROR = Math.toRadians(0.5);
-
-    private static final double LEAST_FACTOR = 0.01;
-
-    /** Below this share of the slowest foiling target a boat counts as off her foils (-): chosen, as for turns. */
-    private static final double HOVER = 0.8;
 }

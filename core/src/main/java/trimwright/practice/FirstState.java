@@ -4,6 +4,7 @@ import trimwright.air.ApparentWind;
 import trimwright.air.TrueWind;
 import trimwright.boat.Boat;
 import trimwright.crew.Aim;
+import trimwright.crew.Boards;
 import trimwright.crew.HelmOrder.Way;
 import trimwright.crew.SailingAims;
 import trimwright.motion.Commands;
@@ -19,9 +20,6 @@ import trimwright.motion.Rates;
  * rakes and elevators such that she neither rises, falls nor pitches, the windward board up where one foil carries her.
  */
 public final class FirstState {
-    /** Slower than this both boards are down (m/s): chosen, as a crew has it. */
-    private static final double ONE_BOARD = 10.5;
-
     private static final double LEAST_HEIGHT = 0.6;
 
     /** Rake and elevator that the search begins with (rad), its steps for slopes (rad), and how often it goes on: chosen. */
@@ -51,7 +49,7 @@ public final class FirstState {
     public static MotionState onTheFoils(
             MotionModel model, Boat boat, SailingAims aims, double wind, double angle, double share) {
         Aim aim = aims.at(wind, angle);
-        if (share * aim.speed() > ONE_BOARD) {
+        if (share * aim.speed() > Boards.ONE_BOARD) {
             MotionState alone =
                     levelled(model, boat, placed(model, boat, aim, wind, angle, share, /* windward= */ 0), wind);
             if (alone.controls().portRake() < boat.mainFoil().rakeMax() - SMALL) {
